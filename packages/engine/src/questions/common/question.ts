@@ -1,0 +1,47 @@
+/** What every question is: an id, words, parameters, and a generator that yields progress and returns an answer. */
+import type { Answer, Refusal } from "../../answer/answer";
+import type { Station } from "../../station/station";
+
+export interface Progress {
+  readonly done: number;
+  readonly of: number;
+  /** "heights", "frequencies": what is counted. */
+  readonly what: string;
+}
+
+/** A parameter as asked on the command line (`--swr-below 2`) and on the page. Values arrive in SI units. */
+export interface ParameterDefinition {
+  /** camelCase: `swrBelow`; the command line writes it `--swr-below`. */
+  readonly name: string;
+  readonly title: string;
+  readonly dimension: "none" | "length" | "frequency" | "angle" | "impedance" | "word" | "lengthSpan" | "frequencySpan";
+  /** For `word`: the words allowed; otherwise empty. */
+  readonly words: readonly string[];
+  /** Valid range in SI units, inclusive; spans apply it to both ends. */
+  readonly least: number;
+  readonly most: number;
+  /** Where the value comes from when it is not given, for people. */
+  readonly otherwise: string;
+}
+
+export type ParameterValue = number | string | { readonly from: number; readonly to: number };
+export type Parameters = Readonly<Record<string, ParameterValue>>;
+
+/** What the host brings along. */
+export interface Context {
+  readonly program: string;
+  readonly catalogue: string;
+  /** SHA-256 of the normalised station file, hexadecimal. */
+  readonly fileHash: string;
+}
+
+export interface Question {
+  readonly id: string;
+  readonly asked: string;
+  /** What people say that leads here: heading of the group on the page. */
+  readonly group: string;
+  readonly about: string;
+  readonly parameters: readonly ParameterDefinition[];
+  /** `band` (a band's name) is a parameter of every question and always allowed. */
+  readonly run: (station: Station, parameters: Parameters, context: Context) => Generator<Progress, Answer | Refusal>;
+}

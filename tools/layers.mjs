@@ -1,0 +1,60 @@
+// The house in one table: which folder may import which. `.dependency-cruiser.mjs` turns it into rules,
+// and ARCHITECTURE.md tells it in words.
+
+/** Folders of the engine, each with the folders it may import besides itself. */
+export const engineLayers = {
+  numerics: [],
+  quantity: ["numerics"],
+  kernels: ["numerics"],
+  conductors: ["numerics"],
+  ground: ["numerics", "quantity"],
+  lines: ["numerics", "quantity", "conductors"],
+  networks: ["numerics", "quantity", "conductors", "lines"],
+  wires: ["numerics", "quantity", "conductors", "ground", "kernels"],
+  fields: ["numerics", "quantity", "ground", "kernels", "wires"],
+  station: ["quantity", "lines"],
+  antenna: ["numerics", "quantity", "conductors", "ground", "wires", "station"],
+  chain: [
+    "numerics",
+    "quantity",
+    "kernels",
+    "conductors",
+    "ground",
+    "lines",
+    "networks",
+    "wires",
+    "fields",
+    "station",
+    "antenna",
+  ],
+  answer: ["quantity", "station"],
+  words: ["quantity", "answer", "station"],
+  questions: [
+    "numerics",
+    "quantity",
+    "kernels",
+    "conductors",
+    "ground",
+    "lines",
+    "networks",
+    "wires",
+    "fields",
+    "station",
+    "antenna",
+    "chain",
+    "answer",
+    "words",
+  ],
+};
+
+/** Packages, each with the packages it may import. */
+export const packageLayers = {
+  "packages/engine": [],
+  "packages/stationFile": ["packages/engine"],
+  "packages/figures": ["packages/engine"],
+  "packages/report": ["packages/engine", "packages/figures"],
+  "apps/cli": ["packages/engine", "packages/stationFile", "packages/figures", "packages/report"],
+  "apps/web": ["packages/engine", "packages/stationFile", "packages/figures", "packages/report"],
+  checks: ["packages/engine", "packages/stationFile"],
+  bench: ["packages/engine", "packages/stationFile", "packages/figures"],
+};
