@@ -1,0 +1,101 @@
+/** The uncertain quantities of a station, in words, and the station with one of them moved to an end. */
+import { isQuantity, isUncertain, type Quantity } from "../quantity/quantity";
+import type { Station } from "./station";
+
+type Key = string | number;
+
+export interface UncertainInput {
+  /** "the soil", "length of line 1". */
+  readonly name: string;
+  /** First place it stands at: keys joined by dots. */
+  readonly place: string;
+  /** One place, or all places that move together. */
+  readonly places: readonly (readonly Key[])[];
+  readonly quantities: readonly Quantity[];
+}
+
+/** Parts of a station whose uncertainty reaches the electrical result. */
+const roots: readonly (keyof Station)[] = ["bands", "transmitter", "path", "antennas", "ground", "surroundings"];
+/** Keys that change no number of this version: heat limits, ratings, the receiver, and what acts on the outside of the line only. */
+const idle = new Set([
+  "heatLimit",
+  "voltageLimit",
+  "sparkover",
+  "noiseFigure",
+  "strap",
+  "isolation",
+  "choking",
+  "duty",
+  "directivity",
+  "temperature",
+]);
+
+/** All uncertain inputs in file order; quantities tied together count as one. */
+export function uncertainInputs(station: Station): UncertainInput[] {
+  const found: { place: readonly Key[]; quantity: Quantity }[] = [];
+  for (const root of roots) collect(station[root], [root], found);
+  const groups = new Map<string, { place: readonly Key[]; quantity: Quantity }[]>();
+  for (const entry of found) {
+    const key = entry.quantity.tied ? `tied ${entry.quantity.tied}` : entry.place.join(".");
+    groups.set(key, [...(groups.get(key) ?? []), entry]);
+  }
+  return [...groups.values()].map((entries) => ({
+    name: entries[0]!.quantity.tied ? `the ${entries[0]!.quantity.tied}` : nameOf(station, entries[0]!.place),
+    place: entries[0]!.place.join("."),
+    places: entries.map((e) => e.place),
+    quantities: entries.map((e) => e.quantity),
+  }));
+}
+
+function collect(thing: unknown, place: readonly Key[], found: { place: readonly Key[]; quantity: Quantity }[]): void {
+  if (typeof thing !== "object" || thing === null) return;
+  if (isQuantity(thing)) {
+    if (isUncertain(thing) && Number.isFinite(thing.low) && Number.isFinite(thing.high))
+      found.push({ place, quantity: thing });
+    return;
+  }
+  if ("kind" in thing && (thing.kind === "choke" || thing.kind === "roof")) return;
+  for (const [key, value] of Object.entries(thing)) {
+    if (!idle.has(key)) collect(value, [...place, Array.isArray(thing) ? Number(key) : key], found);
+  }
+}
+
+/** The station with the input at its low or high end, now exact. */
+export function movedStation(station: Station, input: UncertainInput, end: "low" | "high"): Station {
+  return input.places.reduce<Station>((moved, place, i) => {
+    const value = input.quantities[i]![end];
+    return replaceAt(moved, place, { ...input.quantities[i]!, value, low: value, high: value }) as Station;
+  }, station);
+}
+
+/** A copy of a plain object with the thing at a place replaced; everything else is shared. */
+export function replaceAt(thing: unknown, place: readonly Key[], value: unknown): unknown {
+  const [key, ...rest] = place;
+  if (key === undefined) return value;
+  const container = thing as Record<Key, unknown>;
+  const inner = replaceAt(container[key], rest, value);
+  if (Array.isArray(thing)) return thing.map((x, i) => (i === key ? inner : x));
+  return { ...container, [key]: inner };
+}
+
+/** camelCase key to words: "endsHeight" is "ends height". */
+const words = (key: Key): string => String(key).replace(/([A-Z])/g, (c) => ` ${c.toLowerCase()}`);
+
+function nameOf(station: Station, place: readonly Key[]): string {
+  const last = words(place[place.length - 1]!);
+  if (place[0] === "ground") return `${last} of the soil`;
+  if (place[0] === "transmitter") return `${last} of the transmitter`;
+  let owner: unknown = station;
+  let name = "";
+  let kind = "";
+  for (const key of place.slice(0, -1)) {
+    owner = (owner as Record<Key, unknown>)[key];
+    if (typeof owner !== "object" || owner === null) continue;
+    if ("name" in owner && typeof owner.name === "string" && owner.name !== "") name = owner.name;
+    if ("kind" in owner && typeof owner.kind === "string") kind = owner.kind;
+  }
+  const what =
+    typeof place[place.length - 1] === "number" ? words(place.filter((k) => typeof k === "string").at(-1) ?? "") : last;
+  const thing = place[0] === "antennas" ? (kind === "" ? name : `the ${kind}`) : name;
+  return thing === "" ? what : `${what} of ${thing}`;
+}
