@@ -9,7 +9,7 @@ export const engineLayers = {
   conductors: ["numerics"],
   ground: ["numerics", "quantity"],
   lines: ["numerics", "quantity", "conductors"],
-  networks: ["numerics", "quantity", "conductors", "lines"],
+  networks: ["numerics", "quantity", "conductors", "lines", "station"],
   wires: ["numerics", "quantity", "conductors", "ground", "kernels"],
   fields: ["numerics", "quantity", "ground", "kernels", "wires"],
   station: ["quantity", "lines"],

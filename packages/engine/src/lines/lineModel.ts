@@ -1,24 +1,8 @@
 /** What a feed line is made of, or what its data sheet says. Types only; constants.ts turns them into Z0 and gamma. */
+import type { OuterConductor, RoundConductor } from "../conductors/conductor";
 import type { Quantity } from "../quantity/quantity";
 
-/** Bulk metal. Conductivity in S/m (Infinity for a perfect conductor), relative permeability. */
-export interface Metal {
-  readonly name: string;
-  readonly conductivity: number;
-  readonly permeability: number;
-}
-
-/** Round conductor seen from outside, layers from the core outwards; outer radii in metres, increasing. */
-export interface RoundConductor {
-  readonly form: "solid" | "stranded" | "tube";
-  readonly layers: readonly { readonly metal: Metal; readonly outerRadius: number }[];
-  /** Tube: radius of the hole in metres; 0 otherwise. */
-  readonly holeRadius: number;
-  /** Stranded: effective over geometric radius for the field between the conductors (1 when solid). */
-  readonly effectiveRadiusRatio: number;
-  /** Multiplies the surface resistance: strands, braid wires, roughness (1 for a smooth solid). */
-  readonly resistanceFactor: number;
-}
+export type { Metal, OuterConductor, RoundConductor } from "../conductors/conductor";
 
 export interface Dielectric {
   readonly name: string;
@@ -39,14 +23,7 @@ export interface DataSheetLine {
 export interface CoaxialLine {
   readonly kind: "coaxial";
   readonly inner: RoundConductor;
-  /** Inner diameter of the outer conductor in metres, its metal, its wall (Infinity: many skin depths). */
-  readonly outer: {
-    readonly innerRadius: number;
-    readonly wall: number;
-    readonly metal: Metal;
-    /** Braid factor: surface resistance over that of a smooth tube. */
-    readonly resistanceFactor: number;
-  };
+  readonly outer: OuterConductor;
   readonly dielectric: Dielectric;
 }
 

@@ -1,0 +1,30 @@
+/** What conductors are made of. Types only; the sibling files turn them into impedances. */
+
+/** Bulk metal. Conductivity in S/m (Infinity for a perfect conductor), relative permeability. */
+export interface Metal {
+  readonly name: string;
+  readonly conductivity: number;
+  readonly permeability: number;
+}
+
+/** Round conductor seen from outside, layers from the core outwards; outer radii in metres, increasing. */
+export interface RoundConductor {
+  readonly form: "solid" | "stranded" | "tube";
+  readonly layers: readonly { readonly metal: Metal; readonly outerRadius: number }[];
+  /** Tube: radius of the hole in metres; 0 otherwise. */
+  readonly holeRadius: number;
+  /** Stranded: effective over geometric radius for the field between the conductors (1 when solid). */
+  readonly effectiveRadiusRatio: number;
+  /** Multiplies the surface resistance: strands, braid wires, roughness (1 for a smooth solid). */
+  readonly resistanceFactor: number;
+}
+
+/** Outer conductor of a coaxial line; its return flows inside it. */
+export interface OuterConductor {
+  /** Inner radius in metres, and the wall in metres (Infinity: many skin depths). */
+  readonly innerRadius: number;
+  readonly wall: number;
+  readonly metal: Metal;
+  /** Braid factor: surface resistance over that of a smooth tube. */
+  readonly resistanceFactor: number;
+}

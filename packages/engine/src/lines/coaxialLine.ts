@@ -1,0 +1,38 @@
+/** A coaxial line from its build. */
+import { outerConductorImpedance } from "../conductors/outerConductor";
+import { outerRadius, roundConductorImpedance } from "../conductors/roundConductor";
+import { add, complex, scale } from "../numerics/complex";
+import { vacuumPermeability, vacuumPermittivity } from "../numerics/vacuum";
+import type { LineImmittance } from "./immittance";
+import type { CoaxialLine } from "./lineModel";
+
+/** Inner radius of the outer conductor over the effective radius of the inner one. */
+export function radiusRatio(line: CoaxialLine): number {
+  const inner = outerRadius(line.inner) * line.inner.effectiveRadiusRatio;
+  const ratio = line.outer.innerRadius / inner;
+  if (!(ratio > 1)) {
+    throw new RangeError(
+      `coaxial line: outer conductor's inner radius ${line.outer.innerRadius} m, inner conductor's radius ${inner} m; expected the first larger`,
+    );
+  }
+  return ratio;
+}
+
+/**
+ * Series impedance and shunt admittance per metre of a coaxial line in its one mode without cut-off: exact conductor terms,
+ * L = mu/(2 pi) ln(D/d), C = 2 pi eps/ln(D/d), loss tangent constant. `omega` in rad/s; `heating` multiplies the conductors'
+ * impedance. Above the cut-off of the next mode (about c/(pi (D+d)/2 sqrt(eps))) a cable may carry other modes too.
+ * Source: elementary; Schelkunoff 1934 for the conductors.
+ */
+export function coaxialImmittance(line: CoaxialLine, omega: number, heating: number): LineImmittance {
+  const logarithm = Math.log(radiusRatio(line));
+  const { permittivity, lossTangent } = line.dielectric;
+  const conductors = add(roundConductorImpedance(line.inner, omega), outerConductorImpedance(line.outer, omega));
+  const inductive = (omega * vacuumPermeability * logarithm) / (2 * Math.PI);
+  const capacitive = (omega * 2 * Math.PI * vacuumPermittivity * permittivity) / logarithm;
+  return {
+    series: add(scale(conductors, heating), complex(0, inductive)),
+    shunt: complex(capacitive * lossTangent, capacitive),
+    notes: [],
+  };
+}

@@ -1,0 +1,88 @@
+/** Characteristic impedance and propagation constant of any line at a frequency: always complex, always with loss. */
+import { add, type Complex, complex, divide, multiply, scale, squareRoot } from "../numerics/complex";
+import { speedOfLight } from "../numerics/vacuum";
+import { coaxialImmittance } from "./coaxialLine";
+import { dataSheetImmittance } from "./dataSheetLine";
+import type { LineImmittance } from "./immittance";
+import type { LineModel } from "./lineModel";
+import { parallelWireImmittance } from "./parallelWireLine";
+
+/** Decibels in one neper. */
+export const decibelsPerNeper = 20 / Math.LN10;
+
+export interface LineOptions {
+  /** Loss over that of a new line, dB/m, at this frequency. */
+  readonly excessDecibelsPerMetre?: number;
+  /** Temperature of the conductors in kelvin; 293.15 when left out. */
+  readonly temperature?: number | null;
+}
+
+export interface LineConstants {
+  /** Hz. */
+  readonly frequency: number;
+  /** Characteristic impedance, ohm. */
+  readonly z0: Complex;
+  /** Propagation constant per metre: attenuation in Np + j phase in rad. */
+  readonly gamma: Complex;
+  /** Ohm, H, S and F per metre. */
+  readonly resistance: number;
+  readonly inductance: number;
+  readonly conductance: number;
+  readonly capacitance: number;
+  /** Phase velocity over that of light. */
+  readonly velocityFactor: number;
+  /** Sentences on where the numbers are weaker than they look; empty when there is nothing to say. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * Constants per metre of a line at `frequency` (Hz, above 0). The excess loss adds to the attenuation and leaves Z0 as it
+ * is: half of it in series, half in shunt, since its split is not known. A temperature multiplies the impedance of the
+ * conductors by the square root of copper's resistivity ratio (0.393 % per kelvin, IEC 60028), right while the skin depth is small.
+ */
+export function lineConstants(model: LineModel, frequency: number, options: LineOptions = {}): LineConstants {
+  if (!(frequency > 0 && frequency < Number.POSITIVE_INFINITY)) {
+    throw new RangeError(`line constants: frequency ${frequency} Hz, expected a positive number`);
+  }
+  const omega = 2 * Math.PI * frequency;
+  const heating = Math.sqrt(1 + 0.00393 * ((options.temperature ?? 293.15) - 293.15));
+  const immittance = immittanceOf(model, omega, heating);
+  return fromImmittance(immittance, frequency, (options.excessDecibelsPerMetre ?? 0) / decibelsPerNeper);
+}
+
+function immittanceOf(model: LineModel, omega: number, heating: number): LineImmittance {
+  switch (model.kind) {
+    case "coaxial":
+      return coaxialImmittance(model, omega, heating);
+    case "parallel-wire":
+      return parallelWireImmittance(model, omega, heating);
+    case "data sheet":
+      return dataSheetImmittance(model, omega, heating);
+  }
+}
+
+/** The telegrapher's equations: Z0 = sqrt(Z/Y), gamma = sqrt(Z Y); `excess` in Np/m is added to gamma at constant Z0. */
+export function fromImmittance(immittance: LineImmittance, frequency: number, excess: number): LineConstants {
+  const rootSeries = squareRoot(immittance.series);
+  const rootShunt = squareRoot(immittance.shunt);
+  const gamma = add(multiply(rootSeries, rootShunt), complex(excess));
+  const z0 = divide(rootSeries, rootShunt);
+  const series = add(immittance.series, scale(z0, excess));
+  const shunt = add(immittance.shunt, scale(divide(rootShunt, rootSeries), excess));
+  const omega = 2 * Math.PI * frequency;
+  return {
+    frequency,
+    z0,
+    gamma,
+    resistance: series.re,
+    inductance: series.im / omega,
+    conductance: shunt.re,
+    capacitance: shunt.im / omega,
+    velocityFactor: omega / gamma.im / speedOfLight,
+    notes: immittance.notes,
+  };
+}
+
+/** Matched loss of `length` metres in dB: what the line takes when it is closed with its own impedance. */
+export const matchedLoss = (constants: LineConstants, length: number): number =>
+  constants.gamma.re * length * decibelsPerNeper;
