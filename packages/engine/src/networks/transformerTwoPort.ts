@@ -1,8 +1,14 @@
 /** Baluns and transformers: what their few stated numbers allow. */
 import { complex } from "../numerics/complex";
 import type { BalunPart, TransformerPart } from "../station/path";
-import { attenuator } from "./attenuator";
-import { cascade, idealTransformer, seriesImpedance, shuntAdmittance, type TwoPort } from "./twoPort";
+import {
+  cascade,
+  idealTransformer,
+  matchedAttenuator,
+  seriesImpedance,
+  shuntAdmittance,
+  type TwoPort,
+} from "./twoPort";
 
 /**
  * From the transmitter's side: capacitor across, leakage inductance in series, winding inductance across (all as seen from
@@ -23,4 +29,4 @@ export const balunTwoPort = (part: BalunPart): TwoPort =>
   ratioWithLoss(part.transmitterSide.value, part.antennaSide.value, part.loss.value);
 
 const ratioWithLoss = (transmitterSide: number, antennaSide: number, loss: number): TwoPort =>
-  cascade(attenuator(loss, transmitterSide), idealTransformer(Math.sqrt(transmitterSide / antennaSide)));
+  cascade(matchedAttenuator(loss, transmitterSide), idealTransformer(Math.sqrt(transmitterSide / antennaSide)));

@@ -10,11 +10,6 @@ export interface TwoPort {
   readonly d: Complex;
 }
 
-/** Why a part has no two-port here: a phrase that goes on after the part's name. */
-export interface Refused {
-  readonly refused: string;
-}
-
 export const through: TwoPort = { a: one, b: zero, c: zero, d: one };
 
 /** An impedance (ohm) in the line. */
@@ -53,4 +48,20 @@ export const towardsTransmitter = (network: TwoPort, load: PortState): PortState
 export function transformedImpedance(network: TwoPort, load: Complex): Complex {
   const { voltage, current } = towardsTransmitter(network, { voltage: load, current: one });
   return divide(voltage, current);
+}
+
+/**
+ * Section of `loss` dB (0 or more) that is matched to `resistance` (ohm) on both sides: series and shunt loss in equal parts,
+ * like a length of line without reactance. Into any other load it takes a different share, as a real part does.
+ */
+export function matchedAttenuator(loss: number, resistance: number): TwoPort {
+  if (!(loss >= 0 && resistance > 0)) {
+    throw new RangeError(
+      `loss ${loss} dB on ${resistance} ohm: expected a loss of 0 dB or more and a resistance above 0`,
+    );
+  }
+  const nepers = (loss * Math.LN10) / 20;
+  const diagonal = complex(Math.cosh(nepers));
+  const sine = Math.sinh(nepers);
+  return { a: diagonal, b: complex(sine * resistance), c: complex(sine / resistance), d: diagonal };
 }
