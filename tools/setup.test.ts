@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { findBrowser } from "./setup/browser.mjs";
-import { lockStamp } from "./setup/packages.mjs";
+import { isInstalled, lockStamp } from "./setup/packages.mjs";
 import { root } from "./sourceFiles.mjs";
 
 /** Runs the set-up as if this were another version of Node. */
@@ -30,6 +30,16 @@ describe("the set-up", () => {
   it("knows a changed lock file by its content", () => {
     expect(lockStamp('{ "a": 1 }')).toBe(lockStamp('{ "a": 1 }'));
     expect(lockStamp('{ "a": 1 }')).not.toBe(lockStamp('{ "a": 2 }'));
+  });
+
+  it("sees whether npm has installed what the lock file says", () => {
+    const a = { version: "1.0.0", integrity: "sha512-a" };
+    const forElsewhere = { version: "1.0.0", integrity: "sha512-e", optional: true };
+    const wanted = { "": {}, "node_modules/a": a, "node_modules/e": forElsewhere };
+    expect(isInstalled(wanted, { "node_modules/a": a })).toBe(true);
+    expect(isInstalled(wanted, {})).toBe(false);
+    expect(isInstalled(wanted, { "node_modules/a": { ...a, version: "1.0.1" } })).toBe(false);
+    expect(isInstalled(wanted, { "node_modules/a": a, "node_modules/b": a })).toBe(false);
   });
 
   it("takes the browser that FEEDPATH_BROWSER names, and none when that is not there", () => {

@@ -13,6 +13,22 @@ export function lockStamp(lockText) {
   return `${createHash("sha256").update(lockText).digest("hex")} ${process.platform}-${process.arch}\n`;
 }
 
+/**
+ * True when npm's own record of node_modules (`installed`) is what the lock file (`wanted`) says, as after `npm install`.
+ * Both are their files' `packages`. Packages for other machines are in the lock file only and marked optional.
+ */
+export function isInstalled(wanted, installed) {
+  const same = (path) =>
+    installed[path].version === wanted[path]?.version && installed[path].integrity === wanted[path]?.integrity;
+  const missing = Object.keys(wanted).filter((path) => path !== "" && !(path in installed));
+  return missing.every((path) => wanted[path].optional) && Object.keys(installed).every(same);
+}
+
+function npmInstalledIt(lockText) {
+  const record = join(root, "node_modules", ".package-lock.json");
+  return existsSync(record) && isInstalled(JSON.parse(lockText).packages, JSON.parse(readFileSync(record)).packages);
+}
+
 /** Runs the npm that started us, else the one on the PATH. Dependencies for development are always wanted: tests and page need them. */
 function npmCi() {
   const npm = process.env.npm_execpath;
@@ -25,8 +41,13 @@ function npmCi() {
 
 /** Returns `{ trouble }`: null when the packages are there. */
 export function installPackages() {
-  const wanted = lockStamp(readFileSync(join(root, "package-lock.json")));
+  const lockText = readFileSync(join(root, "package-lock.json"), "utf8");
+  const wanted = lockStamp(lockText);
   if (existsSync(stampFile) && readFileSync(stampFile, "utf8") === wanted) return { trouble: null };
+  if (npmInstalledIt(lockText)) {
+    writeFileSync(stampFile, wanted);
+    return { trouble: null };
+  }
   process.stderr.write("Installing what Feedpath needs (once, and again when package-lock.json changes) ...\n");
   if (npmCi().status !== 0) {
     return {
