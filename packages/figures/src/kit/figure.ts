@@ -31,9 +31,9 @@ export interface Stroke {
 export interface Fill {
   readonly role: Role;
   readonly opacity?: number;
-  /** Second code beside the hue: heat hatched at 45 degrees, field dotted. */
+  /** Second code beside the hue, drawn on the tint of the role (heat and field only): heat hatched at 45 degrees, field dotted. */
   readonly pattern?: "hatch" | "dots";
-  /** Fades to nothing, or from one role to another, along the direction. */
+  /** Fades to nothing (the stroke of the mark too), or to another role, from `start` to `end`: y (down) or x (right) in px. */
   readonly fade?: {
     readonly to: Role | "none";
     readonly direction: "down" | "right";
@@ -112,6 +112,8 @@ export interface Figure {
   readonly title: string;
   readonly width: number;
   readonly height: number;
+  /** Size of type and strokes against the desktop page (1); patterns keep it. Left out: 1. */
+  readonly scale?: number;
   readonly marks: readonly Mark[];
   readonly description: string;
   readonly table: FigureTable;

@@ -1,0 +1,75 @@
+/** Places labels so that none lies outside the figure or over another: the first of its places that is free is taken. */
+import { type Box, inside, overlap } from "./box";
+import type { Mark, Role } from "./figure";
+import { textWidth } from "./textWidth";
+
+export type TextMark = Extract<Mark, { kind: "text" }>;
+
+export interface LabelStyle {
+  readonly role: Role;
+  readonly size: number;
+  readonly weight?: 400 | 600 | 700;
+  readonly italic?: boolean;
+  readonly face?: "words" | "numbers";
+  readonly halo?: { readonly role: Role; readonly width: number };
+  readonly id?: string;
+}
+
+/** A possible place: lines of text (a shorter wording may be tried later), their anchor point and the first baseline. */
+export interface LabelPlace {
+  readonly lines: readonly string[];
+  readonly x: number;
+  readonly y: number;
+  readonly anchor?: "start" | "middle" | "end";
+}
+
+/** Box around a text mark by the estimated width; `y` is the baseline. */
+export function textBox(mark: TextMark): Box {
+  const width = textWidth(mark.text, mark.size, mark.weight);
+  const left = mark.anchor === "end" ? mark.x - width : mark.anchor === "middle" ? mark.x - width / 2 : mark.x;
+  return { left, right: left + width, top: mark.y - 0.78 * mark.size, bottom: mark.y + 0.2 * mark.size };
+}
+
+function textMarks(place: LabelPlace, styles: readonly LabelStyle[]): TextMark[] {
+  let y = place.y;
+  return place.lines.map((text, line) => {
+    const { face, ...style } = styles[Math.min(line, styles.length - 1)]!;
+    if (line > 0) y += 1.25 * style.size;
+    return { kind: "text", text, x: place.x, y, anchor: place.anchor ?? "start", face: face ?? "numbers", ...style };
+  });
+}
+
+export interface LabelBoard {
+  /** Keeps labels off this box. */
+  readonly reserve: (box: Box) => void;
+  readonly isFree: (box: Box) => boolean;
+  /**
+   * Texts at the first free place, or none. `styles`: one a line (the last holds for the rest).
+   * A place is free when its text lies inside the figure and touches no reserved box and no label.
+   */
+  readonly place: (styles: LabelStyle | readonly LabelStyle[], places: readonly LabelPlace[]) => TextMark[];
+}
+
+/** A board of `width` x `height` px. */
+export function createLabelBoard(width: number, height: number): LabelBoard {
+  const taken: Box[] = [];
+  const frame: Box = { left: 0, top: 0, right: width, bottom: height };
+  const isFree = (box: Box): boolean => inside(box, frame) && !taken.some((other) => overlap(box, other));
+  return {
+    isFree,
+    reserve: (box) => {
+      taken.push(box);
+    },
+    place: (styles, places) => {
+      const list = "role" in styles ? [styles] : styles;
+      for (const place of places) {
+        const marks = textMarks(place, list);
+        const boxes = marks.map(textBox);
+        if (!boxes.every(isFree)) continue;
+        taken.push(...boxes);
+        return marks;
+      }
+      return [];
+    },
+  };
+}

@@ -1,0 +1,100 @@
+/** The arc with its angles, the ray at the strongest elevation, and the words about the shape. */
+import type { Mark } from "../kit/figure";
+import type { LabelBoard } from "../kit/labelBoard";
+import { fixedText } from "../kit/numberText";
+import { arcTo, moveTo, type Point } from "../kit/outline";
+import type { Lobe, Strongest } from "./lobe";
+import type { StagePlan } from "./stagePlan";
+
+const ticks = [15, 30, 45, 60, 75];
+
+const polar = (plan: StagePlan, radius: number, elevation: number): Point => {
+  const angle = (elevation * Math.PI) / 180;
+  return [plan.xFeed + radius * Math.cos(angle), plan.surfaceY - radius * Math.sin(angle)];
+};
+
+/** A maximum wider than this (degrees within 0.1 dB) has no one direction. */
+const broad = 20;
+
+export function strongestText({ elevation, from, to }: Strongest): string {
+  const up = elevation > 90 ? 180 - elevation : elevation;
+  const about = to - from > broad ? "about " : "";
+  return Math.abs(elevation - 90) < 3 ? `strongest ${about}straight up` : `strongest ${about}${fixedText(up, 0)}° up`;
+}
+
+function rayMarks(plan: StagePlan, strongest: Strongest): Mark[] {
+  const { s, arcRadius } = plan;
+  const [x2, y2] = polar(plan, arcRadius, strongest.elevation);
+  const dash = `${3 * s} ${3 * s}`;
+  const stroke = { role: "fieldInk", width: 1.4 * s, dash } as const;
+  const ray: Mark = { kind: "line", x1: plan.xFeed, y1: plan.surfaceY, x2, y2, stroke };
+  if (strongest.to - strongest.from <= broad) return [ray];
+  const d =
+    moveTo(polar(plan, arcRadius, strongest.from)) + arcTo(arcRadius, polar(plan, arcRadius, strongest.to), false);
+  return [ray, { kind: "path", d, stroke: { role: "fieldInk", width: 2 * s } }];
+}
+
+function arcMarks(plan: StagePlan): Mark[] {
+  const { s, arcRadius } = plan;
+  const d = moveTo(polar(plan, arcRadius, 90)) + arcTo(arcRadius, polar(plan, arcRadius, 0), true);
+  const strokes = ticks.map((elevation): Mark => {
+    const [x1, y1] = polar(plan, arcRadius - 1 * s, elevation);
+    const [x2, y2] = polar(plan, arcRadius + 6 * s, elevation);
+    return { kind: "line", x1, y1, x2, y2, stroke: { role: "line", width: 1 * s } };
+  });
+  return [{ kind: "path", d, stroke: { role: "hair", width: 1 * s } }, ...strokes];
+}
+
+function strongestLabel(plan: StagePlan, strongest: Strongest, board: LabelBoard): Mark[] {
+  const { s, arcRadius } = plan;
+  const text = strongestText(strongest);
+  const left = strongest.elevation > 97;
+  const style = { role: "fieldInk", size: 13 * s, weight: 600 } as const;
+  const places = [10, 20, 32, 46].map((out) => {
+    const [x, y] = polar(plan, arcRadius + out * s, strongest.elevation);
+    return { lines: [text], x, y: y + 3 * s, anchor: left ? ("end" as const) : ("start" as const) };
+  });
+  return board.place(style, places);
+}
+
+function tickLabels(plan: StagePlan, board: LabelBoard): Mark[] {
+  const { s, compact, arcRadius } = plan;
+  const shown = compact ? [30, 60] : ticks;
+  const style = { role: "ink2", size: 13 * s } as const;
+  return shown.flatMap((elevation) => {
+    const [x, y] = polar(plan, arcRadius + 10 * s, elevation);
+    return board.place(style, [{ lines: [`${elevation}°`], x, y: y + 3 * s }]);
+  });
+}
+
+/** The words that keep the shape from being read as a distance; in the soil where there is no room beside it. */
+function shapeLabel(plan: StagePlan, lobe: Lobe, board: LabelBoard): Mark[] {
+  const { s, xFeed, surfaceY, compact } = plan;
+  const style = { role: "ink2", size: 13 * s } as const;
+  const inOneLine = "shape: field strength by angle, not distance";
+  const inSoil = { lines: [inOneLine], x: plan.width - 6 * s, y: surfaceY + 30 * s, anchor: "end" as const };
+  if (compact)
+    return board.place({ ...style, size: 12 }, [inSoil, { ...inSoil, lines: ["shape: field by angle, not distance"] }]);
+  const lines = ["shape: field strength", "by angle, not distance"];
+  const angle = 140;
+  const x = xFeed + (lobe.radiusAt(angle) + 16 * s) * Math.cos((angle * Math.PI) / 180) - 10 * s;
+  const y = surfaceY - lobe.radiusAt(angle) * Math.sin((angle * Math.PI) / 180);
+  const toLeft = [0, -24, 24, 48].map((dy) => ({ lines, x, y: y + dy * s, anchor: "end" as const }));
+  const toRight = [40, 25].map((at) => {
+    const [px, py] = polar(plan, plan.arcRadius + 48 * s, at);
+    return { lines, x: px, y: py };
+  });
+  return board.place(style, [...toLeft, ...toRight, inSoil]);
+}
+
+export const arcAndRay = (plan: StagePlan, lobe: Lobe): Mark[] => [
+  ...arcMarks(plan),
+  ...rayMarks(plan, lobe.strongest),
+];
+
+/** Strongest first: an angle that would touch it goes. */
+export const angleLabels = (plan: StagePlan, lobe: Lobe, board: LabelBoard): Mark[] => [
+  ...(plan.compact ? [] : strongestLabel(plan, lobe.strongest, board)),
+  ...tickLabels(plan, board),
+  ...shapeLabel(plan, lobe, board),
+];

@@ -1,0 +1,134 @@
+/** The station itself in the section: transmitter, line with what sits on it, wires, feed point. */
+import type { Answer, Drawing, PartResult } from "@feedpath/engine";
+import type { Mark } from "../kit/figure";
+import { type Point, roundedPolyline } from "../kit/outline";
+import { lineLength, projection, unrolledLine } from "./cut";
+import type { StagePlan } from "./stagePlan";
+
+/** px; a wire that projects shorter than this is seen from its end. */
+const shortest = 12;
+
+const toPicture =
+  (plan: StagePlan) =>
+  ([x, z]: readonly [number, number]): Point => [plan.xFeed + x * plan.ppm, plan.surfaceY - z * plan.ppm];
+
+export function feedPlace(drawing: Drawing, plan: StagePlan): Point {
+  return [plan.xFeed, plan.surfaceY - (drawing.feedPoint[2] ?? 0) * plan.ppm];
+}
+
+const wireEnds = (drawing: Drawing, plan: StagePlan): (readonly [Point, Point])[] => {
+  const project = projection(drawing);
+  const place = toPicture(plan);
+  return drawing.wires.map((wire) => [place(project(wire.from)), place(project(wire.to))]);
+};
+
+const isShort = ([a, b]: readonly [Point, Point]): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) < shortest;
+
+export const seenFromEnd = (drawing: Drawing, plan: StagePlan): boolean => {
+  const ends = wireEnds(drawing, plan);
+  return ends.length > 0 && ends.every(isShort);
+};
+
+/** y of the highest wire, px. */
+export const highestWire = (drawing: Drawing, plan: StagePlan): number =>
+  Math.min(feedPlace(drawing, plan)[1], ...wireEnds(drawing, plan).flatMap(([a, b]) => [a[1], b[1]]));
+
+function wireMarks(drawing: Drawing, plan: StagePlan): Mark[] {
+  const { s } = plan;
+  return wireEnds(drawing, plan).map((ends, i): Mark => {
+    const [[x1, y1], [x2, y2]] = ends;
+    const id = drawing.antennaName;
+    const datum = { series: "wires", index: i };
+    if (isShort(ends)) return { kind: "circle", id, datum, cx: x1, cy: y1, r: 2 * s, fill: { role: "ink" } };
+    return { kind: "line", id, datum, x1, y1, x2, y2, stroke: { role: "ink", width: 2.6 * s } };
+  });
+}
+
+/** The line in px, from the transmitter; it lies a little above the soil so that both are seen. */
+export function linePoints(answer: Answer, drawing: Drawing, plan: StagePlan): Point[] {
+  const place = toPicture(plan);
+  const lift = 3 * plan.s;
+  return unrolledLine(answer, drawing).map((point) => {
+    const [x, y] = place(point);
+    return [x, point[1] >= 0 ? Math.min(y, plan.surfaceY - lift) : y];
+  });
+}
+
+function alongLine(points: readonly Point[], distance: number): { at: Point; vertical: boolean } {
+  let rest = distance;
+  for (let i = 1; i < points.length; i++) {
+    const [a, b] = [points[i - 1]!, points[i]!];
+    const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+    const vertical = Math.abs(b[1] - a[1]) > Math.abs(b[0] - a[0]);
+    if (rest <= length && length > 0) {
+      const share = rest / length;
+      return { at: [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share], vertical };
+    }
+    rest -= length;
+  }
+  return { at: points.at(-1) ?? [0, 0], vertical: false };
+}
+
+export interface OnLine {
+  readonly part: PartResult;
+  readonly at: Point;
+  readonly vertical: boolean;
+}
+
+const drawnKinds = new Set(["choke", "balun", "transformer", "tuner"]);
+
+/** Parts without length that are seen on the line, each where the file has it; neighbours 24 px apart. */
+export function partsOnLine(answer: Answer, drawing: Drawing, plan: StagePlan): OnLine[] {
+  const points = linePoints(answer, drawing, plan);
+  const whole = points.slice(1).reduce((sum, b, i) => sum + Math.hypot(b[0] - points[i]![0], b[1] - points[i]![1]), 0);
+  const total = lineLength(answer);
+  const step = 22 * plan.s;
+  const margin = 18 * plan.s;
+  let passed = 0;
+  const out: { part: PartResult; distance: number }[] = [];
+  for (const part of answer.parts) {
+    passed += part.length;
+    if (!drawnKinds.has(part.kind)) continue;
+    const wanted = total > 0 ? (passed / total) * whole : whole / 2;
+    const before = out.at(-1)?.distance ?? margin - step;
+    out.push({ part, distance: Math.max(wanted, before + step) });
+  }
+  let limit = whole - margin;
+  for (const one of out.toReversed()) {
+    one.distance = Math.min(one.distance, limit);
+    limit = one.distance - step;
+  }
+  return out.map(({ part, distance }) => ({ part, ...alongLine(points, distance) }));
+}
+
+function sleeve({ part, at, vertical }: OnLine, s: number): Mark {
+  const [width, height] = vertical ? [10 * s, 15 * s] : [15 * s, 10 * s];
+  const radius = part.kind === "tuner" ? 0 : 4 * s;
+  const stroke = { role: "ink", width: 1.7 * s } as const;
+  const [x, y] = [at[0] - width / 2, at[1] - height / 2];
+  return { kind: "rect", id: part.name, x, y, width, height, radius, fill: { role: "paper" }, stroke };
+}
+
+/** Everything that can be touched, without words. */
+export function stationMarks(answer: Answer, drawing: Drawing, plan: StagePlan): Mark[] {
+  const { s } = plan;
+  const points = linePoints(answer, drawing, plan);
+  const [tx = plan.xTransmitter, ty = plan.surfaceY] = points[0] ?? [];
+  const stroke = { role: "ink", width: 1.7 * s } as const;
+  const lineIds = answer.parts.filter((part) => part.length > 0).map((part) => part.name);
+  const [fx, fy] = feedPlace(drawing, plan);
+  const box = { x: tx - 13 * s, y: Math.min(ty + 3 * s, plan.surfaceY) - 18 * s, width: 26 * s, height: 18 * s };
+  return [
+    ...wireMarks(drawing, plan),
+    {
+      kind: "path",
+      id: lineIds.join(", ") || "line",
+      d: roundedPolyline(points, 7 * s),
+      stroke: { role: "power", width: 3 * s },
+    },
+    ...partsOnLine(answer, drawing, plan).map((one) => sleeve(one, s)),
+    { kind: "rect", id: "transmitter", ...box, fill: { role: "paper" }, stroke },
+    { kind: "circle", id: "feed point", cx: fx, cy: fy, r: 6 * s, fill: { role: "paper" }, stroke },
+    { kind: "circle", id: "feed point", cx: fx, cy: fy, r: 2 * s, fill: { role: "ink" } },
+  ];
+}

@@ -1,0 +1,132 @@
+/** The path as columns of the ribbon, in the order of the file. */
+import type { Answer, PartResult } from "@feedpath/engine";
+
+export interface Segment {
+  /** Part names this column stands for. */
+  readonly names: readonly string[];
+  /** What the heat of the column is called ("the line", "small parts together"). */
+  readonly says: string;
+  readonly isLine: boolean;
+  readonly length: number;
+  readonly heat: number;
+  readonly fromJoint: string;
+  readonly toJoint: string;
+  /** Net power at equal steps from left to right, two points at least, W. */
+  readonly power: readonly number[];
+}
+
+export interface RibbonColumn extends Segment {
+  readonly x0: number;
+  readonly x1: number;
+}
+
+const mostColumns = 9;
+
+const namesOfKinds: Readonly<Record<string, string>> = { "two-port": "the two-port", series: "the series part" };
+
+/** "the line" where there is one of its kind, else its name. */
+export function partSays(part: PartResult, parts: readonly PartResult[]): string {
+  const alone = parts.filter((other) => other.kind === part.kind).length === 1;
+  return alone ? (namesOfKinds[part.kind] ?? `the ${part.kind}`) : part.name;
+}
+
+function segmentOf(part: PartResult, answer: Answer): Segment {
+  const at = (joint: string) => answer.joints.find((one) => one.name === joint)?.power;
+  const from = at(part.from) ?? 0;
+  const along = part.along.power;
+  return {
+    names: [part.name],
+    says: partSays(part, answer.parts),
+    isLine: part.length > 0,
+    length: part.length,
+    heat: part.heat,
+    fromJoint: part.from,
+    toJoint: part.to,
+    power: along.length >= 2 ? along : [from, at(part.to) ?? from - part.heat],
+  };
+}
+
+function joined(run: readonly Segment[], says: string): Segment {
+  const first = run[0]!;
+  const last = run.at(-1)!;
+  return {
+    names: run.flatMap((one) => one.names),
+    says,
+    isLine: run.some((one) => one.isLine),
+    length: run.reduce((sum, one) => sum + one.length, 0),
+    heat: run.reduce((sum, one) => sum + one.heat, 0),
+    fromJoint: first.fromJoint,
+    toJoint: last.toJoint,
+    power: [first.power[0]!, last.power.at(-1)!],
+  };
+}
+
+/** Above nine columns, neighbours under 0.1 dB each stand as one. */
+function joinSmall(segments: readonly Segment[], lossOf: (one: Segment) => number): Segment[] {
+  if (segments.length <= mostColumns) return [...segments];
+  const out: Segment[][] = [];
+  for (const one of segments) {
+    const run = out.at(-1);
+    const small = lossOf(one) < 0.1;
+    if (run && small && run.every((other) => lossOf(other) < 0.1)) run.push(one);
+    else out.push([one]);
+  }
+  return out.map((run) => (run.length === 1 ? run[0]! : joined(run, "small parts together")));
+}
+
+/**
+ * Columns before they have a place. Where the path splits (tee), the branches are one column of their own: the power
+ * that enters all of them on the left, what reaches the antenna on the right.
+ */
+export function segmentsOf(answer: Answer, powerIntoAntenna: number): Segment[] {
+  const trunk = answer.parts.filter((part) => part.branch === "").map((part) => segmentOf(part, answer));
+  const branches = answer.parts.filter((part) => part.branch !== "").map((part) => segmentOf(part, answer));
+  const decibels = new Map(answer.parts.map((part) => [part.name, part.loss]));
+  const lossOf = (one: Segment) => one.names.reduce((sum, name) => sum + (decibels.get(name) ?? 0), 0);
+  const several = new Set(answer.parts.map((part) => part.branch)).size > (trunk.length > 0 ? 2 : 1);
+  if (!several) return joinSmall([...trunk, ...branches], lossOf);
+  const together = joined(branches, "the branches");
+  const enters = trunk.at(-1)?.power.at(-1) ?? powerIntoAntenna + together.heat;
+  return [...joinSmall(trunk, lossOf), { ...together, toJoint: "feed point", power: [enters, powerIntoAntenna] }];
+}
+
+/** Columns between `left` and `right`: parts without length `narrow` px each, lines share the rest by length, `least` px at least. */
+export function placeColumns(
+  segments: readonly Segment[],
+  left: number,
+  right: number,
+  narrow: number,
+  least: number,
+): RibbonColumn[] {
+  const room = right - left;
+  const lines = segments.filter((one) => one.isLine);
+  const rest = room - narrow * (segments.length - lines.length);
+  const widths = segments.map((one) => (one.isLine ? 0 : narrow));
+  shareByLength(segments, widths, Math.max(rest, least * lines.length), least);
+  const total = widths.reduce((sum, width) => sum + width, 0);
+  const stretch = total > 0 ? room / total : 1;
+  let x = left;
+  return segments.map((one, i) => {
+    const x0 = x;
+    x += widths[i]! * stretch;
+    return { ...one, x0, x1: x };
+  });
+}
+
+function shareByLength(segments: readonly Segment[], widths: number[], rest: number, least: number): void {
+  const open = new Set([...segments.keys()].filter((i) => segments[i]!.isLine));
+  let room = rest;
+  for (;;) {
+    const length = [...open].reduce((sum, i) => sum + segments[i]!.length, 0);
+    const short = [...open].filter((i) => (segments[i]!.length / length) * room < least);
+    if (short.length === 0 || short.length === open.size) {
+      for (const i of open) widths[i] = short.length === 0 ? (segments[i]!.length / length) * room : room / open.size;
+      return;
+    }
+    for (const i of short) {
+      widths[i] = least;
+      room -= least;
+      open.delete(i);
+    }
+  }
+}

@@ -1,0 +1,41 @@
+/** The vertical plane of the cut: places of the station as distance along it (right: towards the cut's azimuth) and height. */
+import type { Answer, Drawing } from "@feedpath/engine";
+
+/** [distance to the right of the feed point, height], metres. */
+export type CutPoint = readonly [number, number];
+
+/** Projection on the plane through the feed point at the cut's azimuth. */
+export function projection(drawing: Drawing): (place: readonly number[]) => CutPoint {
+  const azimuth = (drawing.cutAzimuth * Math.PI) / 180;
+  const [east, north] = [Math.sin(azimuth), Math.cos(azimuth)];
+  const [feedX = 0, feedY = 0] = drawing.feedPoint;
+  return ([x = 0, y = 0, z = 0]) => [(x - feedX) * east + (y - feedY) * north, z];
+}
+
+/** Length of all lines of the path, metres. */
+export const lineLength = (answer: Answer): number => answer.parts.reduce((sum, part) => sum + part.length, 0);
+
+/**
+ * The line unrolled to the left of the feed point: every place at its horizontal distance from it, whatever the azimuth.
+ * Without a route: level along the ground, then plumb below the feed point (the lengths of the lines decide).
+ */
+export function unrolledLine(answer: Answer, drawing: Drawing): CutPoint[] {
+  const [feedX = 0, feedY = 0, feedZ = 0] = drawing.feedPoint;
+  if (drawing.lineRoute.length > 0) {
+    const places = drawing.lineRoute.map(([x = 0, y = 0, z = 0]): CutPoint => [-Math.hypot(x - feedX, y - feedY), z]);
+    const last = places.at(-1)!;
+    const arrives = Math.abs(last[0]) < 0.01 && Math.abs(last[1] - feedZ) < 0.01;
+    return arrives ? places : [...places, [0, feedZ]];
+  }
+  const level = Math.max(lineLength(answer) - feedZ, 0);
+  return level > 0
+    ? [
+        [-level, 0],
+        [0, 0],
+        [0, feedZ],
+      ]
+    : [
+        [0, feedZ - lineLength(answer)],
+        [0, feedZ],
+      ];
+}

@@ -1,0 +1,120 @@
+/** Words and watts on the ribbon, kept in this order where room is short: sky, heat, joints, power. */
+import type { Answer } from "@feedpath/engine";
+import { scalar } from "../kit/answerValues";
+import type { Mark } from "../kit/figure";
+import type { LabelBoard, LabelPlace, LabelStyle } from "../kit/labelBoard";
+import { plainText, wattsText, withUnit } from "../kit/numberText";
+import { textWidth, wrapText } from "../kit/textWidth";
+import { jointLabels } from "./jointLabels";
+import { insideBaseline, type RibbonPlan } from "./ribbonPlan";
+import { innerRadius, wattsSize, wordsSize } from "./strips";
+
+function skyLabel(plan: RibbonPlan, board: LabelBoard): Mark[] {
+  const { stage, top, xFeed, skyRight } = plan;
+  const size = wattsSize(plan.stage);
+  const text = `${wattsText(plan.radiated)} ${stage.compact ? "sky" : "to the sky"}`;
+  const baseline = insideBaseline(plan);
+  const style: LabelStyle = { role: "fieldInk", size, weight: 600, id: "sky" };
+  if (baseline !== null && plan.k * plan.radiated >= (stage.compact ? 24 : 36 * stage.s)) {
+    const place: LabelPlace = stage.compact
+      ? { lines: [text], x: skyRight - 8, y: baseline, anchor: "end" }
+      : { lines: [text], x: xFeed + 120 * stage.s, y: baseline };
+    return board.place({ ...style, halo: { role: "fieldTint", width: 11 * stage.s } }, [place]);
+  }
+  const above = (lines: string[], y: number): LabelPlace => ({
+    lines,
+    x: stage.compact ? skyRight - 4 : skyRight,
+    y,
+    anchor: "end",
+  });
+  const near = top - 9 * stage.s;
+  const places = [text, text.replace("to the ", ""), wattsText(plan.radiated)].map((one) => above([one], near));
+  return board.place(style, places);
+}
+
+function heatLabels(plan: RibbonPlan, board: LabelBoard): Mark[] {
+  const { compact, s } = plan.stage;
+  const watts: LabelStyle = { role: "heatInk", size: wattsSize(plan.stage), weight: 600 };
+  const words: LabelStyle = { role: compact ? "ink2" : "ink", size: wordsSize(plan.stage) };
+  const y = compact ? plan.bottom + 15 : plan.bottom - 16 * s;
+  for (const strip of plan.strips) {
+    const left = strip.turn + innerRadius(s);
+    board.reserve({ left, right: left + strip.thickness, top: plan.top + plan.k * strip.before, bottom: plan.bottom });
+  }
+  const byWatts = plan.strips.toSorted((a, b) => b.watts - a.watts);
+  return byWatts.flatMap((strip) => {
+    const place = { x: strip.label.x, y, anchor: strip.label.anchor };
+    const styles = [
+      { ...watts, id: strip.id },
+      { ...words, id: strip.id },
+    ];
+    const [first = "", ...rest] = strip.label.lines;
+    return board.place(styles, [
+      { ...place, lines: [first, ...rest] },
+      { ...place, lines: [first] },
+    ]);
+  });
+}
+
+function powerLabels(plan: RibbonPlan, board: LabelBoard): Mark[] {
+  const baseline = insideBaseline(plan);
+  if (baseline === null) return [];
+  const { compact, s } = plan.stage;
+  const inset = compact ? 6 : 12 * s;
+  const style: LabelStyle = { role: "onPower", size: wattsSize(plan.stage), weight: 600 };
+  const end = plan.columns.findLast((column) => column.isLine)?.x1 ?? plan.xFeed;
+  const first = textWidth(wattsText(plan.whole), style.size, 600);
+  if (plan.left + inset + first > plan.xFeed - 4) return [];
+  const start = board.place(style, [{ lines: [wattsText(plan.whole)], x: plan.left + inset, y: baseline }]);
+  const arrives = plan.joints.find(({ x }) => Math.abs(x - end) < 0.01)?.power ?? plan.intoAntenna;
+  const text = wattsText(arrives);
+  const room = end - plan.left - first - textWidth(text, style.size, 600) - 4 * inset;
+  if (compact || room < 0 || text === wattsText(plan.whole)) return start;
+  return [...start, ...board.place(style, [{ lines: [text], x: end - inset, y: baseline, anchor: "end" }])];
+}
+
+/** "58 to 78 W". */
+export const rangeText = (low: number, high: number, unit: string): string =>
+  `${plainText(low, low < 9.95 ? 1 : 0)} to ${withUnit(plainText(high, high < 9.95 ? 1 : 0), unit)}`;
+
+/** Cause of the doubt in a few words. */
+export function doubtCause(answer: Answer): string {
+  const first = answer.uncertainties[0];
+  if (!first) return "inputs known within bounds";
+  return first.says.length > 0 && first.says.length <= 28 ? first.says : first.input;
+}
+
+function doubtMarks(answer: Answer, plan: RibbonPlan, board: LabelBoard): Mark[] {
+  const sky = scalar(answer, "radiatedPower");
+  const { stage, k, top, skyRight } = plan;
+  if (stage.compact || sky?.low === undefined || sky.high === undefined) return [];
+  const { s } = stage;
+  const x = skyRight + 7 * s;
+  const [y1, y2] = [top + k * sky.low, top + k * sky.high];
+  const stroke = { role: "ink", width: 1.5 * s } as const;
+  const cap = (y: number): Mark => ({ kind: "line", x1: x - 6 * s, y1: y, x2: x + 6 * s, y2: y, stroke });
+  const label = skyRight + 19 * s;
+  const styles: LabelStyle[] = [
+    { role: "ink", size: 13 * s, weight: 600, id: "sky" },
+    { role: "ink2", size: 13 * s },
+  ];
+  const cause = wrapText(doubtCause(answer), 13 * s, stage.width - label);
+  const range = rangeText(sky.low, sky.high, "W");
+  const texts = board.place(
+    styles,
+    [cause, cause.slice(0, 0)].flatMap((lines) =>
+      [y1 + 4 * s, top + 12 * s].map((y) => ({ lines: [range, ...lines], x: label, y })),
+    ),
+  );
+  return [{ kind: "line", x1: x, y1, x2: x, y2, stroke }, cap(y1), cap(y2), ...texts];
+}
+
+/** All words of the ribbon; `board` must span the whole picture. */
+export function ribbonLabels(answer: Answer, plan: RibbonPlan, board: LabelBoard): Mark[] {
+  const { top, k, left, skyRight } = plan;
+  const sky = skyLabel(plan, board);
+  const heat = heatLabels(plan, board);
+  const power = powerLabels(plan, board);
+  board.reserve({ left, right: skyRight, top, bottom: top + k * plan.radiated });
+  return [...sky, ...heat, ...power, ...jointLabels(plan, board), ...doubtMarks(answer, plan, board)];
+}

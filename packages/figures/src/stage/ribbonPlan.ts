@@ -1,0 +1,108 @@
+/** Everything about a ribbon that is a number: columns, levels, strips. */
+import type { Answer, Joint } from "@feedpath/engine";
+import { requiredNumber } from "../kit/answerValues";
+import { placeColumns, type RibbonColumn, segmentsOf } from "./columns";
+import type { StagePlan } from "./stagePlan";
+import { heatStrips, leastShare, type PlacedStrip, placeStrips, wattsSize } from "./strips";
+
+export interface RibbonPlan {
+  readonly stage: StagePlan;
+  /** px for one watt. */
+  readonly k: number;
+  readonly top: number;
+  /** Where the drops end. */
+  readonly bottom: number;
+  readonly left: number;
+  readonly xFeed: number;
+  readonly skyRight: number;
+  readonly columns: readonly RibbonColumn[];
+  readonly strips: readonly PlacedStrip[];
+  readonly joints: readonly { readonly joint: Joint; readonly x: number; readonly power: number }[];
+  readonly whole: number;
+  readonly intoAntenna: number;
+  readonly radiated: number;
+}
+
+const leastRun = 96;
+
+function placedColumns(answer: Answer, stage: StagePlan, whole: number, intoAntenna: number): RibbonColumn[] {
+  const { compact, s, xFeed } = stage;
+  const all = segmentsOf(answer, intoAntenna);
+  const segments = compact ? all.filter((one) => one.isLine || one.heat >= leastShare * whole) : all;
+  const narrow = compact ? 12 : 24 * s;
+  const least = compact ? 40 : 72 * s;
+  const lines = segments.filter((one) => one.isLine).length;
+  const needed = narrow * (segments.length - lines) + least * lines;
+  const run = Math.max(xFeed - stage.xTransmitter, leastRun, needed);
+  return placeColumns(segments, xFeed - Math.min(run, xFeed - (compact ? 8 : 16 * s)), xFeed, narrow, least);
+}
+
+function placedJoints(
+  answer: Answer,
+  columns: readonly RibbonColumn[],
+  left: number,
+  xFeed: number,
+): RibbonPlan["joints"] {
+  const places = [
+    { name: columns[0]?.fromJoint ?? "transmitter", x: left, power: columns[0]?.power[0] },
+    ...columns.map((column) => ({ name: column.toJoint, x: column.x1, power: column.power.at(-1) })),
+  ];
+  const placed = places.flatMap(({ name, x, power }) => {
+    const joint = answer.joints.find(
+      (one) => one.name === name || (name === "feed point" && one.name.startsWith(name)),
+    );
+    return joint ? [{ joint, x, power: power ?? joint.power }] : [];
+  });
+  if (columns.length > 0) return placed;
+  const feed = answer.joints.at(-1);
+  return feed ? [...placed, { joint: feed, x: xFeed, power: feed.power }] : placed;
+}
+
+/** Plan of the ribbon whose band begins at y = `top`. */
+export function ribbonPlan(answer: Answer, stage: StagePlan, top: number): RibbonPlan {
+  const whole = requiredNumber(answer, "powerFromTransmitter");
+  const radiated = requiredNumber(answer, "radiatedPower");
+  const intoAntenna = radiated + requiredNumber(answer, "heatInSoil") + requiredNumber(answer, "heatInWires");
+  const columns = placedColumns(answer, stage, whole, intoAntenna);
+  const left = columns[0]?.x0 ?? Math.min(stage.xTransmitter, stage.xFeed - leastRun);
+  const k = stage.pixelsPerWatt ?? stage.bandHeight / whole;
+  const { width, s, compact, xFeed } = stage;
+  return {
+    stage,
+    k,
+    top,
+    bottom: top + k * whole + stage.drop,
+    left,
+    xFeed,
+    skyRight: compact ? width : width - 104 * s,
+    columns,
+    strips: placeStrips(heatStrips(answer, columns, xFeed, compact ? 0.45 : s), { k, s, compact, width }),
+    joints: placedJoints(answer, columns, left, xFeed),
+    whole,
+    intoAntenna,
+    radiated,
+  };
+}
+
+/** Lower edge of the power band from left to right: x in px, net power in W. */
+export const lowerEdge = (plan: RibbonPlan): (readonly [number, number])[] =>
+  plan.columns.length === 0
+    ? [
+        [plan.left, plan.whole],
+        [plan.xFeed, plan.intoAntenna],
+      ]
+    : plan.columns.flatMap((column) =>
+        column.power.map((power, i): readonly [number, number] => [
+          column.x0 + ((column.x1 - column.x0) * i) / (column.power.length - 1),
+          power,
+        ]),
+      );
+
+/** One baseline for all watts inside the band; null when the band is too thin for them. */
+export function insideBaseline(plan: RibbonPlan): number | null {
+  const size = wattsSize(plan.stage);
+  const sky = plan.k * plan.radiated;
+  if (plan.k * plan.whole < 24 * plan.stage.s) return null;
+  const height = sky >= 36 * plan.stage.s ? sky : plan.k * plan.intoAntenna;
+  return height < size ? null : plan.top + height / 2 + 0.35 * size;
+}

@@ -1,0 +1,188 @@
+/** The strips of heat that leave the ribbon: which there are, how wide, where they turn down. */
+import type { Answer } from "@feedpath/engine";
+import { requiredNumber } from "../kit/answerValues";
+import { wattsText } from "../kit/numberText";
+import { textWidth } from "../kit/textWidth";
+import type { RibbonColumn } from "./columns";
+
+export interface HeatStrip {
+  /** Name of the part, "wires" or "soil". */
+  readonly id: string;
+  readonly says: string;
+  readonly watts: number;
+  /** Net power just before the part and just after it, W: the strip lies between these levels. */
+  readonly before: number;
+  readonly after: number;
+  /** The band's lower edge above the strip, x in px and power in W, from the start of the part. */
+  readonly edge: readonly (readonly [number, number])[];
+  /** Where it would turn down with all the room in the world, px. */
+  readonly wanted: number;
+  readonly inPath: boolean;
+}
+
+/** Shares below this are listed, not drawn. */
+export const leastShare = 0.0005;
+const mostStrips = 5;
+const smallShare = 0.01;
+
+function pathStrip(column: RibbonColumn): HeatStrip {
+  const steps = column.power.length - 1;
+  const before = column.power[0]!;
+  return {
+    id: column.names.join(", "),
+    says: column.says,
+    watts: column.heat,
+    before,
+    after: before - column.heat,
+    edge: column.power.map((power, i) => [column.x0 + ((column.x1 - column.x0) * i) / steps, power]),
+    wanted: column.x1,
+    inPath: true,
+  };
+}
+
+function joinSmallStrips(strips: readonly HeatStrip[], whole: number): HeatStrip[] {
+  const isSmall = (strip: HeatStrip) => strip.inPath && strip.watts < smallShare * whole;
+  const small = strips.filter(isSmall);
+  if (small.length < 2) return [...strips];
+  const watts = small.reduce((sum, strip) => sum + strip.watts, 0);
+  const last = small.at(-1)!;
+  const together: HeatStrip = {
+    ...last,
+    id: small.map((strip) => strip.id).join(", "),
+    says: "small parts together",
+    watts,
+    before: last.after + watts,
+    edge: [last.edge.at(-1)!],
+  };
+  return strips.flatMap((strip) => (strip === last ? [together] : isSmall(strip) ? [] : [strip]));
+}
+
+/** Strips in the order in which they leave: parts of the path, then wires, then soil. */
+export function heatStrips(
+  answer: Answer,
+  columns: readonly RibbonColumn[],
+  xFeed: number,
+  s: number,
+  most = mostStrips,
+): HeatStrip[] {
+  const whole = requiredNumber(answer, "powerFromTransmitter");
+  const radiated = requiredNumber(answer, "radiatedPower");
+  const soil = requiredNumber(answer, "heatInSoil");
+  const wires = requiredNumber(answer, "heatInWires");
+  const antenna = (id: string, watts: number, before: number, offset: number): HeatStrip => ({
+    id,
+    says: `the ${id}`,
+    watts,
+    before,
+    after: before - watts,
+    edge: [[xFeed, before - watts]],
+    wanted: xFeed + offset * s,
+    inPath: false,
+  });
+  const all = [
+    ...columns.map(pathStrip),
+    antenna("wires", wires, radiated + soil + wires, 70),
+    antenna("soil", soil, radiated + soil, 190),
+  ].filter((strip) => strip.watts >= leastShare * whole);
+  return all.length > most ? joinSmallStrips(all, whole) : all;
+}
+
+export interface PlacedStrip extends HeatStrip {
+  /** Where the turn begins, px. */
+  readonly turn: number;
+  /** px, 1.5 at least. */
+  readonly thickness: number;
+  readonly label: {
+    readonly lines: readonly string[];
+    readonly x: number;
+    readonly anchor: "start" | "middle" | "end";
+  };
+}
+
+export interface StripLayout {
+  readonly k: number;
+  readonly s: number;
+  readonly compact: boolean;
+  readonly width: number;
+}
+
+export const innerRadius = (s: number): number => 9 * s;
+type Style = Pick<StripLayout, "compact" | "s">;
+export const wattsSize = ({ compact, s }: Style): number => (compact ? 13 : 17 * s);
+export const wordsSize = ({ s }: Style): number => 13 * s;
+
+const clearance = 12;
+
+type Wording = (strip: HeatStrip) => string[];
+const wordings = (compact: boolean): Wording[] => {
+  const bare: Wording = (strip) => [wattsText(strip.watts)];
+  const short: Wording = (strip) => [wattsText(strip.watts), strip.says.replace(/^the /, "")];
+  const full: Wording = (strip) => [wattsText(strip.watts), `warms ${strip.says}`];
+  return compact ? [short, bare] : [full, short, bare];
+};
+
+/** One strip after the other, each moved right until it is clear of the strip and label before it. */
+function placeWith(
+  strips: readonly HeatStrip[],
+  layout: StripLayout,
+  wording: Wording,
+  squeeze: number,
+): PlacedStrip[] {
+  const { s, k, compact } = layout;
+  const inner = innerRadius(s);
+  let clearX = compact ? 2 : 4;
+  return strips.map((strip) => {
+    const lines = wording(strip);
+    const width = Math.max(
+      textWidth(lines[0]!, wattsSize(layout), 600),
+      ...lines.slice(1).map((line) => textWidth(line, wordsSize(layout))),
+    );
+    const thickness = Math.max(strip.watts * k, 1.5);
+    const start = strip.edge[0]![0];
+    const wanted = strip.inPath ? strip.wanted : start + (strip.wanted - start) * squeeze;
+    if (compact) {
+      const half = Math.max(thickness, width) / 2;
+      const middle = Math.max(wanted + inner + thickness / 2, clearX + clearance / 2 + half);
+      clearX = middle + half;
+      return {
+        ...strip,
+        thickness,
+        turn: middle - inner - thickness / 2,
+        label: { lines, x: middle, anchor: "middle" },
+      };
+    }
+    const leftOfStrip = wanted + inner - 10 * s;
+    if (strip.inPath && leftOfStrip - width >= clearX + clearance) {
+      clearX = wanted + inner + thickness;
+      return { ...strip, thickness, turn: wanted, label: { lines, x: leftOfStrip, anchor: "end" } };
+    }
+    const turn = Math.max(wanted, clearX + clearance - inner);
+    const x = turn + inner + thickness + 10 * s;
+    clearX = x + width;
+    return { ...strip, thickness, turn, label: { lines, x, anchor: "start" } };
+  });
+}
+
+const rightEnd = (strip: PlacedStrip, layout: StripLayout): number => {
+  const { lines, x, anchor } = strip.label;
+  const width = Math.max(
+    textWidth(lines[0]!, wattsSize(layout), 600),
+    ...lines.slice(1).map((line) => textWidth(line, wordsSize(layout))),
+  );
+  const edge = anchor === "start" ? x + width : anchor === "middle" ? x + width / 2 : x;
+  return Math.max(edge, strip.turn + innerRadius(layout.s) + strip.thickness);
+};
+
+/** Places the strips inside the width: first the antenna's move closer, then words go, never the watts. */
+export function placeStrips(strips: readonly HeatStrip[], layout: StripLayout): PlacedStrip[] {
+  const tries = wordings(layout.compact).flatMap((wording) =>
+    [1, 0.6, 0.2].map((squeeze) => () => placeWith(strips, layout, wording, squeeze)),
+  );
+  let placed: PlacedStrip[] = [];
+  for (const attempt of tries) {
+    placed = attempt();
+    const last = placed.at(-1);
+    if (!last || rightEnd(last, layout) <= layout.width - 2) return placed;
+  }
+  return placed;
+}
