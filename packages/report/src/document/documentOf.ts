@@ -1,0 +1,71 @@
+import type { Answer } from "@feedpath/engine";
+import type { Figure } from "@feedpath/figures";
+import { inlinesOfPhrases, plainOf } from "../words/inlines";
+import { frequencyText, numberText } from "../words/numbers";
+import { visibleLine, visibleText } from "../words/visible";
+import { careSection, readingsSection, reasonsSection, restsOnSection, uncertaintySection } from "./basis";
+import type { Block, Document } from "./document";
+import { figureBlocks } from "./figureBlocks";
+import { jointsTable, wattsTable } from "./resultTables";
+import { ideaSection, rulesSection, stepOfValue, workingSection } from "./workingBlocks";
+
+/** The pieces of a sheet: `narrowFigures` are the same figures, by name, drawn for a phone's width. */
+export interface SheetInput {
+  readonly answer: Answer;
+  readonly figures: readonly Figure[];
+  readonly narrowFigures?: readonly Figure[];
+  readonly stationText: string;
+}
+
+function provenanceOf(answer: Answer): Document["provenance"] {
+  const { program, catalogue, kernels, file, methods } = answer.provenance;
+  const residue = answer.values.powerBalanceResidue;
+  const closes = residue !== undefined && "value" in residue && residue.value !== null ? Math.abs(residue.value) : null;
+  return {
+    worked: visibleLine(
+      `Worked out by Feedpath ${program}, catalogue ${catalogue}, kernels ${kernels}, file ${file.slice(0, 12)}. ` +
+        methods.map((method) => `${method.name}: ${method.says}`).join("; "),
+    ),
+    check: closes === null ? "" : `power balance within ${numberText(closes * 100, 2)} %`,
+  };
+}
+
+/** What is to be done, where the sentence after the verdict does not say it already. */
+function nextOf(answer: Answer): string | null {
+  const said = answer.verdictPhrases.map((phrase) => phrase.text).join("");
+  return answer.next === "" || said.includes(answer.next.replace(/\.$/, "")) ? null : visibleLine(answer.next);
+}
+
+const present = (blocks: readonly (Block | null)[]): readonly Block[] => blocks.filter((block) => block !== null);
+
+/** An answer in reading order: question, headline, verdict, pictures, then depth, tables, the file, provenance. */
+export function documentOf({ answer, figures, narrowFigures = [], stationText }: SheetInput): Document {
+  const stepOf = stepOfValue(answer.working);
+  const station = visibleLine(answer.station);
+  const headline = inlinesOfPhrases(answer.headlinePhrases, stepOf);
+  return {
+    language: "en",
+    title: `${visibleLine(plainOf(headline))} ${station}`,
+    running: `${station} · ${frequencyText(answer.frequency)}`,
+    asked: visibleLine(answer.asked),
+    headline,
+    verdict: { word: answer.verdict, says: inlinesOfPhrases(answer.verdictPhrases, stepOf) },
+    next: nextOf(answer),
+    blocks: [
+      ...figureBlocks(figures, narrowFigures),
+      {
+        kind: "columns",
+        left: present([workingSection(answer.working), ideaSection(answer.mistakenIdea), rulesSection(answer)]),
+        right: present([
+          restsOnSection(answer),
+          careSection(answer),
+          reasonsSection(answer),
+          readingsSection(answer.readings),
+        ]),
+      },
+      ...present([wattsTable(answer), jointsTable(answer.joints), uncertaintySection(answer)]),
+      { kind: "section", title: "The station, as a file", blocks: [{ kind: "file", text: visibleText(stationText) }] },
+    ],
+    provenance: provenanceOf(answer),
+  };
+}

@@ -1,0 +1,62 @@
+import { type Figure, toSvg } from "@feedpath/figures";
+import type { Block, Fact } from "../document/document";
+import { visibleText } from "../words/visible";
+import { escapeHtml } from "./escapeHtml";
+import { fileHtml } from "./fileHtml";
+import { inlinesHtml } from "./inlinesHtml";
+import { stepsHtml } from "./stepsHtml";
+import { tableHtml } from "./tableHtml";
+
+/** Direction characters inside a picture's texts are written out like everywhere else. */
+const drawn = (figure: Figure, idPrefix: string): string => visibleText(toSvg(figure, { theme: "light", idPrefix }));
+
+function figureHtml(block: Extract<Block, { kind: "figure" }>, path: string): string {
+  const { figure, narrow, titled } = block;
+  const widths = `--w:${figure.width}${narrow === null ? "" : `;--v:${narrow.width}`}`;
+  const classes = `${titled ? "" : "lead "}${narrow === null ? "only-wide" : "has-narrow"}`;
+  const caption = titled ? `<figcaption>${escapeHtml(figure.title)}</figcaption>` : "";
+  const wide = `<div class="figure-box wide">${drawn(figure, `wide-${path}`)}</div>`;
+  const small = narrow === null ? "" : `<div class="narrow">${drawn(narrow, `narrow-${path}`)}</div>`;
+  return `<figure class="${classes}" style="${widths}">${caption}${wide}${small}</figure>`;
+}
+
+/** Characters of value and origin together that stand on one line of the narrow column. */
+const oneLine = 32;
+
+function factHtml({ name, value, from }: Fact): string {
+  const place = value.length + from.length > oneLine ? "from below" : "from";
+  return `<div><dt>${escapeHtml(name)}</dt><dd>${escapeHtml(value)}</dd><dd class="${place}">${escapeHtml(from)}</dd></div>`;
+}
+
+/** `path`: place of the block in the document, letters, digits and hyphens; ids are made of it. */
+function blockHtml(block: Block, path: string): string {
+  switch (block.kind) {
+    case "section": {
+      const inner = blocksHtml(block.blocks, path);
+      return `<section aria-labelledby="h-${path}"><h2 id="h-${path}">${escapeHtml(block.title)}</h2>\n${inner}</section>`;
+    }
+    case "columns": {
+      const [left, right] = [blocksHtml(block.left, `${path}-l`), blocksHtml(block.right, `${path}-r`)];
+      return `<div class="columns"><div>${left}</div><div>${right}</div></div>`;
+    }
+    case "paragraph":
+      return `<p>${inlinesHtml(block.inlines)}</p>`;
+    case "list":
+      return `<ul>${block.items.map((item) => `<li>${inlinesHtml(item)}</li>`).join("\n")}</ul>`;
+    case "steps":
+      return stepsHtml(block.steps);
+    case "facts":
+      return `<dl>${block.facts.map(factHtml).join("\n")}</dl>`;
+    case "table":
+      return tableHtml(block.table, false);
+    case "folded":
+      return `<details><summary>${escapeHtml(block.summary)}</summary>${tableHtml(block.table, true)}</details>`;
+    case "figure":
+      return figureHtml(block, path);
+    case "file":
+      return fileHtml(block.text);
+  }
+}
+
+export const blocksHtml = (blocks: readonly Block[], path: string): string =>
+  blocks.map((block, index) => blockHtml(block, path === "" ? `b${index}` : `${path}-${index}`)).join("\n");

@@ -1,0 +1,99 @@
+import type { Answer, WorkingStep } from "@feedpath/engine";
+import { mattersMost } from "../document/basis";
+import { jointRows, wattsRows } from "../document/resultTables";
+import { formulaText } from "../formula/formulaText";
+import { capitalised } from "../words/names";
+import { frequencyText, numberText, quantityText } from "../words/numbers";
+import { visibleLine } from "../words/visible";
+import { tableText, titled, wrapped } from "./layout";
+import { sweptRows } from "./sweptTable";
+
+const bullet = (text: string): string => wrapped(visibleLine(text), "  - ");
+
+function stepText(step: WorkingStep, index: number): string {
+  const continued = step.substituted?.includes("=") ? "" : "= ";
+  const lines = [
+    wrapped(visibleLine(step.text), `  ${index + 1}. `.padEnd(5), "     "),
+    ...(step.formula === undefined ? [] : [`       ${formulaText(step.formula)}`]),
+    ...(step.substituted === undefined ? [] : [`       ${continued}${formulaText(step.substituted)}`]),
+    ...(step.result === undefined ? [] : [`       = ${quantityText(step.result.value, step.result.unit, 4)}`]),
+    ...(step.source === "" ? [] : [wrapped(`source: ${visibleLine(step.source)}`, "     ")]),
+  ];
+  return lines.join("\n");
+}
+
+function head(answer: Answer): readonly string[] {
+  const says = answer.verdictPhrases.map((phrase) => phrase.text).join("");
+  const verdict = visibleLine(answer.verdict === null ? says : `${answer.verdict}: ${says}`);
+  const next = answer.next === "" || says.includes(answer.next.replace(/\.$/, "")) ? [] : [`Next: ${answer.next}`];
+  return [
+    wrapped(visibleLine(`${answer.asked} ${answer.station}, ${frequencyText(answer.frequency)}`)),
+    [answer.headline, verdict, ...next.map(visibleLine)]
+      .filter((line) => line !== "")
+      .map((line) => wrapped(visibleLine(line)))
+      .join("\n"),
+  ];
+}
+
+function tables(answer: Answer): readonly string[] {
+  const watts = wattsRows(answer);
+  const swept = answer.tables.map(sweptRows);
+  return [
+    ...(watts === null ? [] : [`${watts.caption}\n${tableText(watts)}`]),
+    ...(answer.joints.length === 0 ? [] : [`At each joint\n${tableText(jointRows(answer.joints))}`]),
+    ...swept.map(({ table, leftOut }) =>
+      [capitalised(table.caption), tableText(table), ...(leftOut === null ? [] : [`  ${leftOut}`])].join("\n"),
+    ),
+  ];
+}
+
+function basis(answer: Answer): readonly string[] {
+  const most = mattersMost(answer);
+  const lines = [
+    ...answer.assumptions.map((a) => bullet(`${a.name}: ${a.value} (${a.reason})`)),
+    ...(most === null ? [] : [wrapped(`Matters most: ${most}`, "  ")]),
+    ...(answer.wouldSettle === null ? [] : [wrapped(`Would settle it: ${visibleLine(answer.wouldSettle)}`, "  ")]),
+  ];
+  return titled("What it rests on", lines);
+}
+
+function explained(answer: Answer): readonly string[] {
+  const idea = answer.mistakenIdea;
+  return [
+    ...titled("How it was worked out", answer.working.map(stepText)),
+    ...(idea === null
+      ? []
+      : titled("The idea this corrects", [
+          wrapped(`“${visibleLine(idea.idea).replace(/^[“"]|[”"]$/g, "")}”`, "  "),
+          wrapped(visibleLine(idea.refutation), "  "),
+        ])),
+    ...titled(
+      "Rules of thumb",
+      answer.rulesOfThumb.map((r) =>
+        bullet(`${r.rule}: ${r.ruleValue}; computed here: ${r.computed}. Holds ${r.holds} (${r.source}).`),
+      ),
+    ),
+  ];
+}
+
+function judgement(answer: Answer): readonly string[] {
+  const reasons = answer.reasons.map((r) => bullet(`${r.says}; limit ${numberText(r.limit)} (${r.source}).`));
+  return [
+    ...titled("Care, and what is not covered", [...answer.cautions, ...answer.notCovered].map(bullet)),
+    ...(answer.verdict === null ? [] : titled(`Why it is called ${answer.verdict}`, reasons)),
+    ...titled(
+      "Your readings",
+      answer.readings.map((reading) => bullet(reading.says)),
+    ),
+  ];
+}
+
+/**
+ * An answer as plain text for a terminal of 80 columns, in the order of the sheet, without colour codes; control
+ * characters of the file are written out. Formulas and table rows may be longer than a line.
+ * Throws FormulaError where a formula leaves the LaTeX subset of formula/symbols.ts.
+ */
+export function answerText(answer: Answer): string {
+  const blocks = [...head(answer), ...tables(answer), ...explained(answer), ...basis(answer), ...judgement(answer)];
+  return `${blocks.join("\n\n")}\n`;
+}

@@ -1,0 +1,42 @@
+import type { Table } from "@feedpath/engine";
+import type { DocumentTable } from "../document/document";
+import { wordsOf } from "../words/names";
+import { frequencyText, numberText, unitSign, wattsText } from "../words/numbers";
+
+const mostRows = 9;
+const mostColumns = 6;
+
+function cellText(value: number | null, unit: string): string {
+  if (value === null) return "–";
+  if (unit === "Hz") return frequencyText(value);
+  return unit === "W" ? wattsText(value) : numberText(value);
+}
+
+/** Indices of at most `most` rows at equal steps, both ends among them. */
+function picked(count: number, most: number): readonly number[] {
+  if (count <= most) return Array.from({ length: count }, (_, k) => k);
+  return Array.from({ length: most }, (_, k) => Math.round((k * (count - 1)) / (most - 1)));
+}
+
+/** A swept table cut to what a terminal shows: the axis first, at most 6 columns and 9 rows, and how much was left out. */
+export function sweptRows(table: Table): { readonly table: DocumentTable; readonly leftOut: string | null } {
+  const names = [table.axis, ...Object.keys(table.columns).filter((name) => name !== table.axis)];
+  const columns = names.slice(0, mostColumns).map((name) => ({ name, ...table.columns[name]! }));
+  const count = columns[0]?.values.length ?? 0;
+  const rows = picked(count, mostRows);
+  const cut = rows.length < count || columns.length < names.length;
+  return {
+    table: {
+      caption: wordsOf(table.name),
+      columns: columns.map(({ name, unit }) => ({
+        name: wordsOf(name),
+        unit: unit === "Hz" ? "" : unitSign(unit),
+        numeric: true,
+      })),
+      rows: rows.map((row) => columns.map(({ values, unit }) => cellText(values[row] ?? null, unit))),
+    },
+    leftOut: cut
+      ? `${rows.length} of ${count} rows and ${columns.length} of ${names.length} columns; --json prints all.`
+      : null,
+  };
+}
