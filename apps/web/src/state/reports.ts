@@ -1,0 +1,60 @@
+/** What a report of the worker does to the bench's state. Pure. */
+import type { Report } from "../worker/client";
+import type { BenchState } from "./benchState";
+
+const rest = { running: false, slow: false, progress: null } as const;
+
+export function applyReport(state: BenchState, report: Report): BenchState {
+  switch (report.kind) {
+    case "questions":
+      return { ...state, questions: report.questions, question: knownQuestion(state, report.questions.map((q) => q.id)) };
+    case "read":
+      return report.outline
+        ? { ...state, problems: report.problems, outline: report.outline, outlineText: state.askedText }
+        : { ...state, ...rest, problems: report.problems };
+    case "wrongParameters":
+      return { ...state, ...rest, parameterProblems: report.problems };
+    case "progress":
+      return { ...state, progress: report.progress };
+    case "answered":
+      return {
+        ...state,
+        ...rest,
+        stopped: false,
+        defect: null,
+        shown: { kind: "answer", answer: report.answer, text: state.outlineText, formulas: {} },
+      };
+    case "typeset":
+      return state.shown?.kind === "answer" ? { ...state, shown: { ...state.shown, formulas: report.formulas } } : state;
+    case "refused":
+      return {
+        ...state,
+        ...rest,
+        stopped: false,
+        defect: null,
+        shown: { kind: "refusal", refusal: report.refusal, text: state.outlineText },
+      };
+    case "stopped":
+      return { ...state, ...rest, stopped: true };
+    case "defect":
+      return { ...state, ...rest, defect: report.message };
+    case "broke":
+      return { ...state, ...rest, defect: report.message || "The computation ended without saying why." };
+    case "sheet":
+      return state;
+  }
+}
+
+const knownQuestion = (state: BenchState, ids: readonly string[]): string =>
+  ids.includes(state.question) ? state.question : (ids[0] ?? "");
+
+/** True while the picture belongs to an older text, because the present one has a problem. */
+export const isStale = (state: BenchState): boolean => state.shown !== null && state.problems.length > 0;
+
+/** Id of the question that what is shown answers, or "". */
+export const shownQuestion = (state: BenchState): string =>
+  state.shown === null
+    ? ""
+    : state.shown.kind === "answer"
+      ? state.shown.answer.question
+      : state.shown.refusal.question;

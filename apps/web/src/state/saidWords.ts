@@ -1,0 +1,29 @@
+/** Words people use for what they noticed, by question: the find field looks for them besides the question's own words. */
+import type { QuestionListing } from "../worker/messages";
+
+export const saidWords: Readonly<Record<string, string>> = {
+  watts: "power loss losses lost heat weak signal nobody hears answers decibel dB efficiency soil cable warm coil S-unit where",
+  band: "SWR high standing wave band edge width bandwidth resonance resonant meter shack curve flat narrow reflected 50 ohm match sweep",
+  height: "high low height mast tree tower raise lower hang put up dipole take-off angle near far DX local soil ground wavelength",
+  why: "why 50 ohm 75 ohm impedance coaxial standard compromise attenuation voltage power diameter dielectric cable television",
+};
+
+/** Questions that share a word with what was said, best first; none of its words known: none; nothing said: all. */
+export function findQuestions(questions: readonly QuestionListing[], said: string): readonly QuestionListing[] {
+  const wanted = wordsOf(said).filter((word) => !fillWords.has(word));
+  if (wanted.length === 0) return questions;
+  return questions
+    .map((question) => ({ question, score: wanted.filter((start) => hasWord(question, start)).length }))
+    .filter(({ score }) => score > 0)
+    .sort((a, b) => b.score - a.score)
+    .map(({ question }) => question);
+}
+
+const fillWords = new Set("a an and at be do does in is it me my of on or so that the this to too was what with".split(" "));
+
+const wordsOf = (text: string): string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+
+function hasWord(question: QuestionListing, start: string): boolean {
+  const text = [question.id, question.asked, question.group, question.about, saidWords[question.id] ?? ""].join(" ");
+  return wordsOf(text).some((word) => word.startsWith(start));
+}

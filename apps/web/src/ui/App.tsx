@@ -1,0 +1,83 @@
+/** The bench: head, rail of questions, answer, file; on a phone one place at a time. */
+import { useEffect, useRef, useState } from "react";
+import { AnswerPage } from "./AnswerPage";
+import { HandOver } from "./HandOver";
+import { Header } from "./Header";
+import { Notes } from "./Notes";
+import { Panel } from "./Panel";
+import { PhoneBar, type Place } from "./PhoneBar";
+import { Rail } from "./Rail";
+import { StationFile } from "./StationFile";
+import { Stations } from "./Stations";
+import { useBenchState } from "./useBench";
+
+type PanelName = "questions" | "stations" | "hand over";
+
+export function App() {
+  const { question, outline } = useBenchState();
+  const [panel, setPanel] = useState<PanelName | null>(null);
+  const [place, setPlace] = useState<Place>("answer");
+  const [goTo, setGoTo] = useState<{ problem: number; call: number } | null>(null);
+  const main = useRef<HTMLElement>(null);
+  const close = () => setPanel(null);
+  const show = (name: PanelName) => (open: boolean) => setPanel(open ? name : null);
+
+  useEffect(() => {
+    if (question) window.history.replaceState(null, "", `#${question}`);
+  }, [question]);
+  useEffect(() => {
+    document.title = outline ? `${outline.title} · Feedpath` : "Feedpath";
+  }, [outline]);
+
+  const goToProblem = (problem: number) => {
+    setPlace("station");
+    setGoTo((was) => ({ problem, call: (was?.call ?? 0) + 1 }));
+  };
+  const askElse = () => {
+    const field = document.querySelector<HTMLInputElement>(".rail .find");
+    if (field?.checkVisibility()) field.focus();
+    else setPanel("questions");
+  };
+  return (
+    <div className="bench" data-place={place}>
+      <a className="skip" href="#answer" onClick={() => main.current?.focus()}>
+        Go to the answer
+      </a>
+      <Header onStations={() => setPanel("stations")} onHandOver={() => setPanel("hand over")} />
+      <nav className="rail" aria-label="Questions">
+        <Rail />
+      </nav>
+      <main id="answer" ref={main} tabIndex={-1}>
+        <Notes />
+        <div className="place-answer">
+          <AnswerPage onAllQuestions={askElse} onWholeFile={() => goToProblem(0)} onGoTo={goToProblem} />
+        </div>
+        <div className="place-station">
+          <button type="button" className="button choose-station" onClick={() => setPanel("stations")}>
+            Choose a station
+          </button>
+          <StationFile goTo={goTo} onGoTo={goToProblem} />
+        </div>
+        <div className="place-hand-over">
+          <h2>Hand over</h2>
+          <HandOver />
+        </div>
+      </main>
+      <PhoneBar place={place} onPlace={setPlace} />
+      <Panel title="All questions" open={panel === "questions"} onOpenChange={show("questions")}>
+        <Rail
+          onAsked={() => {
+            setPlace("answer");
+            close();
+          }}
+        />
+      </Panel>
+      <Panel title="Choose a station" open={panel === "stations"} onOpenChange={show("stations")}>
+        <Stations onChosen={close} />
+      </Panel>
+      <Panel title="Hand over" open={panel === "hand over"} onOpenChange={show("hand over")}>
+        <HandOver />
+      </Panel>
+    </div>
+  );
+}

@@ -1,0 +1,65 @@
+/** The further pictures of an answer, each under its message, with the numbers behind it to open. */
+import type { Answer } from "@feedpath/engine";
+import { type Figure, figuresOf, toSvg } from "@feedpath/figures";
+import { useMemo, useRef } from "react";
+import { sayNumber } from "./say";
+import { useWidth } from "./useWidth";
+
+export function Figures({ answer, grey }: { readonly answer: Answer; readonly grey: boolean }) {
+  const frame = useRef<HTMLDivElement>(null);
+  const width = useWidth(frame);
+  const column = width >= 900 ? Math.floor((width - 48) / 2) : Math.min(width, 640);
+  const figures = useMemo(
+    () => (column >= 280 ? figuresOf(answer, { width: column }).filter(({ name }) => name !== "stage") : []),
+    [answer, column],
+  );
+  return (
+    <div className={grey ? "figures grey" : "figures"} ref={frame}>
+      {figures.map((figure) => (
+        <FigureWithTable key={figure.name} figure={figure} />
+      ))}
+    </div>
+  );
+}
+
+function FigureWithTable({ figure }: { readonly figure: Figure }) {
+  const svg = toSvg(figure, { theme: "css", idPrefix: `figure-${figure.name.replace(/[^A-Za-z0-9]+/g, "-")}` });
+  return (
+    <figure>
+      <figcaption>
+        <h2>{figure.title}</h2>
+      </figcaption>
+      {/* biome-ignore lint/security/noDangerouslySetInnerHtml: drawn by @feedpath/figures, which escapes every text */}
+      <div className="picture" dangerouslySetInnerHTML={{ __html: svg }} />
+      <details>
+        <summary>The numbers behind this picture</summary>
+        <p>{figure.description}</p>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls, and the keyboard must be able to do it */}
+        <section className="table-frame" tabIndex={0} aria-label={`Table: ${figure.table.caption}`}>
+          <table>
+            <caption>{figure.table.caption}</caption>
+            <thead>
+              <tr>
+                {figure.table.columns.map(({ name, unit }) => (
+                  <th key={name} scope="col">
+                    {name}
+                    {unit && <span className="quiet"> {unit}</span>}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {figure.table.rows.map((row) => (
+                <tr key={row.join("|")}>
+                  {row.map((cell, index) => (
+                    <td key={figure.table.columns[index]?.name}>{typeof cell === "number" ? sayNumber(cell) : cell}</td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </section>
+      </details>
+    </figure>
+  );
+}

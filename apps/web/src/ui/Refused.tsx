@@ -1,0 +1,31 @@
+/** The question cannot be answered for this station: why, and what would make it answerable. No picture. */
+import type { Refusal } from "@feedpath/engine";
+import { Prose } from "./Prose";
+
+interface RefusedProps {
+  readonly refusal: Refusal;
+  readonly onShowFile: () => void;
+  readonly onAskElse: () => void;
+}
+
+export function Refused({ refusal, onShowFile, onAskElse }: RefusedProps) {
+  return (
+    <section className="refused">
+      <h1 className="headline">This file does not say enough to answer that.</h1>
+      <p>
+        <Prose text={refusal.refused.why} />
+      </p>
+      <p>
+        <strong>What would make it answerable:</strong> <Prose text={refusal.refused.wouldMakeItAnswerable} />
+      </p>
+      <p className="acts">
+        <button type="button" className="button" onClick={onShowFile}>
+          Go to the file
+        </button>
+        <button type="button" className="button" onClick={onAskElse}>
+          Ask something else
+        </button>
+      </p>
+    </section>
+  );
+}

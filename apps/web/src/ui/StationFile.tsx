@@ -1,0 +1,67 @@
+/** The station as a file: a text to edit, its lines counted, and what is wrong said beside the line. */
+import { useEffect, useId, useMemo, useRef } from "react";
+import { FileActs } from "./FileActs";
+import { FileLines } from "./FileLines";
+import { linesOf, stretchOf } from "./lines";
+import { ProblemColumn } from "./ProblemColumn";
+import { useFileKeys } from "./useFileKeys";
+import { useBench, useBenchState } from "./useBench";
+
+interface StationFileProps {
+  /** Index of the problem to go to, with a count that makes each call a new one; null: none. */
+  readonly goTo: { readonly problem: number; readonly call: number } | null;
+  readonly onGoTo: (problem: number) => void;
+}
+
+export function StationFile({ goTo, onGoTo }: StationFileProps) {
+  const { history, problems, marked } = useBenchState();
+  const bench = useBench();
+  const field = useRef<HTMLTextAreaElement>(null);
+  const sheet = useRef<HTMLDivElement>(null);
+  const heading = useId();
+  const lines = useMemo(() => linesOf(history.now, problems), [history.now, problems]);
+  const keys = useFileKeys();
+
+  const latest = useRef({ lines, problems });
+  latest.current = { lines, problems };
+  useEffect(() => {
+    const area = field.current;
+    if (!goTo || !area) return;
+    const problem = latest.current.problems[goTo.problem];
+    const { from, to } = problem ? stretchOf(latest.current.lines, problem) : { from: 0, to: 0 };
+    area.focus({ preventScroll: true });
+    area.setSelectionRange(from, to);
+    const line = sheet.current?.querySelector(`[data-line="${problem?.line ?? 1}"]`);
+    line?.scrollIntoView({ block: "center" });
+  }, [goTo]);
+
+  return (
+    <section className="file" aria-labelledby={heading} id="file">
+      <div className="file-head">
+        <h2 id={heading}>The station, as a file</h2>
+        <p role="status" className="label">
+          {problems.length > 0 &&
+            `${problems.length === 1 ? "One problem" : `${problems.length} problems`}. The picture still shows the last file that could be read.`}
+        </p>
+        <FileActs />
+      </div>
+      <div className="file-sheet" ref={sheet}>
+        <div className="file-text">
+          <FileLines lines={lines} marked={marked} />
+          <textarea
+            ref={field}
+            aria-label="Text of the station's file"
+            aria-invalid={problems.length > 0}
+            value={history.now}
+            spellCheck={false}
+            autoCapitalize="off"
+            autoComplete="off"
+            onChange={(event) => bench.type(event.target.value)}
+            onKeyDown={keys}
+          />
+        </div>
+        <ProblemColumn lines={lines} sheet={sheet} onGoTo={onGoTo} />
+      </div>
+    </section>
+  );
+}

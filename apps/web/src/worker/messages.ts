@@ -1,0 +1,71 @@
+/** What page and worker say to each other. Plain data only; `run` numbers a computation, and a report of an older run is dropped. */
+import type { Answer, ParameterDefinition, Problem, Progress, Refusal } from "@feedpath/engine";
+
+/** A question as the page needs it: all but the computing. */
+export interface QuestionListing {
+  readonly id: string;
+  readonly asked: string;
+  readonly group: string;
+  readonly about: string;
+  readonly parameters: readonly ParameterDefinition[];
+}
+
+/** A value of the file with its place in the text, as offsets. */
+export interface OutlineValue {
+  readonly key: string;
+  readonly text: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** One entry of the file in its order: the transmitter, each part of the path, the antenna, the ground. */
+export interface OutlineEntry {
+  readonly label: string;
+  readonly line: number;
+  readonly values: readonly OutlineValue[];
+}
+
+export interface StationOutline {
+  readonly title: string;
+  /** Names of the bands of the file; a single band is named "". */
+  readonly bands: readonly string[];
+  readonly entries: readonly OutlineEntry[];
+}
+
+/** A parameter as typed that could not be used. */
+export interface ParameterProblem {
+  readonly name: string;
+  readonly message: string;
+}
+
+/** Parameters as typed, by name; an empty text is the same as none. */
+export type TypedParameters = Readonly<Record<string, string>>;
+
+export type ToWorker =
+  | {
+      readonly kind: "ask";
+      readonly run: number;
+      readonly text: string;
+      readonly fileName: string;
+      readonly question: string;
+      readonly parameters: TypedParameters;
+    }
+  | { readonly kind: "stop"; readonly run: number }
+  | { readonly kind: "sheet"; readonly run: number; readonly answer: Answer; readonly text: string };
+
+export type FromWorker =
+  | { readonly kind: "questions"; readonly questions: readonly QuestionListing[] }
+  | {
+      readonly kind: "read";
+      readonly run: number;
+      readonly problems: readonly Problem[];
+      readonly outline: StationOutline | null;
+    }
+  | { readonly kind: "wrongParameters"; readonly run: number; readonly problems: readonly ParameterProblem[] }
+  | { readonly kind: "progress"; readonly run: number; readonly progress: Progress }
+  | { readonly kind: "answered"; readonly run: number; readonly answer: Answer }
+  | { readonly kind: "typeset"; readonly run: number; readonly formulas: Readonly<Record<string, string>> }
+  | { readonly kind: "refused"; readonly run: number; readonly refusal: Refusal }
+  | { readonly kind: "stopped"; readonly run: number }
+  | { readonly kind: "sheet"; readonly run: number; readonly html: string }
+  | { readonly kind: "defect"; readonly run: number; readonly message: string };

@@ -1,0 +1,27 @@
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vite";
+import { offline } from "./offline/plugin.mjs";
+
+/** Everything the page may load comes from its own origin; a station file from a stranger gets no way out. */
+const policy = [
+  "default-src 'self'",
+  "style-src 'self' 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join("; ");
+
+const ownOriginOnly = {
+  name: "own-origin-only",
+  apply: "build",
+  transformIndexHtml: () => [
+    { tag: "meta", attrs: { "http-equiv": "Content-Security-Policy", content: policy }, injectTo: "head-prepend" },
+  ],
+};
+
+export default defineConfig({
+  base: "./",
+  plugins: [react(), ownOriginOnly, offline()],
+  worker: { format: "es" },
+  build: { target: "es2023", modulePreload: { polyfill: false } },
+});
