@@ -44,6 +44,14 @@ describe("ARCHITECTURE.md", () => {
   });
 });
 
+describe("documents that the code points to", () => {
+  it("exist", () => {
+    const named = [...code.matchAll(/\bdocs\/[\w/-]+\.md\b/g)].map(([path]) => path);
+    expect(named).toContain("docs/conventions.md");
+    expect([...new Set(named)].filter((path) => !existsSync(join(root, path)))).toEqual([]);
+  });
+});
+
 describe("links between the documents", () => {
   const documents = sourceFiles().filter((file) => file.endsWith(".md"));
 
