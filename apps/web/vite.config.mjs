@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
 import { offline } from "./offline/plugin.mjs";
@@ -19,8 +20,11 @@ const ownOriginOnly = {
   ],
 };
 
+const { version } = JSON.parse(readFileSync(new URL("./package.json", import.meta.url), "utf8"));
+
 export default defineConfig({
   base: "./",
+  define: { __FEEDPATH_VERSION__: JSON.stringify(version) },
   plugins: [react(), ownOriginOnly, offline()],
   worker: { format: "es" },
   build: { target: "es2023", modulePreload: { polyfill: false } },

@@ -27,20 +27,23 @@ export function AnswerHead({ answer }: { readonly answer: Answer }) {
         {answer.verdict && <VerdictMark verdict={answer.verdict} />}
         <p>
           <Phrases phrases={answer.verdictPhrases} open={openIn("verdict")} onOpen={open("verdict")} />
+          {nextOf(answer) !== null && (
+            <>
+              {" "}
+              <Prose text={answer.next} />
+            </>
+          )}
         </p>
       </div>
       {working("verdict")}
-      {answer.reasons.length > 0 && (
-        <ul className="reasons">
-          {answer.reasons.map((reason) => (
-            <li key={reason.says}>
-              <Prose text={reason.says} /> <span className="source">{reason.source}</span>
-            </li>
-          ))}
-        </ul>
-      )}
     </>
   );
+}
+
+/** What is to be done, where the sentence after the verdict does not say it already. */
+function nextOf({ next, verdictPhrases }: Answer): string | null {
+  const said = verdictPhrases.map(({ text }) => text).join("");
+  return next === "" || said.includes(next.replace(/\.$/, "")) ? null : next;
 }
 
 const blocks: Readonly<Record<Verdict, number>> = { good: 3, workable: 2, trouble: 1 };

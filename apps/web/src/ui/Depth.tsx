@@ -18,6 +18,7 @@ export function Depth({ answer }: { readonly answer: Answer }) {
             ))}
           </ol>
         </section>
+        <Reasons answer={answer} />
         <Readings answer={answer} />
         <Corrects answer={answer} />
         <Thumbs answer={answer} />
@@ -36,6 +37,23 @@ export function Depth({ answer }: { readonly answer: Answer }) {
         </section>
       </div>
     </div>
+  );
+}
+
+function Reasons({ answer: { reasons, verdict } }: { readonly answer: Answer }) {
+  if (reasons.length === 0) return null;
+  return (
+    <section>
+      <h2>Why it is called {verdict ?? "so"}</h2>
+      <ul className="points">
+        {reasons.map(({ says, source }) => (
+          <li key={says}>
+            <Prose text={says} />
+            <span className="source">{source}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

@@ -1,0 +1,85 @@
+/** The worker: the one place of the page that calls the engine. Reads the file, runs the question, reports on the way. */
+import { findQuestion, questions } from "@feedpath/engine";
+import { catalogueVersion, readStation } from "@feedpath/station-file";
+import { sha256 } from "@noble/hashes/sha2.js";
+import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
+import { drive } from "./drive";
+import type { FromWorker, QuestionListing, ToWorker } from "./messages";
+import { outlineEntries } from "./outline";
+import { readParameters } from "./readParameters";
+
+type Ask = Extract<ToWorker, { kind: "ask" }>;
+
+const say = (message: FromWorker): void => self.postMessage(message);
+
+/** Number of the run that goes on; another number in it ends the one before. */
+let current = 0;
+
+/** A turn of the event loop, so that waiting messages are delivered. */
+const breathe = (): Promise<void> => {
+  const { port1, port2 } = new MessageChannel();
+  return new Promise((done) => {
+    port1.onmessage = () => {
+      port1.close();
+      done();
+    };
+    port2.postMessage(null);
+  });
+};
+
+async function ask({ run, text, fileName, question: id, parameters: typed }: Ask): Promise<void> {
+  const read = readStation(text, { fileName });
+  if (read.station === null || read.problems.length > 0)
+    return say({ kind: "read", run, problems: read.problems, outline: null });
+  const { station } = read;
+  const bands = station.bands.map(({ name }) => name);
+  const outline = { title: station.title, bands, entries: outlineEntries(text) };
+  say({ kind: "read", run, problems: [], outline });
+
+  const question = findQuestion(id);
+  if (!question) throw new Error(`There is no question "${id}": expected one of ${questions.map((q) => q.id).join(", ")}.`);
+  const asked = readParameters(question, bands, typed);
+  if (asked.problems.length > 0) return say({ kind: "wrongParameters", run, problems: asked.problems });
+
+  const context = {
+    program: __FEEDPATH_VERSION__,
+    catalogue: catalogueVersion,
+    fileHash: bytesToHex(sha256(utf8ToBytes(read.normalised))),
+  };
+  const outcome = await drive(question.run(station, asked.parameters, context), {
+    now: () => performance.now(),
+    breathe,
+    stopped: () => current !== run,
+    report: (progress) => say({ kind: "progress", run, progress }),
+  });
+  if (outcome === "stopped") return say({ kind: "stopped", run });
+  if ("refused" in outcome.result) return say({ kind: "refused", run, refusal: outcome.result });
+  say({ kind: "answered", run, answer: outcome.result });
+  const { typesetWorking } = await import("./handOver");
+  say({ kind: "typeset", run, formulas: typesetWorking(outcome.result) });
+}
+
+const listing: readonly QuestionListing[] = questions.map(({ id, asked, group, about, parameters }) => ({
+  id,
+  asked,
+  group,
+  about,
+  parameters,
+}));
+say({ kind: "questions", questions: listing });
+
+self.onmessage = async ({ data }: MessageEvent<ToWorker>) => {
+  try {
+    if (data.kind === "stop") {
+      if (data.run === current) current = -data.run;
+    } else if (data.kind === "ask") {
+      current = data.run;
+      await ask(data);
+    } else {
+      const { makeSheet } = await import("./handOver");
+      say({ kind: "sheet", run: data.run, html: makeSheet(data.answer, data.text) });
+    }
+  } catch (defect) {
+    say({ kind: "defect", run: data.run, message: defect instanceof Error ? defect.message : String(defect) });
+  }
+};
