@@ -7,7 +7,7 @@ export const engineLayers = {
   quantity: ["numerics"],
   kernels: ["numerics"],
   conductors: ["numerics"],
-  ground: ["numerics", "quantity"],
+  ground: ["numerics", "quantity", "kernels"],
   lines: ["numerics", "quantity", "conductors"],
   networks: ["numerics", "quantity", "conductors", "lines", "station"],
   wires: ["numerics", "quantity", "conductors", "ground", "kernels"],

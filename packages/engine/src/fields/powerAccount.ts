@@ -1,0 +1,92 @@
+/** Where the power into the antenna goes. Every entry is computed by itself; the residue is the check. */
+
+import { magnitudeSquared } from "../numerics/complex";
+import { gaussLegendre } from "../numerics/gaussLegendre";
+import { speedOfLight } from "../numerics/vacuum";
+import { type DrivenAntenna, elementCurrent } from "../wires/driveAntenna";
+import { groundReflection } from "./farField";
+import { radiationIntensity } from "./gain";
+import { soilHeat } from "./soilHeat";
+
+/** Watts. */
+export interface PowerAccount {
+  readonly powerIn: number;
+  readonly heatInWires: number;
+  readonly heatInLoads: number;
+  /** Sleeves are taken without loss: 0. */
+  readonly heatInInsulation: number;
+  readonly heatInSoil: number;
+  /** Sky wave only: over lossy soil the surface wave ends in the soil. */
+  readonly radiated: number;
+  /** (in - sum of the others)/in. */
+  readonly residue: number;
+}
+
+/** Integral of |I|^2 over one element times Re Z, summed over all wires; |I| is linear in between. */
+function heatInWires(driven: DrivenAntenna): number {
+  const { mesh, local } = driven.solution.model;
+  let heat = 0;
+  local.wires.forEach((impedance, wire) => {
+    if (impedance.re === 0) return;
+    for (let e = mesh.firstElement[wire]!; e < mesh.firstElement[wire + 1]!; e++) {
+      const a = elementCurrent(driven, e, 0);
+      const b = elementCurrent(driven, e, 1);
+      const mixed = a.re * b.re + a.im * b.im;
+      heat += (impedance.re * mesh.elements.length[e]! * (magnitudeSquared(a) + magnitudeSquared(b) + mixed)) / 3;
+    }
+  });
+  return heat;
+}
+
+function heatInLoads(driven: DrivenAntenna): number {
+  return driven.solution.model.local.loads.reduce((heat, { elementEnd, impedance }) => {
+    const current = elementCurrent(driven, elementEnd >> 1, (elementEnd & 1) as 0 | 1);
+    return heat + impedance.re * magnitudeSquared(current);
+  }, 0);
+}
+
+/** Integral of the radiation intensity over the sky (the whole sphere in free space), W. */
+function radiatedPower(driven: DrivenAntenna): number {
+  const { solution } = driven;
+  const whole = solution.soil.kind === "free space";
+  const size = (2 * Math.PI * solution.frequency * extent(driven)) / speedOfLight;
+  const rule = gaussLegendre(24 + Math.ceil(size));
+  const azimuths = 24 + 2 * Math.ceil(size);
+  let power = 0;
+  rule.points.forEach((x, i) => {
+    const sine = whole ? x : (1 + x) / 2;
+    const elevation = Math.asin(sine);
+    const coefficients = groundReflection(driven, elevation);
+    let ring = 0;
+    for (let a = 0; a < azimuths; a++) {
+      ring += radiationIntensity(driven, elevation, (2 * Math.PI * a) / azimuths, coefficients);
+    }
+    power += (rule.weights[i]! * (whole ? 1 : 0.5) * ring * 2 * Math.PI) / azimuths;
+  });
+  return power;
+}
+
+/** Largest horizontal distance from the middle, or height above the plane (m): what the pattern's detail depends on. */
+function extent(driven: DrivenAntenna): number {
+  const { position, count } = driven.solution.model.points;
+  const ranges = [0, 1, 2].map((c) => {
+    const values = Array.from({ length: count }, (_, p) => position[3 * p + c]!);
+    return { low: Math.min(...values), high: Math.max(...values) };
+  });
+  const horizontal = Math.hypot(ranges[0]!.high - ranges[0]!.low, ranges[1]!.high - ranges[1]!.low);
+  const free = driven.solution.soil.kind === "free space";
+  return Math.max(horizontal, free ? ranges[2]!.high - ranges[2]!.low : 2 * ranges[2]!.high);
+}
+
+export function powerAccount(driven: DrivenAntenna): PowerAccount {
+  const { soil } = driven.solution;
+  const parts = {
+    heatInWires: heatInWires(driven),
+    heatInLoads: heatInLoads(driven),
+    heatInInsulation: 0,
+    heatInSoil: soil.kind === "homogeneous" ? soilHeat(driven, soil) : 0,
+    radiated: radiatedPower(driven),
+  };
+  const sum = Object.values(parts).reduce((total, p) => total + p, 0);
+  return { powerIn: driven.powerIn, ...parts, residue: (driven.powerIn - sum) / driven.powerIn };
+}

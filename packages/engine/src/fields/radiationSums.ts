@@ -1,0 +1,57 @@
+/** Sums of current moments with plane-wave phases: the one loop behind far field and soil heat. */
+import type { DrivenAntenna } from "../wires/driveAntenna";
+
+/** Radiation vector along the plane of incidence (u), across it (v) and upwards (n), A m; re and im. */
+export interface RadiationSum {
+  readonly u: Float64Array;
+  readonly v: Float64Array;
+  readonly n: Float64Array;
+}
+
+export const emptySum = (): RadiationSum => ({
+  u: new Float64Array(2),
+  v: new Float64Array(2),
+  n: new Float64Array(2),
+});
+
+/**
+ * N = sum of c t e^{j(kr cos(phi) x + kr sin(phi) y + kz z)} e^{-decay z}, phi from x towards y. `kz` carries its sign;
+ * of `kz` and `decay` one is zero.
+ */
+export function sumMoments(
+  driven: DrivenAntenna,
+  radial: number,
+  phi: number,
+  kz: number,
+  decay: number,
+  out: RadiationSum,
+): void {
+  const { position, direction, count } = driven.solution.model.points;
+  const { re: cr, im: ci } = driven.moments;
+  const c = Math.cos(phi);
+  const s = Math.sin(phi);
+  let [ur, ui, vr, vi, nr, ni] = [0, 0, 0, 0, 0, 0];
+  for (let p = 0; p < count; p++) {
+    const z = position[3 * p + 2]!;
+    const phase = radial * (c * position[3 * p]! + s * position[3 * p + 1]!) + kz * z;
+    const size = decay === 0 ? 1 : Math.exp(-decay * z);
+    const pr = size * Math.cos(phase);
+    const pi = size * Math.sin(phase);
+    const re = cr[p]! * pr - ci[p]! * pi;
+    const im = cr[p]! * pi + ci[p]! * pr;
+    const along = direction[3 * p]! * c + direction[3 * p + 1]! * s;
+    const across = direction[3 * p + 1]! * c - direction[3 * p]! * s;
+    ur += along * re;
+    ui += along * im;
+    vr += across * re;
+    vi += across * im;
+    nr += direction[3 * p + 2]! * re;
+    ni += direction[3 * p + 2]! * im;
+  }
+  out.u[0] = ur;
+  out.u[1] = ui;
+  out.v[0] = vr;
+  out.v[1] = vi;
+  out.n[0] = nr;
+  out.n[1] = ni;
+}

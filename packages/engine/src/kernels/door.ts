@@ -1,0 +1,116 @@
+/**
+ * The door to the hot operations of the antenna engine. Everything above speaks to these four only, so that the
+ * readable twin in reference/ (which defines what is correct) can be exchanged for a faster one. Bulk numbers live
+ * in typed arrays, complex ones split into re and im. SI units.
+ */
+export interface Kernels {
+  /** Names the twin in answers. */
+  readonly name: string;
+  /** Static moments of all pairs too close for quadrature. Geometry only: may be kept over frequencies. */
+  readonly nearMoments: (tests: Elements, sources: Elements) => NearMoments;
+  /** Adds mixed-potential terms of the free-space kernel, from `sources` onto `tests`, to the upper triangle. */
+  readonly addPairTerms: (terms: PairTerms, matrix: SplitMatrix) => void;
+  /** Sommerfeld integrals: sums the sampled spectrum at each (rho, s). */
+  readonly sumSpectrum: (spectrum: Spectrum, rho: Float64Array, s: Float64Array) => SpectralSums;
+  /** Solves the complex symmetric system (upper triangle given) for several right-hand sides. */
+  readonly solveSymmetric: (matrix: SplitMatrix, rightSides: SplitVectors) => SymmetricSolution;
+}
+
+/** Square, row-major, `size` x `size`. */
+export interface SplitMatrix {
+  readonly size: number;
+  readonly re: Float64Array;
+  readonly im: Float64Array;
+}
+
+/** `count` vectors of `length` numbers, one after another. */
+export interface SplitVectors {
+  readonly count: number;
+  readonly length: number;
+  readonly re: Float64Array;
+  readonly im: Float64Array;
+}
+
+export interface SymmetricSolution {
+  readonly vectors: SplitVectors;
+  readonly method: "LDL^T without pivoting" | "LU with partial pivoting";
+  /** Largest number met in the factorisation over the largest of the matrix. */
+  readonly growth: number;
+  /** Largest |b - A x| over (norm of A times norm of x), infinity norms. */
+  readonly residual: number;
+}
+
+/** Straight elements of round wire. `start` and `direction` (unit vectors) hold three numbers each; metres. */
+export interface Elements {
+  readonly count: number;
+  readonly start: Float64Array;
+  readonly direction: Float64Array;
+  readonly length: Float64Array;
+  readonly radius: Float64Array;
+}
+
+/** Near pairs (test e, source f >= e), row by row: sources of row e are `column[rowStart[e] .. rowStart[e + 1] - 1]`. */
+export interface NearMoments {
+  readonly rowStart: Int32Array;
+  readonly column: Int32Array;
+  /**
+   * Four numbers a pair (metres): mean over both surfaces of the double integral of ramp_i ramp_j / R, in the order
+   * falling-falling, falling-rising, rising-falling, rising-rising (test first). Falling means 1 at the start.
+   */
+  readonly moments: Float64Array;
+}
+
+/**
+ * Which unknowns live on which element end: those of end i (0 start, 1 end) of element e are
+ * `unknown[first[2e + i] .. first[2e + i + 1] - 1]`, each with the sign of its current along the element.
+ */
+export interface Scatter {
+  readonly first: Int32Array;
+  readonly unknown: Int32Array;
+  readonly sign: Float64Array;
+}
+
+export interface PairTerms {
+  readonly tests: Elements;
+  readonly sources: Elements;
+  readonly near: NearMoments;
+  readonly scatter: Scatter;
+  /** rad/m */
+  readonly wavenumber: number;
+  /** w mu0 / (4 pi), ohm/m. */
+  readonly vectorFactor: number;
+  /** 1 / (4 pi w eps0), ohm m. */
+  readonly scalarFactor: number;
+  /** 1, or -1 for images in a perfect plane. */
+  readonly sign: 1 | -1;
+}
+
+/**
+ * Samples of Sommerfeld integrands: the first `propagating` nodes have depth factor e^{-j depth s} (depth = kz),
+ * the others e^{-depth s}. Weights include everything but depth factor and Bessel function.
+ */
+export interface Spectrum {
+  readonly propagating: number;
+  /** Whether any current has a vertical part: else `vertical` and `cross` are not summed. */
+  readonly steep: boolean;
+  readonly depth: Float64Array;
+  /** Horizontal wavenumber, rad/m. */
+  readonly radial: Float64Array;
+  readonly horizontal: ComplexPlane;
+  readonly scalar: ComplexPlane;
+  readonly vertical: ComplexPlane;
+  readonly cross: ComplexPlane;
+}
+
+export interface ComplexPlane {
+  readonly re: Float64Array;
+  readonly im: Float64Array;
+}
+
+/** One number a point: reflected kernels G_xx, K, G_zz (1/m) and T/rho (1/m^2). */
+export interface SpectralSums {
+  readonly horizontal: ComplexPlane;
+  readonly scalar: ComplexPlane;
+  readonly vertical: ComplexPlane;
+  readonly cross: ComplexPlane;
+}

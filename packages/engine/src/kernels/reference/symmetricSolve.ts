@@ -1,0 +1,146 @@
+/**
+ * Dense complex symmetric systems: U^T D U without pivoting (half the work of LU), watched by growth, pivots and
+ * residual; LU with partial pivoting takes over when the watch says so. Theory bounds the growth only for definite
+ * real and imaginary parts (Higham 1998), hence the watch.
+ */
+import type { SplitMatrix, SplitVectors, SymmetricSolution } from "../door";
+import { solveByLu } from "./pivotedSolve";
+
+const smallestPivot = 1e-10;
+const largestGrowth = 100;
+const largestResidual = 1e-12;
+
+const largest = (re: Float64Array, im: Float64Array): number => {
+  let most = 0;
+  for (let i = 0; i < re.length; i++) most = Math.max(most, Math.abs(re[i]!), Math.abs(im[i]!));
+  return most;
+};
+
+/** Overwrites the upper triangle with D (diagonal) and the unscaled rows D U; returns smallest pivot and largest number. */
+function factor(re: Float64Array, im: Float64Array, n: number): { pivot: number; most: number } {
+  let pivot = Number.POSITIVE_INFINITY;
+  let most = 0;
+  for (let k = 0; k < n; k++) {
+    const row = k * n;
+    const dr = re[row + k]!;
+    const di = im[row + k]!;
+    const size = dr * dr + di * di;
+    pivot = Math.min(pivot, Math.sqrt(size));
+    for (let i = k + 1; i < n; i++) {
+      const ar = re[row + i]!;
+      const ai = im[row + i]!;
+      most = Math.max(most, Math.abs(ar), Math.abs(ai));
+      const lr = (ar * dr + ai * di) / size;
+      const li = (ai * dr - ar * di) / size;
+      const target = i * n;
+      for (let j = i; j < n; j++) {
+        const br = re[row + j]!;
+        const bi = im[row + j]!;
+        re[target + j]! -= lr * br - li * bi;
+        im[target + j]! -= lr * bi + li * br;
+      }
+    }
+  }
+  return { pivot, most };
+}
+
+/** Solves with the factors in place: forward by columns of U^T, divide by D, back by rows of U. */
+function substitute(re: Float64Array, im: Float64Array, n: number, xr: Float64Array, xi: Float64Array): void {
+  const divideByPivot = (k: number): void => {
+    const dr = re[k * n + k]!;
+    const di = im[k * n + k]!;
+    const size = dr * dr + di * di;
+    const r = (xr[k]! * dr + xi[k]! * di) / size;
+    xi[k] = (xi[k]! * dr - xr[k]! * di) / size;
+    xr[k] = r;
+  };
+  for (let k = 0; k < n; k++) {
+    divideByPivot(k);
+    const r = xr[k]!;
+    const i = xi[k]!;
+    for (let j = k + 1; j < n; j++) {
+      xr[j]! -= re[k * n + j]! * r - im[k * n + j]! * i;
+      xi[j]! -= re[k * n + j]! * i + im[k * n + j]! * r;
+    }
+  }
+  for (let k = n - 1; k >= 0; k--) {
+    let r = 0;
+    let i = 0;
+    for (let j = k + 1; j < n; j++) {
+      r += re[k * n + j]! * xr[j]! - im[k * n + j]! * xi[j]!;
+      i += re[k * n + j]! * xi[j]! + im[k * n + j]! * xr[j]!;
+    }
+    const dr = re[k * n + k]!;
+    const di = im[k * n + k]!;
+    const size = dr * dr + di * di;
+    xr[k]! -= (r * dr + i * di) / size;
+    xi[k]! -= (i * dr - r * di) / size;
+  }
+}
+
+/** Copies the upper triangle below the diagonal. */
+function mirrored(matrix: SplitMatrix): SplitMatrix {
+  const n = matrix.size;
+  const re = matrix.re.slice();
+  const im = matrix.im.slice();
+  for (let i = 0; i < n; i++) {
+    for (let j = 0; j < i; j++) {
+      re[i * n + j] = re[j * n + i]!;
+      im[i * n + j] = im[j * n + i]!;
+    }
+  }
+  return { size: n, re, im };
+}
+
+/** Largest component of b - A x over norm(A) norm(x), over all right-hand sides; A full. */
+function relativeResidual(full: SplitMatrix, x: SplitVectors, b: SplitVectors): number {
+  const n = full.size;
+  let worst = 0;
+  for (let side = 0; side < b.count; side++) {
+    let rowNorm = 0;
+    let error = 0;
+    const xNorm = largest(x.re.subarray(side * n, side * n + n), x.im.subarray(side * n, side * n + n));
+    for (let i = 0; i < n; i++) {
+      let r = -b.re[side * n + i]!;
+      let q = -b.im[side * n + i]!;
+      let sum = 0;
+      for (let j = 0; j < n; j++) {
+        const ar = full.re[i * n + j]!;
+        const ai = full.im[i * n + j]!;
+        r += ar * x.re[side * n + j]! - ai * x.im[side * n + j]!;
+        q += ar * x.im[side * n + j]! + ai * x.re[side * n + j]!;
+        sum += Math.abs(ar) + Math.abs(ai);
+      }
+      rowNorm = Math.max(rowNorm, sum);
+      error = Math.max(error, Math.abs(r), Math.abs(q));
+    }
+    worst = Math.max(worst, error / (rowNorm * xNorm || 1));
+  }
+  return worst;
+}
+
+/** See Kernels.solveSymmetric. The matrix is left as it was. */
+export function solveSymmetric(matrix: SplitMatrix, rightSides: SplitVectors): SymmetricSolution {
+  const n = matrix.size;
+  const re = matrix.re.slice();
+  const im = matrix.im.slice();
+  const full = mirrored(matrix);
+  const scale = largest(full.re, full.im);
+  const { pivot, most } = factor(re, im, n);
+  const vectors = { ...rightSides, re: rightSides.re.slice(), im: rightSides.im.slice() };
+  for (let side = 0; side < rightSides.count; side++) {
+    const from = side * n;
+    substitute(re, im, n, vectors.re.subarray(from, from + n), vectors.im.subarray(from, from + n));
+  }
+  const growth = most / scale;
+  const residual = relativeResidual(full, vectors, rightSides);
+  const sound = pivot > smallestPivot * scale && growth < largestGrowth && residual < largestResidual;
+  if (sound) return { vectors, method: "LDL^T without pivoting", growth, residual };
+  const second = solveByLu(full, rightSides);
+  return {
+    vectors: second.vectors,
+    method: "LU with partial pivoting",
+    growth: second.most / scale,
+    residual: relativeResidual(full, second.vectors, rightSides),
+  };
+}

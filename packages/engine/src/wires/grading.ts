@@ -1,0 +1,90 @@
+/**
+ * Where the nodes of a wire lie. Elements grow by a fixed factor away from ends, junctions, feeds and loads up to a
+ * largest length, because the current has its sharp features there; every element is one of a pair of equal halves,
+ * so that every second node makes a coarser mesh for the error estimate.
+ */
+
+import { wireLength } from "./geometry";
+import type { Junction } from "./junctions";
+import type { Structure } from "./structure";
+
+const speedOfLight = 299792458;
+
+/** Element lengths (m) the mesh is built from. `growth` is the ratio of neighbouring pairs. */
+export interface MeshRule {
+  readonly largest: number;
+  /** At feeds, loads and junctions: it sets the width of the feed gap and is therefore the same on every mesh. */
+  readonly feed: number;
+  readonly growth: number;
+  /** Free ends get elements of this many radii. */
+  readonly endInRadii: number;
+}
+
+/**
+ * The rule for a frequency (Hz); `refinement` 1 is the default, 2 halves the largest element. Measured on half-wave
+ * dipoles of 1 and 10 mm radius: about 0.05 ohm after extrapolation.
+ */
+export function meshRule(frequency: number, refinement: number): MeshRule {
+  const wavelength = speedOfLight / frequency;
+  return {
+    largest: wavelength / (70 * refinement),
+    feed: Math.min(0.3, wavelength / 100),
+    growth: 1 + 1.5 / refinement,
+    endInRadii: 1,
+  };
+}
+
+/** Lengths of the pairs on a stretch: graded from both sides, scaled down to fill it exactly. */
+function pairLengths(length: number, first: number, last: number, largest: number, growth: number): number[] {
+  const left: number[] = [];
+  const right: number[] = [];
+  let nextLeft = Math.min(first, largest);
+  let nextRight = Math.min(last, largest);
+  let sum = 0;
+  while (sum < length * (1 - 1e-9)) {
+    if (nextLeft <= nextRight) {
+      left.push(nextLeft);
+      sum += nextLeft;
+      nextLeft = Math.min(nextLeft * growth, largest);
+    } else {
+      right.unshift(nextRight);
+      sum += nextRight;
+      nextRight = Math.min(nextRight * growth, largest);
+    }
+  }
+  return [...left, ...right].map((l) => (l * length) / sum);
+}
+
+/** Distances (m) of all nodes of a wire from its start, both ends included. */
+export function wireNodes(
+  structure: Structure,
+  junctions: readonly Junction[],
+  wire: number,
+  rule: MeshRule,
+): number[] {
+  const length = wireLength(structure.wires[wire]!);
+  const sizeAtEnd = (end: 0 | 1): number => {
+    const junction = junctions.find((j) => j.ends.some((e) => e.wire === wire && e.end === end))!;
+    const free = junction.ends.length === 1 && !junction.onGround;
+    if (free) return rule.endInRadii * structure.wires[wire]!.radius;
+    const shortest = Math.min(...junction.ends.map((e) => wireLength(structure.wires[e.wire]!)));
+    return Math.min(rule.feed, shortest / 4);
+  };
+  const loads = structure.loads.filter((l) => l.wire === wire && l.distance > 0 && l.distance < length);
+  const breaks = [...new Set([0, ...loads.map((l) => l.distance), length])].sort((a, b) => a - b);
+  const sizes = breaks.map((_, i) =>
+    i === 0 ? sizeAtEnd(0) : i === breaks.length - 1 ? sizeAtEnd(1) : Math.min(rule.feed, length / 8),
+  );
+  const largest = Math.min(rule.largest, length / 8);
+  const nodes = [0];
+  for (let i = 1; i < breaks.length; i++) {
+    const [from, to] = [breaks[i - 1]!, breaks[i]!];
+    let at = from;
+    for (const pair of pairLengths(to - from, 2 * sizes[i - 1]!, 2 * sizes[i]!, 2 * largest, rule.growth)) {
+      nodes.push(at + pair / 2, at + pair);
+      at += pair;
+    }
+    nodes[nodes.length - 1] = to;
+  }
+  return nodes;
+}

@@ -1,0 +1,110 @@
+/** Adds what the soil reflects to the moment matrix, by way of the sample points. */
+import type { KernelTable } from "../ground/kernelTable";
+import type { Reach } from "../ground/spectrum";
+import type { SplitMatrix } from "../kernels/door";
+import { vacuumPermeability, vacuumPermittivity } from "../numerics/vacuum";
+import type { SamplePoints } from "./samplePoints";
+
+/** Distances the reflected kernels are needed at. */
+export function reachOf(points: SamplePoints): Reach {
+  const { position, direction, count } = points;
+  let [low, high, west, east, south, north] = [
+    Infinity,
+    -Infinity,
+    Infinity,
+    -Infinity,
+    Infinity,
+    -Infinity,
+  ] as number[] as [number, number, number, number, number, number];
+  let steep = false;
+  for (let p = 0; p < count; p++) {
+    const [x, y, z] = [position[3 * p]!, position[3 * p + 1]!, position[3 * p + 2]!];
+    [west, east] = [Math.min(west, x), Math.max(east, x)];
+    [south, north] = [Math.min(south, y), Math.max(north, y)];
+    [low, high] = [Math.min(low, z), Math.max(high, z)];
+    steep ||= Math.abs(direction[3 * p + 2]!) > 1e-12;
+  }
+  return {
+    smallestSum: 2 * low,
+    largestSum: 2 * high,
+    largestDistance: Math.hypot(east - west, north - south),
+    steep,
+  };
+}
+
+/** Kernels between all pairs of points: current-current and charge-charge, full symmetric matrices. */
+function pointMatrices(points: SamplePoints, table: KernelTable): { current: SplitMatrix; charge: SplitMatrix } {
+  const { position, direction, count: n } = points;
+  const zero = (): SplitMatrix => ({ size: n, re: new Float64Array(n * n), im: new Float64Array(n * n) });
+  const current = zero();
+  const charge = zero();
+  const g = new Float64Array(8);
+  for (let p = 0; p < n; p++) {
+    const [tx, ty, tz] = [direction[3 * p]!, direction[3 * p + 1]!, direction[3 * p + 2]!];
+    for (let q = p; q < n; q++) {
+      const [ux, uy, uz] = [direction[3 * q]!, direction[3 * q + 1]!, direction[3 * q + 2]!];
+      const dx = position[3 * p]! - position[3 * q]!;
+      const dy = position[3 * p + 1]! - position[3 * q + 1]!;
+      table.lookUp(Math.hypot(dx, dy), position[3 * p + 2]! + position[3 * q + 2]!, g);
+      const level = tx * ux + ty * uy;
+      const upright = tz * uz;
+      const cross = (tz * ux - tx * uz) * dx + (tz * uy - ty * uz) * dy;
+      const re = level * g[0]! + upright * g[4]! + cross * g[6]!;
+      const im = level * g[1]! + upright * g[5]! + cross * g[7]!;
+      current.re[p * n + q] = current.re[q * n + p] = re;
+      current.im[p * n + q] = current.im[q * n + p] = im;
+      charge.re[p * n + q] = charge.re[q * n + p] = g[2]!;
+      charge.im[p * n + q] = charge.im[q * n + p] = g[3]!;
+    }
+  }
+  return { current, charge };
+}
+
+/** Adds j factor P^T G P to the upper triangle; `weights` are the column values of P. */
+function addProjected(
+  points: SamplePoints,
+  weights: Float64Array,
+  g: SplitMatrix,
+  factor: number,
+  matrix: SplitMatrix,
+) {
+  const { first, point } = points;
+  const n = matrix.size;
+  const m = points.count;
+  const re = new Float64Array(m);
+  const im = new Float64Array(m);
+  for (let column = 0; column < n; column++) {
+    re.fill(0);
+    im.fill(0);
+    for (let a = first[column]!; a < first[column + 1]!; a++) {
+      const from = point[a]! * m;
+      const w = factor * weights[a]!;
+      for (let p = 0; p < m; p++) {
+        re[p]! -= w * g.im[from + p]!;
+        im[p]! += w * g.re[from + p]!;
+      }
+    }
+    for (let row = 0; row <= column; row++) {
+      let sumRe = 0;
+      let sumIm = 0;
+      for (let a = first[row]!; a < first[row + 1]!; a++) {
+        sumRe += weights[a]! * re[point[a]!]!;
+        sumIm += weights[a]! * im[point[a]!]!;
+      }
+      matrix.re[row * n + column]! += sumRe;
+      matrix.im[row * n + column]! += sumIm;
+    }
+  }
+}
+
+/** Adds the reflected part of the mixed-potential equation: j w mu0 P^T A P + (1/(j w eps0)) Q^T K Q. */
+export function addReflectedTerms(
+  points: SamplePoints,
+  table: KernelTable,
+  angularFrequency: number,
+  matrix: SplitMatrix,
+) {
+  const { current, charge } = pointMatrices(points, table);
+  addProjected(points, points.current, current, angularFrequency * vacuumPermeability, matrix);
+  addProjected(points, points.charge, charge, -1 / (angularFrequency * vacuumPermittivity), matrix);
+}

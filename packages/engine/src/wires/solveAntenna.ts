@@ -1,0 +1,164 @@
+/**
+ * The currents on a wire structure at one frequency, by the moment method: Galerkin, hat functions, mixed potentials,
+ * exact cylindrical kernel, rigorous half-space below. Solves twice, on the mesh and on its halved twin, extrapolates
+ * the port impedances and reports the difference as their error; refines by itself until the goal is met.
+ */
+import type { Kernels, SplitMatrix, SplitVectors, SymmetricSolution } from "../kernels/door";
+import { referenceKernels } from "../kernels/reference/referenceKernels";
+import { type Complex, complex, magnitude } from "../numerics/complex";
+import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
+import { speedOfLight } from "../numerics/vacuum";
+import { assembleMatrix } from "./assembleMatrix";
+import { meshRule } from "./grading";
+import { type LocalImpedances, localImpedances } from "./localTerms";
+import { buildMesh, type Mesh } from "./mesh";
+import { buildRestriction, type Restriction, restrictMatrix } from "./restriction";
+import { buildSamplePoints, type SamplePoints } from "./samplePoints";
+import type { Soil, Structure } from "./structure";
+import { mostUnknowns, validateStructure } from "./validateStructure";
+
+/** The goal for the estimated error of a port impedance: the larger of an absolute (ohm) and a relative bound. */
+const goalOhms = 0.5;
+const goalShare = 0.005;
+const refinements = [1, 1.5, 2.2, 3.2];
+
+export interface AntennaSolution {
+  /** Hz */
+  readonly frequency: number;
+  readonly soil: Soil;
+  /** Names of the feeds, in the order of the structure: the ports. */
+  readonly feeds: readonly string[];
+  /** Port admittance matrix in siemens, from extrapolated impedances. */
+  readonly admittance: readonly (readonly Complex[])[];
+  /** The same from the fine mesh alone, which the currents and powers belong to. */
+  readonly fineAdmittance: readonly (readonly Complex[])[];
+  /** Estimated error of the port impedances in ohm: a third of the difference to the halved mesh, largest entry. */
+  readonly errorEstimate: number;
+  /** Whether the estimate is within 0.5 ohm or 0.5 per cent of the impedance. */
+  readonly goalMet: boolean;
+  readonly unknowns: number;
+  readonly method: {
+    readonly kernels: string;
+    readonly factorisation: SymmetricSolution["method"];
+    readonly growth: number;
+    readonly residual: number;
+    readonly samplePoints: number;
+    readonly refinement: number;
+  };
+  readonly model: SolvedModel;
+}
+
+/** What currents, fields and powers are computed from. */
+export interface SolvedModel {
+  readonly structure: Structure;
+  readonly mesh: Mesh;
+  readonly points: SamplePoints;
+  readonly local: LocalImpedances;
+  /** One vector of unknown currents (A) for 1 V at each port, the others short. */
+  readonly currents: SplitVectors;
+}
+
+/** Options for tests of convergence; leave them out otherwise. */
+export interface SolveOptions {
+  readonly refinement?: number;
+}
+
+/** Solves one frequency (Hz). Throws RangeError when validateStructure finds something. */
+export function solveAntenna(
+  structure: Structure,
+  soil: Soil,
+  frequency: number,
+  kernels: Kernels = referenceKernels,
+  options: SolveOptions = {},
+): AntennaSolution {
+  const problems = validateStructure(structure, soil, frequency);
+  if (problems.length > 0) throw new RangeError(problems.join("\n"));
+  if (options.refinement) return solveOnce(structure, soil, frequency, kernels, options.refinement);
+  let best: AntennaSolution | null = null;
+  for (const refinement of refinements) {
+    if (best && best.unknowns * 1.6 > mostUnknowns) break;
+    best = solveOnce(structure, soil, frequency, kernels, refinement);
+    if (best.goalMet) break;
+  }
+  return best!;
+}
+
+function solveOnce(
+  structure: Structure,
+  soil: Soil,
+  frequency: number,
+  kernels: Kernels,
+  refinement: number,
+): AntennaSolution {
+  const w = 2 * Math.PI * frequency;
+  const mesh = buildMesh(structure, soil, meshRule(frequency, refinement));
+  const points = buildSamplePoints(structure, mesh, speedOfLight / frequency, soil.kind === "homogeneous");
+  const local = localImpedances(structure, mesh, w);
+  const matrix = assembleMatrix({ structure, mesh, points, local, soil, angularFrequency: w }, kernels);
+  const fine = kernels.solveSymmetric(matrix, portVectors(mesh.unknowns, mesh.feedUnknown));
+  const fineAdmittance = portAdmittance(fine.vectors, mesh.feedUnknown);
+  const coarse = solveCoarse(matrix, mesh, buildRestriction(mesh), kernels);
+  const { admittance, errorEstimate, goalMet } = extrapolate(fineAdmittance, coarse);
+  return {
+    frequency,
+    soil,
+    feeds: structure.feeds.map((f) => f.name),
+    admittance,
+    fineAdmittance,
+    errorEstimate,
+    goalMet,
+    unknowns: mesh.unknowns,
+    method: {
+      kernels: kernels.name,
+      factorisation: fine.method,
+      growth: fine.growth,
+      residual: fine.residual,
+      samplePoints: points.count,
+      refinement,
+    },
+    model: { structure, mesh, points, local, currents: fine.vectors },
+  };
+}
+
+/** One volt at each port in turn. */
+function portVectors(length: number, ports: Int32Array): SplitVectors {
+  const re = new Float64Array(ports.length * length);
+  ports.forEach((unknown, p) => {
+    re[p * length + unknown] = 1;
+  });
+  return { count: ports.length, length, re, im: new Float64Array(re.length) };
+}
+
+function portAdmittance(currents: SplitVectors, ports: Int32Array): Complex[][] {
+  return Array.from(ports, (unknown) =>
+    Array.from(ports, (_, p) =>
+      complex(currents.re[p * currents.length + unknown]!, currents.im[p * currents.length + unknown]!),
+    ),
+  );
+}
+
+function solveCoarse(matrix: SplitMatrix, mesh: Mesh, restriction: Restriction, kernels: Kernels): Complex[][] {
+  const ports = Int32Array.from(mesh.feedUnknown, (unknown) => mesh.coarse.indexOf(unknown));
+  const solved = kernels.solveSymmetric(restrictMatrix(matrix, restriction), portVectors(restriction.size, ports));
+  return portAdmittance(solved.vectors, ports);
+}
+
+/** The error falls with the square of the element: Z = Zfine + (Zfine - Zcoarse)/3 (Richardson). */
+function extrapolate(fine: Complex[][], coarse: Complex[][]) {
+  const zFine = invertComplexMatrix(fine);
+  const zCoarse = invertComplexMatrix(coarse);
+  if (!zFine || !zCoarse) {
+    return { admittance: fine, errorEstimate: Number.POSITIVE_INFINITY, goalMet: false };
+  }
+  let errorEstimate = 0;
+  let goalMet = true;
+  const extrapolated = zFine.map((row, i) =>
+    row.map((z, k) => {
+      const step = complex((z.re - zCoarse[i]![k]!.re) / 3, (z.im - zCoarse[i]![k]!.im) / 3);
+      errorEstimate = Math.max(errorEstimate, magnitude(step));
+      goalMet &&= magnitude(step) < Math.max(goalOhms, goalShare * magnitude(zFine[i]![i]!));
+      return complex(z.re + step.re, z.im + step.im);
+    }),
+  );
+  return { admittance: invertComplexMatrix(extrapolated) ?? fine, errorEstimate, goalMet };
+}
