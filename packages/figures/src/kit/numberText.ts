@@ -27,6 +27,10 @@ export function wattsText(watts: number): string {
   return withUnit(size >= 99.95 ? plainText(watts, size < 1000 ? 1 : 0) : fixedText(watts, 1), "W");
 }
 
+/** Watts as somebody stated them: "100 W", "5 W", "2.5 W". */
+export const givenWattsText = (watts: number): string =>
+  Math.abs(watts) < 0.95 ? wattsText(watts) : withUnit(plainText(watts, 1), "W");
+
 /** Watts as whole numbers from 10 W up, for titles. */
 export const wholeWattsText = (watts: number): string =>
   withUnit(plainText(watts, Math.abs(watts) < 9.95 ? 1 : 0), "W");

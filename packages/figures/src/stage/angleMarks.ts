@@ -62,8 +62,11 @@ function tickLabels(plan: StagePlan, board: LabelBoard): Mark[] {
   const shown = compact ? [30, 60] : ticks;
   const style = { role: "ink2", size: 13 * s } as const;
   return shown.flatMap((elevation) => {
-    const [x, y] = polar(plan, arcRadius + 10 * s, elevation);
-    return board.place(style, [{ lines: [`${elevation}°`], x, y: y + 3 * s }]);
+    const places = [10, 16].map((out) => {
+      const [x, y] = polar(plan, arcRadius + out * s, elevation);
+      return { lines: [`${elevation}°`], x, y: y + 3 * s };
+    });
+    return board.place(style, places);
   });
 }
 
@@ -85,6 +88,16 @@ function shapeLabel(plan: StagePlan, lobe: Lobe, board: LabelBoard): Mark[] {
     return { lines, x: px, y: py };
   });
   return board.place(style, [...toLeft, ...toRight, inSoil]);
+}
+
+/** Keeps other labels off the ray. */
+export function reserveRay(plan: StagePlan, { strongest }: Lobe, board: LabelBoard): void {
+  const pieces = 24;
+  for (let i = 1; i <= pieces; i++) {
+    const [x, y] = polar(plan, (plan.arcRadius * (i - 0.5)) / pieces, strongest.elevation);
+    const half = (plan.arcRadius / pieces) * 0.4;
+    board.reserve({ left: x - half, right: x + half, top: y - half, bottom: y + half });
+  }
 }
 
 export const arcAndRay = (plan: StagePlan, lobe: Lobe): Mark[] => [

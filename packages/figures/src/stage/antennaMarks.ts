@@ -1,6 +1,7 @@
 /** The station itself in the section: transmitter, line with what sits on it, wires, feed point. */
 import type { Answer, Drawing, PartResult } from "@feedpath/engine";
 import type { Mark } from "../kit/figure";
+import type { LabelBoard } from "../kit/labelBoard";
 import { type Point, roundedPolyline } from "../kit/outline";
 import { lineLength, projection, unrolledLine } from "./cut";
 import type { StagePlan } from "./stagePlan";
@@ -32,6 +33,18 @@ export const seenFromEnd = (drawing: Drawing, plan: StagePlan): boolean => {
 /** y of the highest wire, px. */
 export const highestWire = (drawing: Drawing, plan: StagePlan): number =>
   Math.min(feedPlace(drawing, plan)[1], ...wireEnds(drawing, plan).flatMap(([a, b]) => [a[1], b[1]]));
+
+/** Keeps labels off the wires. */
+export function reserveWires(drawing: Drawing, plan: StagePlan, board: LabelBoard): void {
+  const pieces = 16;
+  const half = 2 * plan.s;
+  for (const [a, b] of wireEnds(drawing, plan)) {
+    for (let i = 0; i <= pieces; i++) {
+      const [x, y] = [a[0] + ((b[0] - a[0]) * i) / pieces, a[1] + ((b[1] - a[1]) * i) / pieces];
+      board.reserve({ left: x - half, right: x + half, top: y - half, bottom: y + half });
+    }
+  }
+}
 
 function wireMarks(drawing: Drawing, plan: StagePlan): Mark[] {
   const { s } = plan;
@@ -84,13 +97,14 @@ export function partsOnLine(answer: Answer, drawing: Drawing, plan: StagePlan): 
   const total = lineLength(answer);
   const step = 22 * plan.s;
   const margin = 18 * plan.s;
+  const first = 30 * plan.s;
   let passed = 0;
   const out: { part: PartResult; distance: number }[] = [];
   for (const part of answer.parts) {
     passed += part.length;
     if (!drawnKinds.has(part.kind)) continue;
     const wanted = total > 0 ? (passed / total) * whole : whole / 2;
-    const before = out.at(-1)?.distance ?? margin - step;
+    const before = out.at(-1)?.distance ?? first - step;
     out.push({ part, distance: Math.max(wanted, before + step) });
   }
   let limit = whole - margin;

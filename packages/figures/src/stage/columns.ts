@@ -20,6 +20,9 @@ export interface RibbonColumn extends Segment {
   readonly x1: number;
 }
 
+/** Stands for the feed points of all branches at the end of their common column. */
+export const severalFeedPoints = "feed points";
+
 const mostColumns = 9;
 
 const namesOfKinds: Readonly<Record<string, string>> = { "two-port": "the two-port", series: "the series part" };
@@ -87,7 +90,7 @@ export function segmentsOf(answer: Answer, powerIntoAntenna: number): Segment[] 
   if (!several) return joinSmall([...trunk, ...branches], lossOf);
   const together = joined(branches, "the branches");
   const enters = trunk.at(-1)?.power.at(-1) ?? powerIntoAntenna + together.heat;
-  return [...joinSmall(trunk, lossOf), { ...together, toJoint: "feed point", power: [enters, powerIntoAntenna] }];
+  return [...joinSmall(trunk, lossOf), { ...together, toJoint: severalFeedPoints, power: [enters, powerIntoAntenna] }];
 }
 
 /** Columns between `left` and `right`: parts without length `narrow` px each, lines share the rest by length, `least` px at least. */

@@ -87,8 +87,11 @@ function insetLabels(plan: StagePlan, inset: Inset, azimuth: number, transmitter
   const title = board.place({ role: "ink", size: 13 * s, weight: 600 }, [
     { lines: ["from above"], x: cx - 14 * s, y: 14 * s, anchor: "end" },
   ]);
-  const north = board.place(soft, [{ lines: ["north"], x: cx + 7 * s, y: 14 * s }]);
-  const east = board.place(soft, [{ lines: ["east"], x: cx + radius + 8 * s, y: cy + 4 * s }]);
+  const overCut = { ...soft, halo: { role: "paper", width: 4 * s } } as const;
+  const north = board.place(overCut, [{ lines: ["north"], x: cx + 7 * s, y: 14 * s }]);
+  const east = board.place(overCut, [{ lines: ["east"], x: cx + radius + 8 * s, y: cy + 4 * s }]);
+  const core = 0.75 * radius;
+  board.reserve({ left: cx - core, right: cx + core, top: cy - radius, bottom: cy + radius });
   const [tx, ty] = transmitter;
   const atCentre = Math.hypot(tx - cx, ty - cy) < 12 * s;
   const around = (text: string, [x, y]: Point): LabelPlace[] => [
@@ -96,10 +99,15 @@ function insetLabels(plan: StagePlan, inset: Inset, azimuth: number, transmitter
     { lines: [text], x: x + 9 * s, y: y + 4.5 * s },
     { lines: [text], x, y: y + 18 * s, anchor: "middle" },
     { lines: [text], x, y: y - 9 * s, anchor: "middle" },
+    { lines: [text], x: plan.width - 2 * s, y: y - 9 * s, anchor: "end" },
+    { lines: [text], x: plan.width - 2 * s, y: y + 18 * s, anchor: "end" },
   ];
   const transmitterText = atCentre ? [] : board.place(soft, around("transmitter", transmitter));
   const ends = [azimuth + 180, azimuth].map((at) => bearing(inset, at, reach + 12 * s));
   const lower = ends.toSorted((a, b) => b[1] - a[1]);
+  const across = (azimuth * Math.PI) / 180;
+  const off = Math.abs((tx - cx) * Math.cos(across) + (ty - cy) * Math.sin(across));
+  if (!atCentre && off < 8 * s && ty > cy) lower.unshift(transmitter);
   const cut = lower.flatMap((end) => around("line of the cut", end).toSorted((a, b) => b.x - a.x));
   const cutText = board.place(
     soft,

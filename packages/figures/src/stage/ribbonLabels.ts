@@ -3,7 +3,7 @@ import type { Answer } from "@feedpath/engine";
 import { scalar } from "../kit/answerValues";
 import type { Mark } from "../kit/figure";
 import type { LabelBoard, LabelPlace, LabelStyle } from "../kit/labelBoard";
-import { plainText, wattsText, withUnit } from "../kit/numberText";
+import { givenWattsText, plainText, wattsText, withUnit } from "../kit/numberText";
 import { textWidth, wrapText } from "../kit/textWidth";
 import { jointLabels } from "./jointLabels";
 import { insideBaseline, type RibbonPlan } from "./ribbonPlan";
@@ -63,13 +63,13 @@ function powerLabels(plan: RibbonPlan, board: LabelBoard): Mark[] {
   const inset = compact ? 6 : 12 * s;
   const style: LabelStyle = { role: "onPower", size: wattsSize(plan.stage), weight: 600 };
   const end = plan.columns.findLast((column) => column.isLine)?.x1 ?? plan.xFeed;
-  const first = textWidth(wattsText(plan.whole), style.size, 600);
+  const first = textWidth(givenWattsText(plan.whole), style.size, 600);
   if (plan.left + inset + first > plan.xFeed - 4) return [];
-  const start = board.place(style, [{ lines: [wattsText(plan.whole)], x: plan.left + inset, y: baseline }]);
+  const start = board.place(style, [{ lines: [givenWattsText(plan.whole)], x: plan.left + inset, y: baseline }]);
   const arrives = plan.joints.find(({ x }) => Math.abs(x - end) < 0.01)?.power ?? plan.intoAntenna;
   const text = wattsText(arrives);
-  const room = end - plan.left - first - textWidth(text, style.size, 600) - 4 * inset;
-  if (compact || room < 0 || text === wattsText(plan.whole)) return start;
+  const room = end - plan.left - first - textWidth(text, style.size, 600) - 2.5 * inset;
+  if (compact || room < 0 || text === givenWattsText(plan.whole)) return start;
   return [...start, ...board.place(style, [{ lines: [text], x: end - inset, y: baseline, anchor: "end" }])];
 }
 

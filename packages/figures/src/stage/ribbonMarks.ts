@@ -46,12 +46,12 @@ function jointMarks(plan: RibbonPlan): Mark[] {
   const { top, k, stage, joints } = plan;
   const { s, compact } = stage;
   const shown = compact ? joints.filter((_, i) => i === 0 || i === joints.length - 1) : joints;
-  return shown.map(({ joint, x, power }) => {
+  return shown.map(({ name, x, power }) => {
     const bottom = top + k * Math.max(power, 0) + 2 * s;
     const stroke = { role: "ink", width: 1.5 * s } as const;
     const tick: Mark = { kind: "line", x1: x, y1: top - (compact ? 7 : 6 * s), x2: x, y2: bottom, stroke };
     const point: Mark = { kind: "circle", cx: x, cy: top - 7 * s, r: 2.8 * s, fill: { role: "ink" } };
-    return { kind: "group", id: joint.name, marks: compact ? [tick] : [tick, point] };
+    return { kind: "group", id: name, marks: compact ? [tick] : [tick, point] };
   });
 }
 

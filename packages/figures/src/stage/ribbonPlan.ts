@@ -1,9 +1,15 @@
 /** Everything about a ribbon that is a number: columns, levels, strips. */
 import type { Answer, Joint } from "@feedpath/engine";
 import { requiredNumber } from "../kit/answerValues";
-import { placeColumns, type RibbonColumn, segmentsOf } from "./columns";
+import { placeColumns, type RibbonColumn, segmentsOf, severalFeedPoints } from "./columns";
+import { feedPointsWords, type JointWords, jointWords } from "./jointWords";
 import type { StagePlan } from "./stagePlan";
 import { heatStrips, leastShare, type PlacedStrip, placeStrips, wattsSize } from "./strips";
+
+interface RibbonJoint extends JointWords {
+  readonly x: number;
+  readonly power: number;
+}
 
 export interface RibbonPlan {
   readonly stage: StagePlan;
@@ -17,7 +23,7 @@ export interface RibbonPlan {
   readonly skyRight: number;
   readonly columns: readonly RibbonColumn[];
   readonly strips: readonly PlacedStrip[];
-  readonly joints: readonly { readonly joint: Joint; readonly x: number; readonly power: number }[];
+  readonly joints: readonly RibbonJoint[];
   readonly whole: number;
   readonly intoAntenna: number;
   readonly radiated: number;
@@ -37,25 +43,22 @@ function placedColumns(answer: Answer, stage: StagePlan, whole: number, intoAnte
   return placeColumns(segments, xFeed - Math.min(run, xFeed - (compact ? 8 : 16 * s)), xFeed, narrow, least);
 }
 
-function placedJoints(
-  answer: Answer,
-  columns: readonly RibbonColumn[],
-  left: number,
-  xFeed: number,
-): RibbonPlan["joints"] {
-  const places = [
-    { name: columns[0]?.fromJoint ?? "transmitter", x: left, power: columns[0]?.power[0] },
+const isFeedPoint = ({ name }: Joint): boolean => name.startsWith("feed point");
+
+function placedJoints(answer: Answer, columns: readonly RibbonColumn[], left: number, xFeed: number): RibbonJoint[] {
+  const first = columns[0];
+  const ends = [
+    { name: first?.fromJoint ?? "transmitter", x: left, power: first?.power[0] },
     ...columns.map((column) => ({ name: column.toJoint, x: column.x1, power: column.power.at(-1) })),
   ];
-  const placed = places.flatMap(({ name, x, power }) => {
-    const joint = answer.joints.find(
-      (one) => one.name === name || (name === "feed point" && one.name.startsWith(name)),
-    );
-    return joint ? [{ joint, x, power: power ?? joint.power }] : [];
+  if (!first) ends.push({ name: answer.joints.at(-1)?.name ?? "", x: xFeed, power: answer.joints.at(-1)?.power });
+  return ends.flatMap(({ name, x, power }): RibbonJoint[] => {
+    const joint = answer.joints.find((one) => one.name === name);
+    if (joint) return [{ ...jointWords(joint), x, power: power ?? joint.power }];
+    const feeds = answer.joints.filter(isFeedPoint);
+    if (name !== severalFeedPoints || feeds.length === 0) return [];
+    return [{ ...feedPointsWords(feeds), x, power: power ?? feeds.reduce((sum, one) => sum + one.power, 0) }];
   });
-  if (columns.length > 0) return placed;
-  const feed = answer.joints.at(-1);
-  return feed ? [...placed, { joint: feed, x: xFeed, power: feed.power }] : placed;
 }
 
 /** Plan of the ribbon whose band begins at y = `top`. */

@@ -5,12 +5,21 @@ import type { LabelBoard, LabelPlace, LabelStyle } from "../kit/labelBoard";
 import { metresText } from "../kit/numberText";
 import { feedPlace, highestWire, linePoints, partsOnLine, seenFromEnd } from "./antennaMarks";
 import { partSays } from "./columns";
+import type { Lobe } from "./lobe";
 import type { StagePlan } from "./stagePlan";
 
-function antennaLabel(drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark[] {
+/** Baseline above the highest wire, lifted where the outline of the lobe would run through the words. */
+function baselineAbove(drawing: Drawing, plan: StagePlan, shape: Lobe): number {
+  const { s, compact, surfaceY } = plan;
+  const y = highestWire(drawing, plan) - (compact ? 9 : 13 * s);
+  const lobeTop = surfaceY - shape.radiusAt(90);
+  return lobeTop > y - 16 * s && lobeTop < y + 8 * s ? lobeTop - 8 * s : y;
+}
+
+function antennaLabel(drawing: Drawing, plan: StagePlan, shape: Lobe, board: LabelBoard): Mark[] {
   const { s, compact, xFeed } = plan;
   const ended = seenFromEnd(drawing, plan) && !compact ? ", seen from its end" : "";
-  const y = highestWire(drawing, plan) - (compact ? 9 : 13 * s);
+  const y = baselineAbove(drawing, plan, shape);
   const style: LabelStyle = { role: "ink", size: 13 * s, weight: 600, id: drawing.antennaName };
   const texts = [`${drawing.antennaSays}${ended}`, `${drawing.antennaName}${ended}`, drawing.antennaName];
   const places = texts.flatMap((text): LabelPlace[] => [
@@ -43,8 +52,8 @@ function heightMarks(drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark
   });
   const bar = (at: number): Mark => ({ kind: "line", x1: x - 17 * s, y1: at, x2: x + 4 * s, y2: at, stroke });
   const label = board.place({ role: "ink", size: 13 * s, weight: 600 }, [
-    { lines: [text], x: x + 7 * s, y: y + 58 * s },
-    { lines: [text], x: x + 7 * s, y: (y + surfaceY) / 2 },
+    ...[58, 44, 30, 74].map((down) => ({ lines: [text], x: x + 7 * s, y: y + down * s })),
+    { lines: [text], x: x - 7 * s, y: y + 58 * s, anchor: "end" },
   ]);
   return [
     { kind: "line", x1: x, y1: surfaceY - 2 * s, x2: x, y2: y, stroke },
@@ -74,7 +83,8 @@ function lineLabels(answer: Answer, drawing: Drawing, plan: StagePlan, board: La
   const says = compact ? [metresText(total)] : [saying, metresText(total)];
   const places = says.flatMap((text): LabelPlace[] => [
     { lines: [text], x: x + (compact ? 16 : 20 * s), y: bottom - 10 * s },
-    { lines: [text], x: x + 20 * s, y: bottom - 42 * s },
+    { lines: [text], x: x + 70 * s, y: bottom - 10 * s },
+    { lines: [text], x: x + 95 * s, y: bottom - 10 * s },
   ]);
   const id = lines.map((part) => part.name).join(", ");
   const halo = { role: "paper", width: 3 * s } as const;
@@ -89,17 +99,23 @@ function partLabels(answer: Answer, drawing: Drawing, plan: StagePlan, board: La
     const [x, y] = at;
     const text = partSays(part, answer.parts).replace(/^the /, "");
     const beside: LabelPlace = { lines: [text], x: x - 13 * s, y: y + 4 * s, anchor: "end" };
-    const above: LabelPlace = { lines: [text], x, y: y - 12 * s, anchor: "middle" };
-    const higher: LabelPlace = { ...above, y: y - 28 * s };
+    const above: LabelPlace = { lines: [text], x: x + 8 * s, y: y - 10 * s, anchor: "end" };
+    const higher: LabelPlace = { ...above, x: x - 8 * s, anchor: "start" };
     const places = vertical ? [beside, { ...beside, x: x + 42 * s, anchor: "start" as const }] : [above, higher];
     return board.place({ role: "ink", size: 13 * s, id: part.name }, places);
   });
 }
 
 /** Words of the station; what has no room is left out, longest wording first. */
-export const sectionLabels = (answer: Answer, drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark[] => [
-  ...antennaLabel(drawing, plan, board),
+export const sectionLabels = (
+  answer: Answer,
+  drawing: Drawing,
+  plan: StagePlan,
+  shape: Lobe,
+  board: LabelBoard,
+): Mark[] => [
+  ...antennaLabel(drawing, plan, shape, board),
+  ...partLabels(answer, drawing, plan, board),
   ...lineLabels(answer, drawing, plan, board),
   ...heightMarks(drawing, plan, board),
-  ...partLabels(answer, drawing, plan, board),
 ];

@@ -2,8 +2,8 @@
 import type { Answer } from "@feedpath/engine";
 import type { Figure, Mark } from "../kit/figure";
 import { createLabelBoard, type LabelBoard } from "../kit/labelBoard";
-import { angleLabels, arcAndRay } from "./angleMarks";
-import { stationMarks } from "./antennaMarks";
+import { angleLabels, arcAndRay, reserveRay } from "./angleMarks";
+import { reserveWires, stationMarks } from "./antennaMarks";
 import { fromAbove } from "./fromAbove";
 import { lobe } from "./lobe";
 import { ribbonLabels } from "./ribbonLabels";
@@ -26,7 +26,9 @@ function sectionMarks(answer: Answer, plan: StagePlan, board: LabelBoard): Mark[
   const { drawing } = answer;
   if (!drawing) return [];
   reserveStation(plan, board);
+  reserveWires(drawing, plan, board);
   const shape = lobe(answer, plan);
+  reserveRay(plan, shape, board);
   const inset = fromAbove(answer, plan, board);
   return [
     ...shape.marks,
@@ -34,7 +36,7 @@ function sectionMarks(answer: Answer, plan: StagePlan, board: LabelBoard): Mark[
     ...surfaceMarks(drawing, plan),
     ...inset,
     ...stationMarks(answer, drawing, plan),
-    ...sectionLabels(answer, drawing, plan, board),
+    ...sectionLabels(answer, drawing, plan, shape, board),
     ...angleLabels(plan, shape, board),
     ...soilNotes(answer, plan, board),
   ];

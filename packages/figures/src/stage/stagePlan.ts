@@ -72,7 +72,11 @@ function planWith(answer: Answer, style: StageStyle, shrink: number): StagePlan 
   const arcRadius = lobeRadius + (compact ? 10 : 12) * s;
   const surfaceY = (compact ? 16 : 20) * s + Math.max(arcRadius, height + 14 * s);
   const depth = answer.drawing?.soil.penetrationDepth ?? 0;
-  const soilDepth = compact ? 46 : Math.min(Math.max(80, depth * ppm), 110) * Math.max(s, 0.75);
+  const lossless = answer.drawing !== null && answer.drawing.soil.penetrationDepth === null;
+  const limited = style.maximumHeight === null ? 1 : 0.68;
+  const soilDepth = compact
+    ? 46
+    : Math.min(Math.max(lossless ? 56 : 80, depth * ppm), 110) * Math.max(s, 0.75) * limited;
   return {
     ...style,
     xFeed,

@@ -2,9 +2,9 @@
 import type { Answer, Joint, PartResult } from "@feedpath/engine";
 import { optionalNumber, requiredNumber, scalar } from "../kit/answerValues";
 import type { FigureTable } from "../kit/figure";
-import { impedanceText, metresText, voltsText, wattsText } from "../kit/numberText";
+import { givenWattsText, impedanceText, metresText, voltsText, wattsText } from "../kit/numberText";
 import { partSays } from "./columns";
-import { swrOnText } from "./jointLabels";
+import { swrOnText } from "./jointWords";
 
 const backwards = (watts: number): string =>
   watts < 0 ? `${wattsText(-watts)} come back` : `${wattsText(watts)} pass`;
@@ -39,7 +39,7 @@ function surroundings(answer: Answer): string {
 /** One sentence a joint and a part, in path order, then wires, soil and sky. */
 export function stageDescription(answer: Answer): string {
   const first = answer.joints[0];
-  const start = `The transmitter gives ${wattsText(requiredNumber(answer, "powerFromTransmitter"))}.`;
+  const start = `The transmitter gives ${givenWattsText(requiredNumber(answer, "powerFromTransmitter"))}.`;
   const path = answer.parts.flatMap((part) => {
     const end = answer.joints.find((joint) => joint.name === part.to);
     return [partSentence(part, answer.parts), ...(end ? [jointSentence(end)] : [])];

@@ -109,7 +109,7 @@ export const exampleDrawing: Drawing = {
 };
 
 /** A dipole on 28 m of line with a choke; where its 100 W go is said by `shares`. */
-export function exampleAnswer(shares: Shares = mixes["usual"]!, whole = 100): Answer {
+export function exampleAnswer(shares: Shares = mixes.usual!, whole = 100): Answer {
   const into = whole - shares.line;
   return {
     ...emptyAnswer,
@@ -182,3 +182,77 @@ const emptyAnswer: Answer = {
   drawing: null,
   provenance: { program: "", catalogue: "", kernels: "", file: "", methods: [] },
 };
+
+/** Two lines, a tuner and a balun: a column where SWR jumps, and five strips. */
+export function exampleLongPath(): Answer {
+  const base = exampleAnswer();
+  const place = (from: string, to: string) => ({ from, to });
+  return {
+    ...base,
+    values: {
+      ...base.values,
+      powerIntoAntenna: watts(80),
+      heatInPath: watts(20),
+      heatInWires: watts(1.5),
+      heatInSoil: watts(16.5),
+      radiatedPower: watts(62),
+    },
+    joints: [
+      exampleJoint("transmitter", 100, 1, 50.2, 0.4),
+      exampleJoint("after line 1", 99.2, 1, 50.1, 0.3),
+      exampleJoint("after tuner 1", 94, 7.8, 212, -190),
+      exampleJoint("after line 2", 83.4, 11.5, 24, 130),
+      exampleJoint("feed point", 80, 12.4, 95, 540),
+    ],
+    parts: [
+      examplePart("line 1", "line", "2 m of RG-58/U", place("transmitter", "after line 1"), {
+        power: 100,
+        heat: 0.8,
+        length: 2,
+      }),
+      examplePart("tuner 1", "tuner", "tuner, T", place("after line 1", "after tuner 1"), { power: 99.2, heat: 5.2 }),
+      examplePart("line 2", "line", "26 m of RG-213/U", place("after tuner 1", "after line 2"), {
+        power: 94,
+        heat: 10.6,
+        length: 26,
+      }),
+      examplePart("balun 1", "balun", "balun 50 Ω to 200 Ω", place("after line 2", "feed point"), {
+        power: 83.4,
+        heat: 3.4,
+      }),
+    ],
+    drawing: { ...exampleDrawing, cutAzimuth: 60 },
+  };
+}
+
+/** A tee with two branches. */
+export function exampleTee(): Answer {
+  const base = exampleAnswer();
+  const place = (from: string, to: string, branch = "") => ({ from, to, branch });
+  return {
+    ...base,
+    joints: [
+      exampleJoint("transmitter", 100, 1.3, 60, 4),
+      exampleJoint("after line 1", 96, 1.3, 62, 5),
+      exampleJoint("feed point left", 55, 1.6, 72, 12),
+      exampleJoint("feed point right", 32.8, 2.2, 100, -22),
+    ],
+    parts: [
+      examplePart("line 1", "line", "10 m of RG-213/U", place("transmitter", "after line 1"), {
+        power: 100,
+        heat: 4,
+        length: 10,
+      }),
+      examplePart("line 2", "line", "9 m of RG-213/U", place("after line 1", "feed point left", "left"), {
+        power: 59,
+        heat: 4,
+        length: 9,
+      }),
+      examplePart("line 3", "line", "9 m of RG-213/U", place("after line 1", "feed point right", "right"), {
+        power: 37,
+        heat: 4.2,
+        length: 9,
+      }),
+    ],
+  };
+}
