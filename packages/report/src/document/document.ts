@@ -9,12 +9,15 @@ export interface Inline {
   readonly step?: number;
 }
 
-/** One step of the working; formulas in the LaTeX subset of formula/symbols.ts. */
+/** Formulas in the LaTeX subset of formula/symbols.ts: as a formula, or with numbers put in; or a result as text. */
+export type StepPiece =
+  | { readonly kind: "formula" | "put"; readonly latex: string }
+  | { readonly kind: "result"; readonly text: string };
+
+/** One step of the working; each piece of its line stands on one line. */
 export interface Step {
   readonly says: readonly Inline[];
-  readonly formula: string | null;
-  readonly substituted: string | null;
-  readonly result: string | null;
+  readonly line: readonly StepPiece[];
   readonly source: string;
 }
 

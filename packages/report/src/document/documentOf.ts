@@ -23,12 +23,16 @@ function provenanceOf(answer: Answer): Document["provenance"] {
   const closes = residue !== undefined && "value" in residue && residue.value !== null ? Math.abs(residue.value) : null;
   return {
     worked: visibleLine(
-      `Worked out by Feedpath ${program}, catalogue ${catalogue}, kernels ${kernels}, file ${file.slice(0, 12)}. ` +
+      `Worked out by Feedpath ${program}, catalogue ${catalogue}, ${kernels}, file ${file.slice(0, 12)}. ` +
         methods.map((method) => `${method.name}: ${method.says}`).join("; "),
     ),
     check: closes === null ? "" : `power balance within ${numberText(closes * 100, 2)} %`,
   };
 }
+
+/** Station, band where it has a name, frequency where the answer is for one. */
+export const placeOf = ({ station, band, frequency }: Answer): readonly string[] =>
+  [station, band, frequency > 0 ? frequencyText(frequency) : ""].filter((text) => text !== "");
 
 /** What is to be done, where the sentence after the verdict does not say it already. */
 function nextOf(answer: Answer): string | null {
@@ -46,7 +50,7 @@ export function documentOf({ answer, figures, narrowFigures = [], stationText }:
   return {
     language: "en",
     title: `${visibleLine(plainOf(headline))} ${station}`,
-    running: `${station} · ${frequencyText(answer.frequency)}`,
+    running: visibleLine(placeOf(answer).join(" · ")),
     asked: visibleLine(answer.asked),
     headline,
     verdict: { word: answer.verdict, says: inlinesOfPhrases(answer.verdictPhrases, stepOf) },

@@ -1,9 +1,9 @@
 /** How the numbers came about: steps of the working, the idea corrected, rules of thumb beside the computed value. */
 import type { Answer, WorkingStep } from "@feedpath/engine";
 import { inlinesOf } from "../words/inlines";
-import { quantityText } from "../words/numbers";
 import { visibleLine } from "../words/visible";
 import type { Block } from "./document";
+import { stepLine } from "./stepLine";
 
 /** From a value's name to the number (from 1) of the first step that explains it. */
 export function stepOfValue(working: readonly WorkingStep[]): (name: string) => number | undefined {
@@ -17,9 +17,7 @@ export function workingSection(working: readonly WorkingStep[]): Block | null {
   if (working.length === 0) return null;
   const steps = working.map((step) => ({
     says: inlinesOf(visibleLine(step.text)),
-    formula: step.formula ?? null,
-    substituted: step.substituted ?? null,
-    result: step.result === undefined ? null : quantityText(step.result.value, step.result.unit, 4),
+    line: stepLine(step),
     source: visibleLine(step.source),
   }));
   return { kind: "section", title: "How it was worked out", blocks: [{ kind: "steps", steps }] };

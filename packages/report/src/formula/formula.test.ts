@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { formulaPieces } from "./formulaPieces";
 import { formulaText } from "./formulaText";
 import { FormulaError } from "./readFormula";
 import { typesetFormula } from "./typesetFormula";
@@ -20,6 +21,9 @@ const formulas: readonly (readonly [string, string])[] = [
   ["P = \\tfrac{1}{2}\\left|I\\right|^2 R", "P = 1/2 · |I|²R"],
   ["2 \\cdot -3 \\approx |-6| \\,\\Omega", "2 · −3 ≈ |−6| Ω"],
   ["90^\\circ", "90°"],
+  ["V_1 = V_2 \\cosh \\gamma\\ell + I_2 Z_0 \\sinh \\gamma\\ell", "V₁ = V₂ cosh γℓ + I₂ Z₀ sinh γℓ"],
+  ["1.7 \\; \\mathrm{dB/100\\,m} \\times 28 \\; \\mathrm{m}", "1.7 dB/100 m × 28 m"],
+  ["0.27 \\; \\mathrm{S\\text{-}units}", "0.27 S-units"],
 ];
 
 describe("formulas", () => {
@@ -49,6 +53,12 @@ describe("formulas", () => {
   ])("%s is refused by both, with the place told", (latex, told) => {
     expect(() => typesetFormula(latex)).toThrow(FormulaError);
     expect(() => formulaText(latex)).toThrow(told);
+  });
+
+  it("breaks a long line before equals signs and after commas, never inside brackets", () => {
+    expect(
+      formulaPieces("f(a, b) = \\frac{x = 1}{y}, \\; P_1 = \\left(c = d\\right) = 3 \\; \\mathrm{W}, P_2 = 4"),
+    ).toEqual(["f(a, b) = \\frac{x = 1}{y},", "P_1 = \\left(c = d\\right)", "= 3 \\; \\mathrm{W},", "P_2 = 4"]);
   });
 
   it("escapes what stands in words", () => {

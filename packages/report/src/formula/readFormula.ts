@@ -95,18 +95,23 @@ class FormulaReader {
     return { kind: text === "|" || text === "‖" ? "bar" : "symbol", text };
   }
 
-  private readWords(command: string): FormulaNode {
+  /** Words may hold spaces, letters by name, and words again: "\mathrm{S\text{-}units}". */
+  private readWords(command: string): { readonly kind: "words"; readonly text: string } {
     this.skipBlanks();
     if (this.tokens[this.at] !== "{") this.fail(this.tokens[this.at] ?? "the end", `an opening brace after ${command}`);
     this.at++;
     let text = "";
-    for (; this.tokens[this.at] !== "}"; this.at++) {
-      const token = this.tokens[this.at] ?? this.fail("the end", `a closing brace after ${command}`);
-      const plain = token.startsWith("\\") ? (letters.get(token) ?? spaces.get(token)) : token;
-      text += plain !== undefined && !/[{$\\#&~^]/.test(plain) ? plain : this.fail(token, `plain words in ${command}`);
+    while (this.tokens[this.at] !== "}") {
+      const token = this.tokens[this.at++] ?? this.fail("the end", `a closing brace after ${command}`);
+      text += structures.get(token) === "words" ? this.readWords(token).text : this.wordOf(token, command);
     }
     this.at++;
     return { kind: "words", text };
+  }
+
+  private wordOf(token: string, command: string): string {
+    const plain = token.startsWith("\\") ? (letters.get(token) ?? spaces.get(token)) : token;
+    return plain !== undefined && !/[{$\\#&~^]/.test(plain) ? plain : this.fail(token, `plain words in ${command}`);
   }
 
   private skipBlanks(): void {

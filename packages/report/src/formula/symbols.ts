@@ -95,6 +95,7 @@ export const letters: ReadonlyMap<string, string> = new Map([
   ["\\Phi", "Φ"],
   ["\\Psi", "Ψ"],
   ["\\Omega", "Ω"],
+  ["\\ell", "ℓ"],
   ["\\infty", "∞"],
   ["\\circ", "°"],
   ["\\degree", "°"],

@@ -20,15 +20,10 @@ function tableMarkdown(table: DocumentTable): string {
 }
 
 function stepMarkdown(step: Step, index: number): string {
-  const continued = step.substituted?.includes("=") ? "" : "= ";
-  const formula = [
-    ...(step.formula === null ? [] : [formulaText(step.formula)]),
-    ...(step.substituted === null ? [] : [continued + formulaText(step.substituted)]),
-    ...(step.result === null ? [] : [`= ${step.result}`]),
-  ];
+  const line = step.line.map((piece) => (piece.kind === "result" ? piece.text : formulaText(piece.latex))).join(" ");
   const lines = [
     sentence(step.says),
-    ...(formula.length === 0 ? [] : ["", `\`${formula.join(" ")}\``]),
+    ...(line === "" ? [] : ["", `\`${line}\``]),
     ...(step.source === "" ? [] : ["", `Source: ${escapeMarkdown(step.source)}`]),
   ];
   return `${index + 1}. ${lines.join("\n   ")}`.replaceAll(/[ ]+$/gm, "");

@@ -1,25 +1,34 @@
 import type { Answer, WorkingStep } from "@feedpath/engine";
 import { mattersMost } from "../document/basis";
+import type { StepPiece } from "../document/document";
+import { placeOf } from "../document/documentOf";
 import { jointRows, wattsRows } from "../document/resultTables";
+import { stepLine } from "../document/stepLine";
 import { formulaText } from "../formula/formulaText";
 import { capitalised } from "../words/names";
-import { frequencyText, numberText, quantityText } from "../words/numbers";
+import { numberText } from "../words/numbers";
 import { visibleLine } from "../words/visible";
-import { tableText, titled, wrapped } from "./layout";
+import { tableText, textWidth, titled, wrapped } from "./layout";
 import { sweptRows } from "./sweptTable";
+
+/** Cuts through the pattern are for pictures: hundreds of angles say nothing in a terminal. */
+const patternAxes: ReadonlySet<string> = new Set(["elevation", "azimuth"]);
 
 const bullet = (text: string): string => wrapped(visibleLine(text), "  - ");
 
+/** Spaces inside a piece hold together, so that lines break between pieces only, where the piece is short enough. */
+function pieceText(piece: StepPiece): string {
+  const text = piece.kind === "result" ? piece.text : formulaText(piece.latex);
+  return text.length > textWidth - 10 ? text : text.replaceAll(" ", "\u00A0");
+}
+
 function stepText(step: WorkingStep, index: number): string {
-  const continued = step.substituted?.includes("=") ? "" : "= ";
-  const lines = [
+  const line = stepLine(step).map(pieceText).join(" ");
+  return [
     wrapped(visibleLine(step.text), `  ${index + 1}. `.padEnd(5), "     "),
-    ...(step.formula === undefined ? [] : [`       ${formulaText(step.formula)}`]),
-    ...(step.substituted === undefined ? [] : [`       ${continued}${formulaText(step.substituted)}`]),
-    ...(step.result === undefined ? [] : [`       = ${quantityText(step.result.value, step.result.unit, 4)}`]),
+    ...(line === "" ? [] : [wrapped(line, "       ")]),
     ...(step.source === "" ? [] : [wrapped(`source: ${visibleLine(step.source)}`, "     ")]),
-  ];
-  return lines.join("\n");
+  ].join("\n");
 }
 
 function head(answer: Answer): readonly string[] {
@@ -27,7 +36,7 @@ function head(answer: Answer): readonly string[] {
   const verdict = visibleLine(answer.verdict === null ? says : `${answer.verdict}: ${says}`);
   const next = answer.next === "" || says.includes(answer.next.replace(/\.$/, "")) ? [] : [`Next: ${answer.next}`];
   return [
-    wrapped(visibleLine(`${answer.asked} ${answer.station}, ${frequencyText(answer.frequency)}`)),
+    wrapped(visibleLine(`${answer.asked} ${placeOf(answer).join(", ")}`)),
     [answer.headline, verdict, ...next.map(visibleLine)]
       .filter((line) => line !== "")
       .map((line) => wrapped(visibleLine(line)))
@@ -37,7 +46,7 @@ function head(answer: Answer): readonly string[] {
 
 function tables(answer: Answer): readonly string[] {
   const watts = wattsRows(answer);
-  const swept = answer.tables.map(sweptRows);
+  const swept = answer.tables.filter((table) => !patternAxes.has(table.axis)).map(sweptRows);
   return [
     ...(watts === null ? [] : [`${watts.caption}\n${tableText(watts)}`]),
     ...(answer.joints.length === 0 ? [] : [`At each joint\n${tableText(jointRows(answer.joints))}`]),
@@ -90,7 +99,7 @@ function judgement(answer: Answer): readonly string[] {
 
 /**
  * An answer as plain text for a terminal of 80 columns, in the order of the sheet, without colour codes; control
- * characters of the file are written out. Formulas and table rows may be longer than a line.
+ * characters of the file are written out. A formula that does not break may be longer than a line.
  * Throws FormulaError where a formula leaves the LaTeX subset of formula/symbols.ts.
  */
 export function answerText(answer: Answer): string {

@@ -55,11 +55,11 @@ export function complexText(z: ComplexValue, significant = 3): string {
   return `${numberText(z.re, significant)} ${sign} j${numberText(Math.abs(z.im), significant)} ${unitSign(z.unit)}`.trim();
 }
 
-/** "1.8 on 50 Ω"; one decimal below 10, and "infinite" where the value is null. */
+/** "1.8 on 50 Ω"; two decimals below 1.2, one below 10, and "infinite" where the value is null. */
 export function swrText(value: number | null, reference: number | undefined): string {
   const on = reference === undefined ? "" : ` on ${numberText(reference)} Ω`;
   if (value === null) return `infinite${on}`;
-  return `${value < 10 ? value.toFixed(1) : numberText(value, 3)}${on}`;
+  return `${value < 9.95 ? value.toFixed(value < 1.195 ? 2 : 1) : value.toFixed(0)}${on}`;
 }
 
 /** The span from low to high, or "" where the value has none. */
