@@ -20,13 +20,13 @@ const per100m = (line: DataSheetLine, megahertz: number): number =>
 
 describe("fit of loss points", () => {
   it("recovers the parameters a line was made with, exact attenuation included", () => {
-    const made = { rootResistance: 1.2e-4, lossTangent: 5e-4 };
+    const made = { rootResistance: 1.2e-4, lossTangent: 5e-4, steadyResistance: 0.03 };
     const points = [1, 10, 100, 1000].map((megahertz) => {
       const omega = 2e6 * Math.PI * megahertz;
       const resistance = made.rootResistance * Math.sqrt(megahertz * 1e6);
       const c = 1 / (50 * 0.659 * 299_792_458);
       // |gamma|^2 and the angle of Z Y, written out: an evaluation apart from the code's.
-      const zRe = resistance;
+      const zRe = resistance + made.steadyResistance;
       const zIm = resistance + omega * 2500 * c;
       const yRe = omega * c * made.lossTangent;
       const yIm = omega * c;
@@ -38,6 +38,7 @@ describe("fit of loss points", () => {
     const fit = fitLoss(sheet(points));
     expect(fit.rootResistance / made.rootResistance).toBeCloseTo(1, 6);
     expect(fit.lossTangent / made.lossTangent).toBeCloseTo(1, 5);
+    expect(fit.steadyResistance / made.steadyResistance).toBeCloseTo(1, 5);
     expect(fit.worstDeviation).toBeLessThan(1e-6);
   });
 

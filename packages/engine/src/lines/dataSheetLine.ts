@@ -1,17 +1,23 @@
 /** A line known by its data sheet: nominal impedance, velocity factor, and loss at a few frequencies. */
 import { complex, multiply, squareRoot } from "../numerics/complex";
+import { nonNegativeLeastSquares } from "../numerics/nonNegativeLeastSquares";
 import { speedOfLight } from "../numerics/vacuum";
 import type { LineImmittance } from "./immittance";
 import type { DataSheetLine } from "./lineModel";
 
 const nepersPerDecibel = Math.LN10 / 20;
 
-/** Physical parameters that stand behind loss points. */
-export interface LossFit {
-  /** Conductors: resistance per metre over the square root of frequency, ohm/(m sqrt(Hz)); the internal reactance equals it. */
+/** Physical parameters that stand behind loss points. None is negative. */
+export interface LossParameters {
+  /** Conductors: resistance over the square root of frequency, ohm/(m sqrt(Hz)); the internal reactance equals it. */
   readonly rootResistance: number;
-  /** Insulation: loss tangent, constant over frequency. */
+  /** Conductors: resistance that stays, ohm/m: the next term of skin effect, and foil thinner than a skin depth. */
+  readonly steadyResistance: number;
+  /** Loss tangent, constant over frequency: insulation, and whatever of a braid grows with frequency itself. */
   readonly lossTangent: number;
+}
+
+export interface LossFit extends LossParameters {
   /** Greatest deviation of the fit from a point, relative. */
   readonly worstDeviation: number;
   /** Frequencies in Hz between which points exist. */
@@ -20,18 +26,18 @@ export interface LossFit {
 }
 
 /**
- * Fits R = R1 sqrt(f) and a constant loss tangent, neither negative, to the loss points so that the exact attenuation of the
- * line meets them with least relative squares. One point fixes R1 alone. Nominal impedance and velocity factor are taken as
- * the limits of high frequency.
+ * Fits R = R1 sqrt(f) + R0 and a constant loss tangent to the loss points so that the exact attenuation of the line meets
+ * them with least relative squares. One point fixes R1 alone, two or three leave R0 at zero. Nominal impedance and velocity
+ * factor are taken as the limits of high frequency.
  */
 export function fitLoss(line: DataSheetLine): LossFit {
   const points = line.loss.map((p) => ({ frequency: p.frequency, loss: p.decibelsPerMetre.value * nepersPerDecibel }));
   checkPoints(points);
-  let wanted = points.map((p) => p.loss);
-  let fit = { rootResistance: 0, lossTangent: 0 };
+  let wanted = points.map(() => 1);
+  let fit = linearFit(line, points, wanted);
   for (let round = 0; round < 6; round++) {
+    wanted = points.map((p) => linearLoss(line, fit, p.frequency) / exactLoss(line, fit, p.frequency));
     fit = linearFit(line, points, wanted);
-    wanted = points.map((p) => p.loss * (linearLoss(line, fit, p.frequency) / exactLoss(line, fit, p.frequency)));
   }
   const deviations = points.map((p) => Math.abs(exactLoss(line, fit, p.frequency) / p.loss - 1));
   const frequencies = points.map((p) => p.frequency);
@@ -43,8 +49,11 @@ export function fitLoss(line: DataSheetLine): LossFit {
   };
 }
 
-type LossPoint = { readonly frequency: number; readonly loss: number };
-type Parameters = { readonly rootResistance: number; readonly lossTangent: number };
+interface LossPoint {
+  readonly frequency: number;
+  /** Np/m. */
+  readonly loss: number;
+}
 
 function checkPoints(points: readonly LossPoint[]): void {
   if (points.length === 0 || points.some((p) => !(p.frequency > 0 && p.loss > 0))) {
@@ -52,56 +61,45 @@ function checkPoints(points: readonly LossPoint[]): void {
   }
 }
 
-/** Attenuation in Np/m, low-loss form: R/(2 Z0) + (omega/2v) tan delta. The two columns of the linear fit. */
-const columns = (line: DataSheetLine, frequency: number): readonly [number, number] => [
+/** Low-loss attenuation in Np/m for a unit of each parameter: R/(2 Z0), and (omega/2v) tan delta. */
+const columns = (line: DataSheetLine, frequency: number): readonly [number, number, number] => [
   Math.sqrt(frequency) / (2 * line.impedance.value),
   (Math.PI * frequency) / (line.velocityFactor.value * speedOfLight),
+  1 / (2 * line.impedance.value),
 ];
 
-function linearLoss(line: DataSheetLine, fit: Parameters, frequency: number): number {
-  const [root, straight] = columns(line, frequency);
-  return fit.rootResistance * root + fit.lossTangent * straight;
+function linearLoss(line: DataSheetLine, fit: LossParameters, frequency: number): number {
+  const [root, straight, steady] = columns(line, frequency);
+  return fit.rootResistance * root + fit.lossTangent * straight + fit.steadyResistance * steady;
 }
 
-function exactLoss(line: DataSheetLine, fit: Parameters, frequency: number): number {
+function exactLoss(line: DataSheetLine, fit: LossParameters, frequency: number): number {
   const { series, shunt } = immittance(line, fit, 2 * Math.PI * frequency, 1);
   return multiply(squareRoot(series), squareRoot(shunt)).re;
 }
 
-/** Least relative squares in two unknowns that may not be negative: the inner solution, or the better edge. */
-function linearFit(line: DataSheetLine, points: readonly LossPoint[], wanted: readonly number[]): Parameters {
-  let [rr, rs, ss, rw, sw] = [0, 0, 0, 0, 0];
-  points.forEach((point, i) => {
-    const [root, straight] = columns(line, point.frequency).map((c) => c / point.loss) as [number, number];
-    const target = (wanted[i] ?? point.loss) / point.loss;
-    rr += root * root;
-    rs += root * straight;
-    ss += straight * straight;
-    rw += root * target;
-    sw += straight * target;
-  });
-  const determinant = rr * ss - rs * rs;
-  if (points.length > 1 && determinant > 1e-12 * rr * ss) {
-    const rootResistance = (rw * ss - sw * rs) / determinant;
-    const lossTangent = (sw * rr - rw * rs) / determinant;
-    if (rootResistance >= 0 && lossTangent >= 0) return { rootResistance, lossTangent };
-    if (rootResistance < 0) return { rootResistance: 0, lossTangent: sw / ss };
-  }
-  return { rootResistance: rw / rr, lossTangent: 0 };
+function linearFit(line: DataSheetLine, points: readonly LossPoint[], wanted: readonly number[]): LossParameters {
+  const rows = points.map((p) => columns(line, p.frequency).map((c) => c / p.loss));
+  const used = points.length > 3 ? 3 : Math.min(points.length, 2);
+  const found = nonNegativeLeastSquares(
+    rows.map((row) => row.slice(0, used)),
+    wanted,
+  );
+  return { rootResistance: found[0] ?? 0, lossTangent: found[1] ?? 0, steadyResistance: found[2] ?? 0 };
 }
 
 function immittance(
   line: DataSheetLine,
-  fit: Parameters,
+  fit: LossParameters,
   omega: number,
   heating: number,
 ): Omit<LineImmittance, "notes"> {
   const z0 = line.impedance.value;
   const velocity = line.velocityFactor.value * speedOfLight;
-  const resistance = fit.rootResistance * Math.sqrt(omega / (2 * Math.PI)) * heating;
+  const skin = fit.rootResistance * Math.sqrt(omega / (2 * Math.PI)) * heating;
   const capacitive = omega / (velocity * z0);
   return {
-    series: complex(resistance, resistance + (omega * z0) / velocity),
+    series: complex(skin + fit.steadyResistance * heating, skin + (omega * z0) / velocity),
     shunt: complex(capacitive * fit.lossTangent, capacitive),
   };
 }
@@ -122,7 +120,7 @@ function fitNotes(fit: LossFit, frequency: number): readonly string[] {
         : `points from ${megahertz(fit.from)} to ${megahertz(fit.to)}`;
     notes.push(
       `Loss at ${megahertz(frequency)} is extended by skin effect from ${points}; ` +
-        "below them a clad or foil conductor takes more than this.",
+        "below them a clad or foil conductor may take more than this.",
     );
   }
   if (fit.worstDeviation > 0.05) {

@@ -1,0 +1,329 @@
+/** Lines that a station file may call by name. Loss points decide their constants; a build serves `why` and `build`. */
+import {
+  between,
+  cableDielectric,
+  cableMetals,
+  type Dielectric,
+  type LineEntry,
+  type OuterConductor,
+  type ParallelWireLine,
+  type Quantity,
+  type RoundConductor,
+  within,
+} from "@feedpath/engine";
+
+export interface CatalogueLine extends LineEntry {
+  /** A phrase for people: size, insulation, what it is used for. */
+  readonly about: string;
+}
+
+const perHundredFeet = 100 * 0.3048;
+const { aluminium, copper, steel } = cableMetals;
+
+/** Strands and braid raise the resistance over smooth conductors: common practice, no source; checked against loss points. */
+const strandFactor = 1.25;
+const braidFactor = 2;
+
+/** Strands of copper: diameter over all in m; effective over geometric diameter from cable handbooks (from memory). */
+const strands = (diameter: number, effectiveRadiusRatio: number): RoundConductor => ({
+  form: "stranded",
+  layers: [{ metal: copper, outerRadius: diameter / 2 }],
+  holeRadius: 0,
+  effectiveRadiusRatio,
+  resistanceFactor: strandFactor,
+});
+
+/** Copper-clad steel: copper of 6.5 % of the radius, the 30 % IACS grade of ASTM B452 (from memory). */
+const cladSteel = (diameter: number): RoundConductor => ({
+  form: "solid",
+  layers: [
+    { metal: steel, outerRadius: 0.935 * (diameter / 2) },
+    { metal: copper, outerRadius: diameter / 2 },
+  ],
+  holeRadius: 0,
+  effectiveRadiusRatio: 1,
+  resistanceFactor: 1,
+});
+
+const braid = (innerDiameter: number): OuterConductor => ({
+  innerRadius: innerDiameter / 2,
+  wall: Number.POSITIVE_INFINITY,
+  metal: copper,
+  resistanceFactor: braidFactor,
+});
+
+function dielectric(name: string): Dielectric {
+  const found = cableDielectric(name);
+  if (!found) throw new Error(`catalogue of lines: no dielectric "${name}"`);
+  return { name: found.name, permittivity: found.permittivity, lossTangent: found.lossTangent };
+}
+
+/** MHz to dB per 100 ft; all points of a line move together. Relative spans where none is given: `low` and `high`. */
+function lossPoints(
+  designation: string,
+  points: readonly (readonly [megahertz: number, nominal: number, highest?: number])[],
+  low: number,
+  high: number,
+): { frequency: number; decibelsPerMetre: Quantity }[] {
+  return points.map(([megahertz, nominal, highest]) => ({
+    frequency: megahertz * 1e6,
+    decibelsPerMetre: {
+      value: nominal / perHundredFeet,
+      low: (low * nominal) / perHundredFeet,
+      high: (highest ?? high * nominal) / perHundredFeet,
+      basis: "catalogue",
+      tied: `loss of ${designation}`,
+    },
+  }));
+}
+
+const memory = "published, quoted from memory";
+const polyethyleneSource = {
+  value: "velocity factor 0.659 ± 0.005",
+  source: "solid polyethylene of permittivity 2.26, MIL-DTL-17 lists",
+  status: memory,
+};
+const lossSource = (sheet: string) => ({
+  value: "attenuation, nominal at 20 °C, ± 15 %",
+  source: `MIL-DTL-17 sheet ${sheet} and handbook tables`,
+  status: `${memory}; cable sold under the old name need not meet the sheet`,
+});
+
+const rg58: CatalogueLine = {
+  designation: "RG-58C/U",
+  about: "Thin 50 Ω coaxial line, 5 mm, solid polyethylene, for short runs.",
+  model: {
+    kind: "data sheet",
+    side: "coaxial",
+    impedance: within(50, 2, "catalogue"),
+    velocityFactor: within(0.659, 0.005, "catalogue"),
+    loss: lossPoints(
+      "RG-58C/U",
+      [
+        [10, 1.4],
+        [50, 3.3, 4],
+        [100, 4.9],
+        [400, 11],
+        [1000, 20, 28],
+      ],
+      0.85,
+      1.2,
+    ),
+  },
+  build: {
+    kind: "coaxial",
+    inner: strands(0.9e-3, 0.97),
+    outer: braid(2.95e-3),
+    dielectric: dielectric("polyethylene"),
+  },
+  sources: [
+    {
+      value: "50 ± 2 Ω; attenuation at most 4.0 dB/100 ft at 50 MHz and 28 dB/100 ft at 1 GHz (the high ends)",
+      source: "MIL-C-17/28C",
+      status: "published, confirmed in a transcription of the sheet (2004)",
+    },
+    lossSource("M17/28"),
+    {
+      value: "19 strands of 0.0071 in, 0.90 mm over all; 2.95 mm over the insulation; tinned braid",
+      source: "MIL-DTL-17 sheet M17/28",
+      status: "published, confirmed in a compilation of coaxial data; strands from memory",
+    },
+    polyethyleneSource,
+  ],
+};
+
+const rg213: CatalogueLine = {
+  designation: "RG-213/U",
+  about: "50 Ω coaxial line, 10 mm, solid polyethylene, the usual choice for power at HF.",
+  model: {
+    kind: "data sheet",
+    side: "coaxial",
+    impedance: within(50, 2, "catalogue"),
+    velocityFactor: within(0.659, 0.005, "catalogue"),
+    loss: lossPoints(
+      "RG-213/U",
+      [
+        [10, 0.62],
+        [50, 1.5],
+        [100, 2.1],
+        [400, 4.7],
+        [1000, 8],
+      ],
+      0.85,
+      1.15,
+    ),
+  },
+  build: {
+    kind: "coaxial",
+    inner: strands(2.26e-3, 0.939),
+    outer: braid(7.24e-3),
+    dielectric: dielectric("polyethylene"),
+  },
+  sources: [
+    {
+      value: "50 ± 2 Ω",
+      source: "MIL-C-17/74C",
+      status: "published, confirmed in a transcription of the sheet (2004)",
+    },
+    lossSource("M17/74"),
+    {
+      value:
+        "attenuation at most 9.0 dB/100 ft at 1 GHz and 1.2 dB/100 ft at 50 MHz; the second lies below the nominal 1.5 and is not used",
+      source: "MIL-C-17/74C",
+      status: "published, confirmed in a transcription of the sheet (2004), which may have a slip there",
+    },
+    {
+      value: "7 strands of 0.0296 in, 2.26 mm over all; 7.24 mm over the insulation; bare copper braid",
+      source: "MIL-DTL-17 sheet M17/74",
+      status: memory,
+    },
+    polyethyleneSource,
+  ],
+};
+
+const rg11: CatalogueLine = {
+  designation: "RG-11A/U",
+  about: "75 Ω coaxial line, 10 mm, solid polyethylene.",
+  model: {
+    kind: "data sheet",
+    side: "coaxial",
+    impedance: within(75, 3, "catalogue"),
+    velocityFactor: within(0.659, 0.005, "catalogue"),
+    loss: lossPoints(
+      "RG-11A/U",
+      [
+        [10, 0.66],
+        [50, 1.6],
+        [100, 2.3],
+        [400, 5.2],
+        [1000, 8.7],
+      ],
+      0.85,
+      1.15,
+    ),
+  },
+  build: {
+    kind: "coaxial",
+    inner: strands(1.21e-3, 0.939),
+    outer: braid(7.24e-3),
+    dielectric: dielectric("polyethylene"),
+  },
+  sources: [
+    { value: "75 ± 3 Ω", source: "MIL-DTL-17 sheet M17/6", status: memory },
+    lossSource("M17/6"),
+    {
+      value: "7 strands, 1.21 mm over all; 7.24 mm over the insulation; bare copper braid",
+      source: "MIL-DTL-17 sheet M17/6",
+      status: "published, confirmed in a compilation of coaxial data; strands from memory",
+    },
+    polyethyleneSource,
+  ],
+};
+
+const series6: CatalogueLine = {
+  designation: "75-ohm series-6 drop cable",
+  about: "75 Ω foam line with foil and braid, 7 mm, clad steel inside, as laid to television sets.",
+  model: {
+    kind: "data sheet",
+    side: "coaxial",
+    impedance: within(75, 3, "catalogue"),
+    velocityFactor: within(0.84, 0.02, "catalogue"),
+    loss: lossPoints(
+      "75-ohm series-6 drop cable",
+      [
+        [5, 0.58],
+        [55, 1.6],
+        [211, 3.05],
+        [450, 4.4],
+        [1000, 6.55],
+      ],
+      0.85,
+      1.1,
+    ),
+  },
+  build: {
+    kind: "coaxial",
+    inner: cladSteel(1.024e-3),
+    outer: { innerRadius: 4.57e-3 / 2, wall: Number.POSITIVE_INFINITY, metal: aluminium, resistanceFactor: 1 },
+    dielectric: { ...dielectric("foam polyethylene"), permittivity: 1 / 0.84 ** 2 },
+  },
+  sources: [
+    {
+      value: "75 ± 3 Ω; greatest attenuation at 20 °C, taken from 15 % below to 10 % above",
+      source: "ANSI/SCTE 74, series 6",
+      status: "from memory",
+    },
+    {
+      value: "velocity factor 0.82 to 0.86; 1.024 mm clad steel, 4.57 mm over the foam, aluminium foil and braid",
+      source: "cable makers' sheets of this series",
+      status: "from memory; the thin foil takes more below about 20 MHz than the build tells",
+    },
+  ],
+};
+
+/** The spread of impedance sold under one name, told as a spread of the spacing that gives it. */
+const windowPermittivity = 1 / 0.902 ** 2;
+const spacingFor = (impedance: number): number =>
+  1.024e-3 * Math.cosh((Math.PI * impedance * Math.sqrt(windowPermittivity)) / 376.730_313_461_77);
+
+const windowBuild: ParallelWireLine = {
+  kind: "parallel-wire",
+  wire: cladSteel(1.024e-3),
+  spacing: { value: spacingFor(400), low: spacingFor(360), high: spacingFor(410), basis: "catalogue" },
+  dielectric: { name: "polyethylene web with windows", permittivity: windowPermittivity, lossTangent: 1e-4 },
+};
+
+const windowLine: CatalogueLine = {
+  designation: "450-ohm window line",
+  about: "Flat pair in a web with windows, clad steel wires; measures nearer 400 Ω than its name. Dry.",
+  model: windowBuild,
+  build: windowBuild,
+  sources: [
+    {
+      value:
+        "400 Ω and velocity factor 0.902 for 18 AWG solid clad steel; 360 to 410 Ω over the kinds sold under this name",
+      source: "measurements published in 1999 and taken up again later",
+      status: "published, confirmed in a summary (2017) and a page that says 370 to 410 Ω",
+    },
+    {
+      value: "loss, computed from clad wires of 1.024 mm; loss tangent 1e-4 from the share of the field in the web",
+      source: "two-layer Bessel solution; copper of 6.5 % of the radius (ASTM B452), steel as listed",
+      status: "cladding and steel from memory. Wet or dirty line takes several times as much: not in these numbers",
+    },
+  ],
+};
+
+const openBuild: ParallelWireLine = {
+  kind: "parallel-wire",
+  wire: {
+    form: "solid",
+    layers: [{ metal: copper, outerRadius: 1e-3 }],
+    holeRadius: 0,
+    effectiveRadiusRatio: 1,
+    resistanceFactor: 1,
+  },
+  spacing: between(0.14, 0.16, "catalogue"),
+  dielectric: dielectric("air"),
+};
+
+const openLine: CatalogueLine = {
+  designation: "600-ohm open line",
+  about: "Two bare 2 mm copper wires 150 mm apart on spreaders.",
+  model: openBuild,
+  build: openBuild,
+  sources: [
+    {
+      value: "601 Ω for 2 mm wires at 150 mm, spacing kept within 10 mm",
+      source: "(eta0/pi) arcosh(D/d), exact for wires in air",
+      status: "computed; spreaders lower impedance and velocity by 1 to 3 % (common practice, no source)",
+    },
+  ],
+};
+
+export const lineCatalogue: readonly CatalogueLine[] = [rg58, rg213, rg11, series6, windowLine, openLine];
+
+const plain = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, " ");
+
+/** The line of that designation as a station file writes it (capitals and extra blanks do not matter), or null. */
+export const findLine = (designation: string): CatalogueLine | null =>
+  lineCatalogue.find((line) => plain(line.designation) === plain(designation)) ?? null;
