@@ -31,6 +31,15 @@ export interface LossFit extends LossParameters {
  * factor are taken as the limits of high frequency.
  */
 export function fitLoss(line: DataSheetLine): LossFit {
+  const known = fits.get(line) ?? fitPoints(line);
+  fits.set(line, known);
+  return known;
+}
+
+/** A line is fitted once and asked at many frequencies; stations are frozen, so a line never changes under its fit. */
+const fits = new WeakMap<DataSheetLine, LossFit>();
+
+function fitPoints(line: DataSheetLine): LossFit {
   const points = line.loss.map((p) => ({ frequency: p.frequency, loss: p.decibelsPerMetre.value * nepersPerDecibel }));
   checkPoints(points);
   let wanted = points.map(() => 1);
