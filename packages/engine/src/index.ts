@@ -8,7 +8,7 @@ export { elevationLobes } from "./fields/lobes";
 export type { PowerAccount } from "./fields/powerAccount";
 export { powerAccount } from "./fields/powerAccount";
 export { complexPermittivity, penetrationDepth } from "./ground/soilMedium";
-export type * from "./kernels/door";
+export type { Kernels } from "./kernels/door";
 export { referenceKernels } from "./kernels/reference/referenceKernels";
 export type { PortState } from "./lines/alongLine";
 export { alongLine, inputImpedance, lineLoss, netPower } from "./lines/alongLine";
@@ -23,9 +23,24 @@ export { meterMayShow, powerWaveReflection, swr, voltageReflection } from "./lin
 export { partTwoPort } from "./networks/partTwoPort";
 export type { TwoPort } from "./networks/twoPort";
 export type { Complex } from "./numerics/complex";
+export {
+  decibels,
+  degrees,
+  fixedNumber,
+  megahertz,
+  metres,
+  ohms,
+  plainNumber,
+  significantNumber,
+  swrText,
+  watts,
+  wholeWatts,
+  withPrefix,
+} from "./quantity/format";
 export type * from "./quantity/quantity";
 export { between, exactly, isQuantity, isUncertain, within } from "./quantity/quantity";
 export type * from "./questions/common/question";
+export { findQuestion, questions } from "./questions/registry";
 export type * from "./station/antennaDescription";
 export type * from "./station/path";
 export type * from "./station/place";

@@ -54,7 +54,12 @@ function collect(thing: unknown, place: readonly Key[], found: { place: readonly
       found.push({ place, quantity: thing });
     return;
   }
-  if ("kind" in thing && (thing.kind === "choke" || thing.kind === "roof")) return;
+  if ("kind" in thing && thing.kind === "roof") return;
+  // A choke's impedance acts on the outside of the line, which is not in the model; the line wound in it is.
+  if ("kind" in thing && thing.kind === "choke" && "length" in thing) {
+    collect(thing.length, [...place, "length"], found);
+    return;
+  }
   for (const [key, value] of Object.entries(thing)) {
     if (!idle.has(key)) collect(value, [...place, Array.isArray(thing) ? Number(key) : key], found);
   }

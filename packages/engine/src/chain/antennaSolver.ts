@@ -1,0 +1,101 @@
+/** Solves the station's antennas at a frequency and remembers what it solved: a change of the line never solves again. */
+import type { AntennaBuild } from "../antenna/antennaStructure";
+import { antennaStructure } from "../antenna/antennaStructure";
+import type { Complex } from "../numerics/complex";
+import type { Station } from "../station/station";
+import { type AntennaSolution, solveAntenna } from "../wires/solveAntenna";
+import type { Soil, Structure } from "../wires/structure";
+import { validateStructure } from "../wires/validateStructure";
+
+export interface SolvedAntenna {
+  readonly build: AntennaBuild;
+  readonly soil: Soil;
+  /** Feed names, and the admittance between their ports in siemens. */
+  readonly feeds: readonly string[];
+  readonly admittance: readonly (readonly Complex[])[];
+  /** Null where the admittance was interpolated between solved frequencies: no currents, no fields. */
+  readonly solution: AntennaSolution | null;
+}
+
+export interface AntennaRefused {
+  readonly refused: { readonly why: string; readonly mend: string };
+}
+
+export interface AntennaSolver {
+  /** Antennas of a station at a frequency (Hz), all of their wires raised by `lift` metres. */
+  readonly solve: (station: Station, frequency: number, lift?: number) => SolvedAntenna | AntennaRefused;
+  readonly solves: () => number;
+}
+
+/** Solutions kept; a solution of 100 unknowns holds about 200 kB. */
+const mostKept = 200;
+
+export function createAntennaSolver(): AntennaSolver {
+  const kept = new Map<string, SolvedAntenna | AntennaRefused>();
+  const builds = new Map<string, AntennaBuild>();
+  let solves = 0;
+  return {
+    solves: () => solves,
+    solve(station, frequency, lift = 0) {
+      const described = JSON.stringify([station.antennas, station.surroundings, station.earths, station.ground]);
+      const key = `${frequency} ${lift} ${described}`;
+      const known = kept.get(key);
+      if (known) return known;
+      const build = builds.get(described) ?? antennaStructure(station);
+      remember(builds, described, build);
+      const solved = solveBuild(station, build, frequency, lift);
+      solves += 1;
+      remember(kept, key, solved);
+      return solved;
+    },
+  };
+}
+
+function remember<T>(kept: Map<string, T>, key: string, value: T): void {
+  const oldest = kept.keys().next().value;
+  if (kept.size >= mostKept && oldest !== undefined && !kept.has(key)) kept.delete(oldest);
+  kept.set(key, value);
+}
+
+function solveBuild(
+  station: Station,
+  build: AntennaBuild,
+  frequency: number,
+  lift: number,
+): SolvedAntenna | AntennaRefused {
+  if (build.refused) return { refused: build.refused };
+  const soil = soilOf(station);
+  if (soil === null) {
+    return {
+      refused: { why: "not computed yet: soil in layers", mend: "one soil with a permittivity and a conductivity" },
+    };
+  }
+  const structure = lift === 0 ? build.structure : lifted(build, lift);
+  const troubles = validateStructure(structure, soil, frequency);
+  if (troubles.length > 0)
+    return { refused: { why: troubles[0]!, mend: "another shape, height or frequency within that bound" } };
+  const solution = solveAntenna(structure, soil, frequency);
+  return { build, soil, feeds: solution.feeds, admittance: solution.admittance, solution };
+}
+
+function soilOf(station: Station): Soil | null {
+  const ground = station.ground;
+  if (ground.kind === "layers") return null;
+  if (ground.kind !== "soil") return { kind: ground.kind };
+  return {
+    kind: "homogeneous",
+    relativePermittivity: ground.permittivity.value,
+    conductivity: ground.conductivity.value,
+  };
+}
+
+/** Antenna wires and feeds raised; conductors near by stay where they are. */
+function lifted(build: AntennaBuild, lift: number): Structure {
+  const { wires, feeds, loads } = build.structure;
+  const up = (p: readonly [number, number, number]): [number, number, number] => [p[0], p[1], p[2] + lift];
+  return {
+    loads,
+    wires: wires.map((w, i) => (build.surroundingWires.has(i) ? w : { ...w, from: up(w.from), to: up(w.to) })),
+    feeds: feeds.map((f) => ({ ...f, at: up(f.at) })),
+  };
+}

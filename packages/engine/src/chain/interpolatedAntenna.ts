@@ -1,0 +1,115 @@
+/**
+ * The antenna over a span of frequencies from a few exact solves: its impedance matrix interpolated on nested
+ * Chebyshev points, doubled until exact solves between the points agree. Berrut and Trefethen, SIAM Review 46 (2004).
+ */
+
+import { chebyshevPoints, interpolateChebyshev } from "../numerics/chebyshevPoints";
+import { type Complex, complex, magnitude, subtract } from "../numerics/complex";
+import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
+import type { Station } from "../station/station";
+import type { AntennaRefused, AntennaSolver, SolvedAntenna } from "./antennaSolver";
+
+/** Largest error allowed at the check points: this many ohms plus this share of the impedance. */
+const allowedOhms = 0.05;
+const allowedShare = 1e-3;
+const fewestIntervals = 8;
+const mostIntervals = 64;
+
+export interface InterpolatedAntenna {
+  /** Stands in for a solver inside the span; beyond it, or when interpolation was given up, solves exactly. */
+  readonly solver: AntennaSolver;
+  readonly solvedPoints: number;
+  /** Largest difference to an exact solve found at the check points, ohm; 0 when every point is solved exactly. */
+  readonly error: number;
+  /** Frequencies solved exactly, Hz. */
+  readonly nodes: readonly number[];
+}
+
+export function interpolateAntenna(
+  station: Station,
+  span: { readonly from: number; readonly to: number },
+  solver: AntennaSolver,
+  lift = 0,
+): InterpolatedAntenna | AntennaRefused {
+  for (let intervals = fewestIntervals; intervals <= mostIntervals; intervals *= 2) {
+    const nodes = chebyshevPoints(span.from, span.to, intervals);
+    const solved: SolvedAntenna[] = [];
+    for (const f of nodes) {
+      const one = solver.solve(station, f, lift);
+      if ("refused" in one) return one;
+      solved.push(one);
+    }
+    const matrices = solved.map((s) => invertComplexMatrix(s.admittance));
+    if (matrices.some((m) => m === null)) break;
+    const interpolant = (f: number) => interpolateMatrix(nodes, matrices as Complex[][][], f);
+    const checked = checkPoints(nodes).map((f) => mismatch(solver.solve(station, f, lift), interpolant(f)));
+    if (checked.every((c) => c?.within)) {
+      const error = Math.max(...checked.map((c) => c!.ohms));
+      return {
+        solver: standIn(station, span, solver, solved[0]!, interpolant),
+        solvedPoints: nodes.length,
+        error,
+        nodes,
+      };
+    }
+  }
+  return { solver, solvedPoints: 0, error: 0, nodes: [] };
+}
+
+/** Between the outermost points, where the error of a Chebyshev interpolant is no smaller than elsewhere, and in the middle. */
+function checkPoints(nodes: readonly number[]): number[] {
+  const middle = Math.floor(nodes.length / 2);
+  const between = (i: number) => (nodes[i]! + nodes[i + 1]!) / 2;
+  return [between(1), between(middle), between(nodes.length - 3)];
+}
+
+function mismatch(exact: SolvedAntenna | AntennaRefused, guess: Complex[][]): { ohms: number; within: boolean } | null {
+  if ("refused" in exact) return null;
+  const truth = invertComplexMatrix(exact.admittance);
+  if (truth === null) return null;
+  let ohms = 0;
+  let within = true;
+  truth.forEach((row, i) => {
+    row.forEach((z, k) => {
+      const error = magnitude(subtract(z, guess[i]![k]!));
+      ohms = Math.max(ohms, error);
+      if (error > allowedOhms + allowedShare * magnitude(z)) within = false;
+    });
+  });
+  return { ohms, within };
+}
+
+function interpolateMatrix(nodes: readonly number[], matrices: readonly Complex[][][], f: number): Complex[][] {
+  return matrices[0]!.map((row, i) =>
+    row.map((_, k) => {
+      const part = (pick: (z: Complex) => number) =>
+        interpolateChebyshev(
+          nodes,
+          matrices.map((m) => pick(m[i]![k]!)),
+          f,
+        );
+      return complex(
+        part((z) => z.re),
+        part((z) => z.im),
+      );
+    }),
+  );
+}
+
+function standIn(
+  station: Station,
+  span: { readonly from: number; readonly to: number },
+  solver: AntennaSolver,
+  like: SolvedAntenna,
+  interpolant: (f: number) => Complex[][],
+): AntennaSolver {
+  return {
+    solves: solver.solves,
+    solve(asked, frequency, lift) {
+      const sameAntenna = asked.antennas === station.antennas && asked.ground === station.ground;
+      const inside = frequency >= span.from && frequency <= span.to;
+      const admittance = sameAntenna && inside ? invertComplexMatrix(interpolant(frequency)) : null;
+      return admittance ? { ...like, admittance, solution: null } : solver.solve(asked, frequency, lift);
+    },
+  };
+}

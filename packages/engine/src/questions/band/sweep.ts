@@ -1,0 +1,83 @@
+/** The band swept: nominal curve, its marks, and what uncertain inputs do to both. */
+import { interpolateAntenna } from "../../chain/interpolatedAntenna";
+import type { Station } from "../../station/station";
+import { type Bounds, moveInputs, type Numbers } from "../common/bounds";
+import type { Progress } from "../common/question";
+import type { CannotWork, Worked } from "../common/worked";
+import { type CurvePoint, curveOf, type Marks, marksOf } from "./curve";
+
+/** Points of the table. */
+const points = 101;
+
+export interface Sweep {
+  readonly curve: readonly CurvePoint[];
+  readonly marks: Marks;
+  readonly bounds: Bounds & { readonly skipped: readonly string[] };
+  readonly solvedPoints: number;
+  readonly interpolationError: number;
+  readonly nodes: readonly number[];
+}
+
+/** The wanted span with half its width (at least 1 %) to either side: curves say little without their shoulders. */
+export function viewOf(from: number, to: number): { from: number; to: number } {
+  const margin = Math.max((to - from) / 2, 0.01 * from);
+  return { from: from - margin, to: to + margin };
+}
+
+export function* sweepBand(
+  worked: Worked,
+  view: { readonly from: number; readonly to: number },
+  limit: number,
+): Generator<Progress, Sweep | CannotWork> {
+  const { station, solver } = worked;
+  const index = station.bands.indexOf(worked.band);
+  const frequencies = Array.from({ length: points }, (_, i) => view.from + ((view.to - view.from) * i) / (points - 1));
+  const evaluate = (moved: Station) => {
+    const antenna = interpolateAntenna(moved, view, solver);
+    if ("refused" in antenna) return antenna;
+    const at = curveOf(moved, moved.bands[index]!, antenna.solver);
+    const curve = frequencies.map(at).filter((p) => p !== null);
+    if (curve.length < points)
+      return { refused: { why: "the path cannot be worked out over the whole span", mend: "a narrower `band`" } };
+    return { antenna, curve, marks: marksOf(curve, at, limit) };
+  };
+  yield { done: 0, of: points, what: "frequencies" };
+  const nominal = evaluate(station);
+  if ("refused" in nominal) return { refused: nominal.refused.why, mend: nominal.refused.mend };
+  const numbers = numbersOf(nominal.curve, nominal.marks);
+  const bounds = yield* moveInputs(
+    station,
+    numbers,
+    (moved) => {
+      const result = evaluate(moved);
+      return "refused" in result ? null : numbersOf(result.curve, result.marks);
+    },
+    "uncertain values over the band",
+  );
+  const { curve, marks, antenna } = nominal;
+  return {
+    curve,
+    marks,
+    bounds,
+    solvedPoints: antenna.solvedPoints,
+    interpolationError: antenna.error,
+    nodes: antenna.nodes,
+  };
+}
+
+/** Marks and every point of the curves as one set of numbers; curve columns are told by name and index. */
+function numbersOf(curve: readonly CurvePoint[], marks: Marks): Numbers {
+  const numbers: Record<string, number | null> = {
+    lowestSwrFrequency: marks.lowestSwrFrequency,
+    lowestSwr: marks.lowestSwr,
+    resonantFrequency: marks.resonantFrequency,
+    usableWidth: marks.usableWidth,
+  };
+  curve.forEach((p, i) => {
+    numbers[columnKey("swrAtTransmitter", i)] = p.swrAtTransmitter;
+    numbers[columnKey("swrAtFeedPoint", i)] = p.swrAtFeedPoint;
+  });
+  return numbers;
+}
+
+export const columnKey = (column: string, index: number): string => `${column} ${index}`;

@@ -1,0 +1,63 @@
+/** The table `band`: what stands at both ends of the line over frequency. */
+import type { Column, Table } from "../../answer/answer";
+import { powerAccount } from "../../fields/powerAccount";
+import { chebyshevPoints, interpolateChebyshev } from "../../numerics/chebyshevPoints";
+import { one } from "../../numerics/complex";
+import { driveAntenna } from "../../wires/driveAntenna";
+import type { Worked } from "../common/worked";
+import { columnKey, type Sweep } from "./sweep";
+
+const finite = (x: number): number | null => (Number.isFinite(x) ? x : null);
+
+export function bandTable(worked: Worked, sweep: Sweep): Table {
+  const { curve, bounds } = sweep;
+  const column = (unit: string, values: (number | null)[]): Column => ({ unit, values });
+  const spanned = (name: "swrAtTransmitter" | "swrAtFeedPoint"): Column => {
+    const values = curve.map((p) => finite(p[name]));
+    const end = (numbers: typeof bounds.low, least: number) =>
+      curve.map((p, i) => Math.max(least, numbers[columnKey(name, i)] ?? p[name]));
+    return bounds.effects.length === 0 || values.includes(null)
+      ? { unit: "1", values }
+      : { unit: "1", values, low: end(bounds.low, 1), high: end(bounds.high, 1) };
+  };
+  return {
+    name: "band",
+    axis: "frequency",
+    columns: {
+      frequency: column(
+        "MHz",
+        curve.map((p) => p.frequency / 1e6),
+      ),
+      swrAtTransmitter: spanned("swrAtTransmitter"),
+      swrAtFeedPoint: spanned("swrAtFeedPoint"),
+      feedPointResistance: column(
+        "ohm",
+        curve.map((p) => p.feedPoint.re),
+      ),
+      feedPointReactance: column(
+        "ohm",
+        curve.map((p) => p.feedPoint.im),
+      ),
+      lineLoss: column(
+        "dB",
+        curve.map((p) => p.lineLoss),
+      ),
+      radiatedPower: column("W", radiated(worked, sweep)),
+    },
+  };
+}
+
+/** Share of the antenna's power that leaves, from eight to nine solved frequencies; null with several feeds in use. */
+function radiated(worked: Worked, { curve }: Sweep): (number | null)[] {
+  const from = curve[0]!.frequency;
+  const to = curve[curve.length - 1]!.frequency;
+  if (worked.point.antenna.feeds.length !== 1) return curve.map(() => null);
+  const nodes = chebyshevPoints(from, to, 8);
+  const shares = nodes.map((f) => {
+    const solved = worked.solver.solve(worked.station, f);
+    if ("refused" in solved || solved.solution === null) return Number.NaN;
+    const account = powerAccount(driveAntenna(solved.solution, [one]));
+    return account.radiated / account.powerIn;
+  });
+  return curve.map((p) => finite(interpolateChebyshev(nodes, shares, p.frequency) * p.powerIntoAntenna));
+}

@@ -1,0 +1,43 @@
+/** How the curves came about. */
+import type { WorkingStep } from "../../answer/answer";
+import { fixedNumber, megahertz, ohms, plainNumber, significantNumber, swrText } from "../../quantity/format";
+import type { BandFacts } from "../../words/band";
+import type { Worked } from "../common/worked";
+import type { Sweep } from "./sweep";
+
+export function bandWorking(worked: Worked, sweep: Sweep, facts: BandFacts): WorkingStep[] {
+  const { marks } = sweep;
+  const nearest = sweep.curve.reduce((best, p) =>
+    Math.abs(p.frequency - facts.flattery.frequency) < Math.abs(best.frequency - facts.flattery.frequency) ? p : best,
+  );
+  const r = worked.point.ratedResistance;
+  return [
+    {
+      text: `The antenna's impedance was solved at ${plainNumber(sweep.solvedPoints || sweep.curve.length, 0)} frequencies and interpolated between them; solves between these points differ by at most ${significantNumber(sweep.interpolationError, 1)} Ω.`,
+      source: "moment method over the stated ground; Berrut and Trefethen, SIAM Review 46 (2004)",
+      explains: ["feedPointImpedance"],
+    },
+    {
+      text: `At ${megahertz(nearest.frequency)} the feed point is at ${ohms(nearest.feedPoint)}:`,
+      formula: "\\mathrm{SWR} = \\frac{1 + |\\Gamma|}{1 - |\\Gamma|}, \\; \\Gamma = \\frac{Z - R}{Z + R}",
+      substituted: `\\mathrm{SWR} = ${fixedNumber(nearest.swrAtFeedPoint, 2)} \\; \\mathrm{on} \\; ${plainNumber(r, 1)} \\; \\Omega`,
+      source: "definition; IEEE Std 145",
+      explains: ["swrAtFeedPoint"],
+    },
+    {
+      text: `Carried through the path with its loss, ${fixedNumber(nearest.lineLoss, 2)} dB in the lines at this impedance, the transmitter sees SWR ${swrText(nearest.swrAtTransmitter)}:`,
+      formula: "Z_1 = Z_0 \\frac{Z_2 + Z_0 \\tanh \\gamma\\ell}{Z_0 + Z_2 \\tanh \\gamma\\ell}",
+      source: "telegrapher's equations, exact for complex Z0",
+      explains: ["swrAtTransmitter", "bestSwrInBand", "worstSwrInBand", "lowestSwr"],
+    },
+    {
+      text: `SWR at the transmitter is lowest, ${swrText(marks.lowestSwr)}, at ${megahertz(marks.lowestSwrFrequency)}; ${
+        marks.resonantFrequency === null
+          ? "the feed point is not resonant within the span shown"
+          : `the feed point is resonant (X = 0) at ${megahertz(marks.resonantFrequency)}`
+      }.`,
+      source: "search on the curve",
+      explains: ["lowestSwrFrequency", "resonantFrequency", "usableWidth"],
+    },
+  ];
+}

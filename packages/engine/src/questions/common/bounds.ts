@@ -1,0 +1,61 @@
+/**
+ * How far uncertain inputs move a set of results: each input alone to its low and its high end, the deviations of one
+ * direction combined as the root of the sum of their squares (independent inputs). The nominal value comes first.
+ */
+import type { Station } from "../../station/station";
+import { movedStation, type UncertainInput, uncertainInputs } from "../../station/uncertainInputs";
+import type { Progress } from "./question";
+
+export type Numbers = Readonly<Record<string, number | null>>;
+
+export interface InputEffect {
+  readonly input: UncertainInput;
+  readonly atLow: Numbers;
+  readonly atHigh: Numbers;
+}
+
+export interface Bounds {
+  readonly low: Numbers;
+  readonly high: Numbers;
+  readonly effects: readonly InputEffect[];
+}
+
+/** `evaluate` returns null where a moved station cannot be worked out: that end is then left out and `skipped` names it. */
+export function* moveInputs(
+  station: Station,
+  nominal: Numbers,
+  evaluate: (moved: Station) => Numbers | null,
+  what: string,
+): Generator<Progress, Bounds & { readonly skipped: readonly string[] }> {
+  const effects: InputEffect[] = [];
+  const skipped: string[] = [];
+  const inputs = uncertainInputs(station);
+  for (const [i, input] of inputs.entries()) {
+    yield { done: i, of: inputs.length, what };
+    const atLow = evaluate(movedStation(station, input, "low"));
+    const atHigh = evaluate(movedStation(station, input, "high"));
+    if (atLow === null || atHigh === null) skipped.push(input.name);
+    effects.push({ input, atLow: atLow ?? nominal, atHigh: atHigh ?? nominal });
+  }
+  return { ...combine(nominal, effects), effects, skipped };
+}
+
+export function combine(nominal: Numbers, effects: readonly InputEffect[]): { low: Numbers; high: Numbers } {
+  const low: Record<string, number | null> = {};
+  const high: Record<string, number | null> = {};
+  for (const [name, value] of Object.entries(nominal)) {
+    if (value === null) continue;
+    const ends = effects.map((e) => [e.atLow[name] ?? value, e.atHigh[name] ?? value]);
+    const rootSumSquare = (pick: (d: readonly number[]) => number) =>
+      Math.hypot(...ends.map((pair) => pick([0, ...pair.map((x) => x - value)])));
+    low[name] = value - rootSumSquare((d) => Math.min(...d));
+    high[name] = value + rootSumSquare((d) => Math.max(...d));
+  }
+  return { low, high };
+}
+
+/** Effects on one result, largest first; inputs that move it by less than `least` are left out. */
+export function ranked(effects: readonly InputEffect[], name: string, least: number): InputEffect[] {
+  const reach = (e: InputEffect) => Math.abs((e.atHigh[name] ?? 0) - (e.atLow[name] ?? 0));
+  return effects.filter((e) => reach(e) > least).sort((a, b) => reach(b) - reach(a));
+}

@@ -1,0 +1,96 @@
+/** The numbers every answer shares (docs/answer.md), worked out from one point. */
+import type { WorkedPoint } from "../../chain/workedPoint";
+import { gain, strongestDirection } from "../../fields/gain";
+import { type PowerAccount, powerAccount } from "../../fields/powerAccount";
+import { swr } from "../../lines/reflection";
+import { type DrivenAntenna, driveAntenna } from "../../wires/driveAntenna";
+
+export interface StationNumbers {
+  /** By name; null where it does not apply. */
+  readonly numbers: Readonly<Record<string, number | null>>;
+  readonly account: PowerAccount;
+  readonly driven: DrivenAntenna;
+  readonly strongest: { readonly elevation: number; readonly azimuth: number; readonly gain: number };
+}
+
+export const unitOf: Readonly<Record<string, string>> = {
+  feedPointResistance: "ohm",
+  feedPointReactance: "ohm",
+  swrAtFeedPoint: "1",
+  swrAtTransmitter: "1",
+  powerFromTransmitter: "W",
+  powerIntoAntenna: "W",
+  matchedLineLoss: "dB",
+  lineLoss: "dB",
+  pathLoss: "dB",
+  heatInPath: "W",
+  heatInLines: "W",
+  heatAddedByMismatch: "W",
+  heatInWires: "W",
+  heatInSoil: "W",
+  radiatedPower: "W",
+  powerBalanceResidue: "1",
+  maximumGain: "dBi",
+  stationGain: "dB",
+  elevationOfMaximum: "deg",
+  azimuthOfMaximum: "deg",
+};
+
+const toDegrees = (radians: number): number => (radians * 180) / Math.PI;
+export const toDecibels = (ratio: number): number => 10 * Math.log10(ratio);
+
+/** Everything at one point: power account and pattern included. Two feeds in use: feed point numbers are those of the first. */
+export function stationNumbers(point: WorkedPoint): StationNumbers {
+  if (point.antenna.solution === null)
+    throw new Error("station numbers: fields need a solved antenna, this one is interpolated");
+  const driven = driveAntenna(point.antenna.solution, point.portVoltages);
+  const account = powerAccount(driven);
+  const strongest = strongestDirection(driven);
+  const share = point.powerIntoAntenna / account.powerIn;
+  const wires = (account.heatInWires + account.heatInLoads + account.heatInInsulation) * share;
+  const feed = point.joints.find((j) => j.name.startsWith("feed point"))!;
+  const reference = point.ratedResistance;
+  return {
+    account,
+    driven,
+    strongest,
+    numbers: {
+      ...lineNumbers(point),
+      feedPointResistance: feed.impedance.re,
+      feedPointReactance: feed.impedance.im,
+      swrAtFeedPoint: swr(feed.impedance, reference),
+      swrAtTransmitter: point.swrAtTransmitter,
+      powerFromTransmitter: point.powerFromTransmitter,
+      powerIntoAntenna: point.powerIntoAntenna,
+      heatInPath: point.heatInPath,
+      heatInWires: wires,
+      heatInSoil: account.heatInSoil * share,
+      radiatedPower: account.radiated * share,
+      powerBalanceResidue: account.residue,
+      maximumGain: toDecibels(strongest.gain),
+      stationGain: toDecibels((strongest.gain * point.powerIntoAntenna) / point.powerFromTransmitter),
+      elevationOfMaximum: toDegrees(strongest.elevation),
+      azimuthOfMaximum: toDegrees(strongest.azimuth),
+    },
+  };
+}
+
+/** Gain in dBi at an elevation and azimuth in degrees. */
+export const gainAt = (driven: DrivenAntenna, elevation: number, azimuth: number): number =>
+  toDecibels(gain(driven, (elevation * Math.PI) / 180, (azimuth * Math.PI) / 180));
+
+/** Line figures; sums along the way in use, which is only meaningful while it does not branch. */
+export function lineNumbers(point: WorkedPoint): Record<string, number | null> {
+  const used = point.parts.filter((p) => p.edge.inUse);
+  const lines = used.filter((p) => p.matchedLoss !== null);
+  const branched = point.resolved.feedsInUse.length > 1;
+  const heatInLines = lines.reduce((sum, p) => sum + p.heat, 0);
+  const matchedHeat = lines.reduce((sum, p) => sum + p.powerIn * (1 - 10 ** (-(p.matchedLoss ?? 0) / 10)), 0);
+  return {
+    matchedLineLoss: branched ? null : lines.reduce((sum, p) => sum + (p.matchedLoss ?? 0), 0),
+    lineLoss: branched ? null : lines.reduce((sum, p) => sum + p.loss, 0),
+    pathLoss: toDecibels(point.powerFromTransmitter / point.powerIntoAntenna),
+    heatInLines,
+    heatAddedByMismatch: heatInLines - matchedHeat,
+  };
+}

@@ -1,0 +1,136 @@
+/** The station at many heights: the antenna raised and lowered, line and path as they are. */
+import { workPoint } from "../../chain/workPoint";
+import { strongestDirection } from "../../fields/gain";
+import { swr } from "../../lines/reflection";
+import { speedOfLight } from "../../numerics/vacuum";
+import type { Station } from "../../station/station";
+import { movedStation } from "../../station/uncertainInputs";
+import { combine, type InputEffect, ranked } from "../common/bounds";
+import type { Progress } from "../common/question";
+import { gainAt, stationNumbers } from "../common/stationNumbers";
+import type { Worked } from "../common/worked";
+
+export interface HeightPoint {
+  readonly height: number;
+  readonly radiatedPower: number;
+  readonly powerIntoAntenna: number;
+  readonly heatInSoil: number;
+  readonly swrAtTransmitter: number;
+  readonly swrAtFeedPoint: number;
+  readonly feedPointResistance: number;
+  readonly feedPointReactance: number;
+  readonly gainLow: number;
+  readonly gainHigh: number;
+  readonly maximumGain: number;
+  readonly elevationOfMaximum: number;
+}
+
+export interface Aim {
+  /** Degrees. */
+  readonly elevation: number;
+  readonly azimuth: number;
+}
+
+export interface Study {
+  readonly points: readonly HeightPoint[];
+  readonly present: HeightPoint;
+  /** Names of the uncertain inputs whose range the curves show, with their effects. */
+  readonly effects: readonly InputEffect[];
+  readonly low: Readonly<Record<string, number | null>>;
+  readonly high: Readonly<Record<string, number | null>>;
+  /** Heights that could not be worked out, with the reason of the first. */
+  readonly refusedBecause: string | null;
+}
+
+/** Uncertain inputs whose range is drawn into the curves; the others move the numbers at the present height only. */
+const inputsDrawn = 2;
+export const pointsOfStudy = 25;
+
+/** Height of the feed point now, m. */
+export const presentHeight = (worked: Worked): number => worked.point.antenna.build.structure.feeds[0]!.at[2];
+
+/** From a tenth of a wave (or as low as the lowest wire allows) to 0.6 of a wave, at least a quarter above the present. */
+export function usualHeights(worked: Worked): { from: number; to: number } {
+  const wave = speedOfLight / worked.frequency;
+  const now = presentHeight(worked);
+  const lowest = Math.min(...worked.point.antenna.build.structure.wires.flatMap((w) => [w.from[2], w.to[2]]));
+  const drop = Math.max(0, now - lowest);
+  const from = Math.min(now, Math.max(0.07 * wave, drop + 0.02 * wave));
+  return { from, to: Math.max(0.6 * wave, 1.25 * now) };
+}
+
+/** Where to look: the wanted elevation, in the direction in which the antenna is strongest at it. */
+export function aimOf(worked: Worked, elevation: number): Aim {
+  const wanted = worked.station.wanted.direction;
+  if (wanted !== null) return { elevation, azimuth: (wanted * 180) / Math.PI };
+  const azimuths = Array.from({ length: 36 }, (_, i) => 10 * i);
+  const gains = azimuths.map((a) => gainAt(worked.result.driven, elevation, a));
+  return { elevation, azimuth: azimuths[gains.indexOf(Math.max(...gains))]! };
+}
+
+export function* studyHeights(worked: Worked, heights: readonly number[], aim: Aim): Generator<Progress, Study> {
+  const drawn = ranked(worked.bounds.effects, "radiatedPower", 0.002 * worked.point.ratedPower).slice(0, inputsDrawn);
+  const total = heights.length * (1 + 2 * drawn.length);
+  let done = 0;
+  let refusedBecause: string | null = null;
+  const curve = function* (station: Station): Generator<Progress, (HeightPoint | null)[]> {
+    const points: (HeightPoint | null)[] = [];
+    for (const height of heights) {
+      yield { done: done++, of: total, what: "heights" };
+      const point = heightPoint(worked, station, height, aim);
+      if (typeof point === "string") refusedBecause ??= point;
+      points.push(typeof point === "string" ? null : point);
+    }
+    return points;
+  };
+  const nominal = yield* curve(worked.station);
+  const effects: InputEffect[] = [];
+  for (const { input } of drawn) {
+    const atLow = yield* curve(movedStation(worked.station, input, "low"));
+    const atHigh = yield* curve(movedStation(worked.station, input, "high"));
+    effects.push({ input, atLow: flat(atLow), atHigh: flat(atHigh) });
+  }
+  const points = nominal.filter((p) => p !== null);
+  const present = heightPoint(worked, worked.station, presentHeight(worked), aim);
+  if (typeof present === "string")
+    throw new Error(`height: the present height was worked out before and now is not: ${present}`);
+  const bounds = combine(
+    flat(points),
+    effects.map((e) => ({ ...e, atLow: e.atLow, atHigh: e.atHigh })),
+  );
+  return { points, present, effects, ...bounds, refusedBecause };
+}
+
+/** Every column at every height as one set of numbers, by column and height. */
+function flat(points: readonly (HeightPoint | null)[]): Record<string, number> {
+  const numbers: Record<string, number> = {};
+  for (const point of points) {
+    if (point) for (const [name, value] of Object.entries(point)) numbers[heightKey(name, point.height)] = value;
+  }
+  return numbers;
+}
+
+export const heightKey = (column: string, height: number): string => `${column} at ${height.toFixed(4)}`;
+
+function heightPoint(worked: Worked, station: Station, height: number, aim: Aim): HeightPoint | string {
+  const band = station.bands[worked.station.bands.indexOf(worked.band)]!;
+  const lift = height - presentHeight(worked);
+  const point = workPoint(station, band, band.frequency.value, worked.solver, { tuner: "matched", lift });
+  if ("refused" in point) return point.refused.why;
+  const { numbers, driven } = stationNumbers(point);
+  const strongest = strongestDirection(driven);
+  return {
+    height,
+    radiatedPower: numbers.radiatedPower!,
+    powerIntoAntenna: point.powerIntoAntenna,
+    heatInSoil: numbers.heatInSoil!,
+    swrAtTransmitter: point.swrAtTransmitter,
+    swrAtFeedPoint: swr({ re: numbers.feedPointResistance!, im: numbers.feedPointReactance! }, point.ratedResistance),
+    feedPointResistance: numbers.feedPointResistance!,
+    feedPointReactance: numbers.feedPointReactance!,
+    gainLow: gainAt(driven, aim.elevation, aim.azimuth),
+    gainHigh: Math.max(-60, gainAt(driven, 90, aim.azimuth)),
+    maximumGain: numbers.maximumGain!,
+    elevationOfMaximum: (strongest.elevation * 180) / Math.PI,
+  };
+}

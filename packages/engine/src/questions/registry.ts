@@ -1,0 +1,9 @@
+/** The questions this version answers, in the order in which they are listed everywhere. */
+import { band } from "./band/run";
+import type { Question } from "./common/question";
+import { height } from "./height/run";
+import { watts } from "./watts/run";
+
+export const questions: readonly Question[] = [watts, band, height];
+
+export const findQuestion = (id: string): Question | undefined => questions.find((q) => q.id === id);

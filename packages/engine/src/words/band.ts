@@ -1,0 +1,101 @@
+/** Sentences of `band`. English. */
+import type { Phrase, Verdict } from "../answer/answer";
+import { decibels, megahertz, plainNumber, swrText } from "../quantity/format";
+import { linked, said } from "./phrases";
+
+export interface BandFacts {
+  readonly from: number;
+  readonly to: number;
+  readonly limit: number;
+  readonly worst: number;
+  readonly best: number;
+  readonly share: number;
+  readonly verdict: Verdict;
+  readonly lowestSwr: number;
+  readonly lowestSwrFrequency: number;
+  readonly resonantFrequency: number | null;
+  readonly usableWidth: number;
+  readonly usableOpen: boolean;
+  /** Where line loss flatters most inside the wanted span. */
+  readonly flattery: { readonly frequency: number; readonly atAntenna: number; readonly atTransmitter: number };
+  readonly matchedLoss: number | null;
+  readonly tuner: string | null;
+}
+
+const span = (f: BandFacts): string => `${plainNumber(f.from / 1e6, 3)} to ${megahertz(f.to)}`;
+
+export function bandHeadline(f: BandFacts): Phrase[] {
+  const who = f.tuner ? "Without the tuner the transmitter" : "The transmitter";
+  if (swrText(f.best) === swrText(f.worst)) {
+    return [said(`${who} sees SWR `), linked(swrText(f.worst), "worstSwrInBand"), said(` from ${span(f)}.`)];
+  }
+  return [
+    said(`${who} sees SWR `),
+    linked(swrText(f.best), "bestSwrInBand"),
+    said(" to "),
+    linked(swrText(f.worst), "worstSwrInBand"),
+    said(` from ${span(f)}.`),
+  ];
+}
+
+export function bandVerdict(f: BandFacts): Phrase[] {
+  const width: Phrase[] =
+    f.usableWidth > 0
+      ? [
+          said(`SWR stays below ${plainNumber(f.limit, 1)} over `),
+          linked(`${f.usableOpen ? "more than " : ""}${plainNumber(f.usableWidth / 1e3, 0)} kHz`, "usableWidth"),
+          said(". "),
+        ]
+      : [
+          said(`SWR is nowhere below ${plainNumber(f.limit, 1)}; it is lowest, `),
+          linked(swrText(f.lowestSwr), "lowestSwr"),
+          said(`, at ${megahertz(f.lowestSwrFrequency)}. `),
+        ];
+  return [...width, ...flatteryPhrases(f), said(bandAdvice(f))];
+}
+
+function flatteryPhrases(f: BandFacts): Phrase[] {
+  const { atAntenna, atTransmitter, frequency } = f.flattery;
+  if (atAntenna - atTransmitter < 0.15) return [];
+  return [
+    said(
+      `The line flatters: the antenna is at ${swrText(atAntenna)} where the meter shows ${swrText(atTransmitter)}, at ${megahertz(frequency)}. `,
+    ),
+  ];
+}
+
+export function bandAdvice(f: BandFacts): string {
+  if (f.matchedLoss !== null && f.matchedLoss >= 3)
+    return "Much of this fine curve is loss: mend the line before the match.";
+  if (f.verdict === "good") return "Leave it.";
+  if (f.tuner) return "The tuner has to do the rest.";
+  const middle = (f.from + f.to) / 2;
+  const off = f.lowestSwrFrequency - middle;
+  if (f.lowestSwr >= f.limit) return "No trimming brings it down: match it, or change height or line.";
+  if (Math.abs(off) < 0.1 * (f.to - f.from))
+    return "It sits in the middle of the band already; a tuner in the shack covers the edges at little cost.";
+  return off > 0
+    ? "A little longer wire moves the curve down to the middle of the band."
+    : "A little shorter wire moves the curve up to the middle of the band; fold back before cutting.";
+}
+
+export function bandMistakenIdea(f: BandFacts): { idea: string; refutation: string } {
+  const { atAntenna, atTransmitter, frequency } = f.flattery;
+  if (
+    f.resonantFrequency !== null &&
+    Math.abs(f.resonantFrequency - f.lowestSwrFrequency) > 0.002 * f.resonantFrequency &&
+    atAntenna - atTransmitter < 0.3
+  ) {
+    return {
+      idea: "“Lowest SWR is where the antenna is resonant.”",
+      refutation: `Here SWR is lowest at ${megahertz(f.lowestSwrFrequency)} and the antenna resonant at ${megahertz(f.resonantFrequency)}. The set cares for SWR; resonance is no virtue in itself.`,
+    };
+  }
+  return {
+    idea: "“A low reading in the shack means a good antenna.”",
+    refutation: `At ${megahertz(frequency)} the antenna is at SWR ${swrText(atAntenna)} while the shack shows ${swrText(atTransmitter)}${f.matchedLoss === null ? "" : `: the line's ${decibels(f.matchedLoss)} make it look better`}. A worse line would make it look better still.`,
+  };
+}
+
+export const bandReason = (f: BandFacts): string =>
+  `SWR at the transmitter is below ${plainNumber(f.limit, 1)} over ${plainNumber(100 * f.share, 0)} % of the band`;

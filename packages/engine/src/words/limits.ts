@@ -1,0 +1,66 @@
+/** What the model takes for granted, and what it leaves out. English. */
+import type { Assumption, Station } from "../station/station";
+
+interface PointFacts {
+  readonly tuner: { readonly name: string } | null;
+  readonly notes: readonly string[];
+  readonly antenna: { readonly build: { readonly notComputed: readonly string[] } };
+  readonly resolved: { readonly notes: readonly string[]; readonly notComputed: readonly string[] };
+  readonly parts: readonly {
+    readonly edge: { readonly kind: string; readonly inUse: boolean; readonly part: { readonly kind: string } | null };
+  }[];
+}
+
+const assumption = (name: string, value: string, reason: string, place: string): Assumption => ({
+  name,
+  value,
+  reason,
+  place,
+});
+
+/** Assumptions of the model itself, after those of the file's reader. */
+export function assumptionsOfModel(station: Station, point: PointFacts, linePlaced: boolean): Assumption[] {
+  const made: Assumption[] = [];
+  if (linePlaced) {
+    made.push(
+      assumption(
+        "line run",
+        "plumb below the feed point, then level",
+        "the file gives no route; for the drawing only",
+        "path",
+      ),
+    );
+  }
+  const told = station.assumptions.some((a) => a.place.startsWith("transmitter.power"));
+  if (station.transmitter.powerAtSwr.length === 0 && !told) {
+    made.push(
+      assumption("power", "delivered in full at any SWR", "the file gives no `power at SWR`", "transmitter.powerAtSwr"),
+    );
+  }
+  if (point.tuner) {
+    made.push(assumption(point.tuner.name, "matches without loss", "the tuner's own loss is not computed yet", "path"));
+  }
+  for (const note of [...point.resolved.notes, ...point.notes])
+    made.push(assumption("path", note, "from the file", "path"));
+  return made;
+}
+
+export function notCoveredOf(point: PointFacts, skipped: readonly string[]): string[] {
+  const coaxial = point.parts.some((p) => p.edge.inUse && p.edge.kind === "line");
+  const choked = point.parts.some((p) => p.edge.inUse && p.edge.kind === "choke");
+  return [
+    ...point.antenna.build.notComputed,
+    ...point.resolved.notComputed,
+    ...(coaxial
+      ? [
+          choked
+            ? "not computed yet: current on the outside of the line. The choke is taken to stop it; the numbers hold only then."
+            : "not computed yet: current on the outside of the line. The numbers hold only while it carries none; the path has no choke.",
+        ]
+      : []),
+    ...skipped.map(
+      (name) => `the range of ${name} reaches values that cannot be worked out: that end is left out of the range`,
+    ),
+    "House, trees and other wires that are not in the file.",
+  ];
+}
