@@ -7,6 +7,7 @@ import { careSection, readingsSection, reasonsSection, restsOnSection, uncertain
 import type { Block, Document } from "./document";
 import { figureBlocks } from "./figureBlocks";
 import { jointsTable, wattsTable } from "./resultTables";
+import { valuesTable } from "./valuesTable";
 import { ideaSection, rulesSection, stepOfValue, workingSection } from "./workingBlocks";
 
 /** The pieces of a sheet: `narrowFigures` are the same figures, by name, drawn for a phone's width. */
@@ -67,7 +68,7 @@ export function documentOf({ answer, figures, narrowFigures = [], stationText }:
           readingsSection(answer.readings),
         ]),
       },
-      ...present([wattsTable(answer), jointsTable(answer.joints), uncertaintySection(answer)]),
+      ...present([wattsTable(answer), jointsTable(answer.joints), uncertaintySection(answer), valuesTable(answer)]),
       { kind: "section", title: "The station, as a file", blocks: [{ kind: "file", text: visibleText(stationText) }] },
     ],
     provenance: provenanceOf(answer),

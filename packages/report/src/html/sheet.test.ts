@@ -58,6 +58,13 @@ describe("answer sheet", () => {
     expect(sheet).toContain('<tr><th scope="row">tuner</th><td class="r">–</td></tr>');
   });
 
+  it("lists every value with its range, or why it has none", () => {
+    expect(sheet).toContain(
+      '<tr><th scope="row">heat in soil</th><td class="r">17.9 W</td><td class="r">9 to 29 W</td></tr>',
+    );
+    expect(sheet).toContain('<th scope="row">SWR at feed point</th><td class="r">infinite: nothing is connected</td>');
+  });
+
   it("typesets the working: formula, numbers put in, result, source", () => {
     expect(sheet.match(/<math /g)).toHaveLength(4);
     expect(sheet).toContain("= 87.8 W");

@@ -44,7 +44,7 @@ figcaption{font-size:2rem;line-height:2.6rem;font-weight:600;margin-bottom:.8rem
 figure svg{display:block;width:calc(var(--w)*.125rem);max-width:100%;height:auto}
 .narrow{display:none}
 details{font-family:${numbers};font-size:1.5rem;margin:0 0 1.6rem}
-summary{min-height:3.2rem;line-height:3.2rem;cursor:pointer;color:#4c565e}
+summary{padding:.5rem 0;line-height:2.2rem;cursor:pointer;color:#4c565e}
 `;
 
 const depth = `
@@ -53,9 +53,9 @@ ol.steps{list-style:none;counter-reset:step;margin:0;padding:0}
 ol.steps>li{counter-increment:step;position:relative;padding-left:2.6rem;margin-bottom:1rem;break-inside:avoid}
 ol.steps>li::before{content:counter(step);position:absolute;left:0;font:1.3rem/2.4rem ${numbers};color:#4c565e}
 ol.steps p{margin:0}
-.formula{margin:.4rem 0;overflow-x:auto;overflow-y:hidden}
-.piece{display:inline-block;max-width:100%;margin-right:.8rem;vertical-align:baseline;padding:.2rem 0}
-.formula math{display:inline math!important;font-family:${math};font-size:1.7rem}
+.working{margin:.4rem 0;overflow-x:auto;overflow-y:hidden}
+.piece{display:inline-block;max-width:100%;margin-right:.2rem;padding:.2rem 0}
+.working math{display:inline math!important;font-family:${math};font-size:1.6rem}
 .put math mn,.put math mtext{font-family:${numbers};font-size:.94em}
 ul{margin:0;padding-left:2.2rem}
 li{margin-bottom:.4rem;break-inside:avoid}
@@ -79,6 +79,7 @@ thead .r{white-space:normal}
 tr{break-inside:avoid}
 .file{font:1.5rem/2.2rem ${numbers};white-space:pre-wrap;overflow-wrap:anywhere;margin:0;tab-size:2}
 .line{display:block;padding-left:2.4rem;text-indent:-2.4rem;break-inside:avoid;unicode-bidi:isolate}
+.opens{break-after:avoid}
 .file b{font-weight:600}
 .foot{display:flex;flex-wrap:wrap;gap:0 2.4rem;justify-content:space-between;border-top:1px solid #d3d8dc;margin-top:1.2rem;padding-top:.6rem;font:1.3rem/1.8rem ${numbers};color:#4c565e}
 .foot p{margin:0;max-width:100%}
@@ -113,7 +114,7 @@ a.n{text-decoration:none}
 h2{break-after:avoid}
 section{break-inside:auto}
 p{orphans:3;widows:3}
-.scroll,.formula{overflow:visible}
+.scroll,.working{overflow:visible}
 .top{padding-bottom:.6rem}
 }
 `;

@@ -11,7 +11,7 @@ const pieceHtml = (piece: StepPiece): string =>
 /** Steps of the working as a numbered list: words, the line of formulas, source. */
 export function stepsHtml(steps: readonly Step[]): string {
   const items = steps.map((step, index) => {
-    const line = step.line.length === 0 ? "" : `<div class="formula">${step.line.map(pieceHtml).join(" ")}</div>`;
+    const line = step.line.length === 0 ? "" : `<div class="working">${step.line.map(pieceHtml).join(" ")}</div>`;
     const source = step.source === "" ? "" : `<p class="source">${escapeHtml(step.source)}</p>`;
     return `<li id="${stepId(index + 1)}"><p>${inlinesHtml(step.says)}</p>${line}${source}</li>`;
   });

@@ -13,7 +13,7 @@ const brandMark =
   '<svg viewBox="0 0 34 20" aria-hidden="true"><path d="M0 2h16v12H0z" fill="#0072b2"/><path d="M16 2h18v8H16z" fill="#b5618f"/>' +
   '<path d="M16 12h5a5 5 0 0 1 5 5v3" fill="none" stroke="#d55e00" stroke-width="4"/></svg>';
 
-const leftOut = "The tables of numbers behind the pictures are in the file from which this was printed.";
+const leftOut = "The numbers behind the pictures, and every value, are in the file from which this was printed.";
 
 const hasFolded = (document: Document): boolean => document.blocks.some((block) => block.kind === "folded");
 

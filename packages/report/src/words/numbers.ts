@@ -62,9 +62,9 @@ export function swrText(value: number | null, reference: number | undefined): st
   return `${value < 9.95 ? value.toFixed(value < 1.195 ? 2 : 1) : value.toFixed(0)}${on}`;
 }
 
-/** The span from low to high, or "" where the value has none. */
+/** The span from low to high, or "" where the value has none or both ends are the same. */
 export function spanText(value: ScalarValue): string {
-  if (value.low === undefined || value.high === undefined) return "";
+  if (value.low === undefined || value.high === undefined || value.low === value.high) return "";
   return `${quantityText(value.low, "1")} to ${quantityText(value.high, value.unit)}`;
 }
 
