@@ -16,9 +16,9 @@ const shown = (formula: string | undefined, substituted: string | undefined, val
 
 describe("the line of a step", () => {
   it("goes on from formula to numbers to result", () => {
-    expect(shown("P = UI", "10 \\times 2", 20)).toBe("P = UI | = 10 × 2 | = 20 W");
-    expect(shown("P = UI", undefined, 20)).toBe("P = UI | = 20 W");
-    expect(shown(undefined, undefined, 20)).toBe("= 20 W");
+    expect(shown("P = UI", "10 \\times 2", 20)).toBe("P = UI | = 10 × 2 | = 20.0 W");
+    expect(shown("P = UI", undefined, 20)).toBe("P = UI | = 20.0 W");
+    expect(shown(undefined, undefined, 20)).toBe("= 20.0 W");
   });
 
   it("does not repeat a result that the numbers end with", () => {

@@ -60,7 +60,7 @@ describe("answer sheet", () => {
 
   it("lists every value with its range, or why it has none", () => {
     expect(sheet).toContain(
-      '<tr><th scope="row">heat in soil</th><td class="r">17.9 W</td><td class="r">9 to 29 W</td></tr>',
+      '<tr><th scope="row">heat in soil</th><td class="r">17.9 W</td><td class="r">9.0 to 29.0 W</td></tr>',
     );
     expect(sheet).toContain('<th scope="row">SWR at feed point</th><td class="r">infinite: nothing is connected</td>');
   });

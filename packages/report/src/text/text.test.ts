@@ -17,7 +17,7 @@ describe("answerText", () => {
       "Where the watts go",
       "  28 m of RG-213/U        12.1",
       "At each joint",
-      "76 − j23  1.8 on 50 Ω",
+      "76.0 − j23.0  1.8 on 50 Ω",
       "P₂ = P₁ · a(1 − |Γ|²)/(a² − |Γ|²)",
       "= 87.8 W",
       "“SWR 1.9 throws",
