@@ -1,5 +1,5 @@
 /** Metals of wires and tubes, and plastics of their insulation, at 20 degrees Celsius. */
-import { between, type Metal, type Quantity } from "@feedpath/engine";
+import { between, cableMetals, type Metal, type Quantity } from "@feedpath/engine";
 
 export interface WireMetal extends Metal {
   readonly source: string;
@@ -12,9 +12,6 @@ export interface Insulation {
   readonly source: string;
   readonly status: string;
 }
-
-/** IEC 60028: annealed copper of 100 % IACS, S/m. */
-const copper = 58e6;
 
 const metal = (
   name: string,
@@ -30,21 +27,21 @@ const metal = (
   status,
 });
 
+const { aluminium, copper, steel } = cableMetals;
+
 export const conductorMetals: readonly WireMetal[] = [
-  metal("copper", copper, 1, "IEC 60028, annealed copper", "published, confirmed in a power-engineering handbook"),
-  metal("aluminium", 35.38e6, 1, "IEC 60889, hard-drawn aluminium, 61 % IACS", "published, value from memory"),
-  metal("aluminium alloy", 0.53 * copper, 1, "handbooks, alloy 6063-T6, 53 % IACS", "from memory"),
+  { ...copper, source: "IEC 60028, annealed copper", status: "published, confirmed in a power-engineering handbook" },
+  { ...aluminium, source: "IEC 60889, hard-drawn aluminium, 61 % IACS", status: "published, value from memory" },
+  metal("aluminium alloy", 0.53 * copper.conductivity, 1, "handbooks, alloy 6063-T6, 53 % IACS", "from memory"),
   metal("silver", 62.9e6, 1, "CRC Handbook", "from memory"),
-  metal("brass", 0.28 * copper, 1, "handbooks, brass 70/30, 28 % IACS", "from memory"),
-  metal("bronze", 0.15 * copper, 1, "handbooks, phosphor bronze, 15 % IACS", "from memory"),
+  metal("brass", 0.28 * copper.conductivity, 1, "handbooks, brass 70/30, 28 % IACS", "from memory"),
+  metal("bronze", 0.15 * copper.conductivity, 1, "handbooks, phosphor bronze, 15 % IACS", "from memory"),
   metal("zinc", 16.9e6, 1, "CRC Handbook", "from memory"),
-  metal(
-    "steel",
-    6.5e6,
-    100,
-    "handbooks: 6 to 7 MS/m, relative permeability 50 to 300 at radio frequency",
-    "from memory",
-  ),
+  {
+    ...steel,
+    source: "handbooks: 10 % IACS; relative permeability 50 to 300 at radio frequency",
+    status: "from memory",
+  },
   metal("stainless steel", 1.39e6, 1, "handbooks, type 304", "from memory"),
 ];
 

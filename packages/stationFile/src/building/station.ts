@@ -1,0 +1,51 @@
+/** The decoded file to the station, with every gap filled and listed, and everything that refers to something checked. */
+import type { Assumption, Station } from "@feedpath/engine";
+import { checkStation } from "../checks/checkStation";
+import type { FileStation } from "../schema/station";
+import { buildAntenna, feedNames, writtenAntennas } from "./antennas";
+import type { Build } from "./build";
+import { fill } from "./build";
+import { buildPath, givenNames, type PathBuild } from "./path";
+import { buildBands, buildTransmitter } from "./radio";
+import { buildEarths, buildGround, buildPeople, buildReadings, buildSurroundings, buildWanted } from "./surroundings";
+
+/** Builds a station without its measured files. Problems go to `report`; the station is only good when there are none. */
+export function buildStation(file: FileStation, report: Build["report"], listed: readonly Assumption[]): Station {
+  const build: Build = { assumptions: [...listed], report };
+  const title = fill(build, file.station, {
+    place: "title",
+    name: "title of the station",
+    value: "A station without a name",
+    says: "A station without a name",
+    reason: "not given",
+  });
+  const bands = buildBands(build, file);
+  const transmitter = buildTransmitter(build, file.transmitter);
+  const antennas = writtenAntennas(build, file);
+  const walk: PathBuild = {
+    build,
+    given: new Set(givenNames(file.path)),
+    counts: new Map(),
+    feeds: antennas.flatMap(feedNames),
+    names: [],
+  };
+  const path = buildPath(walk, file.path, ["path"], "path");
+  const station: Station = {
+    title,
+    note: file.note ?? "",
+    bands,
+    transmitter,
+    path,
+    antennas: antennas.map((antenna, index) => buildAntenna(build, antenna, index)),
+    ground: buildGround(build, file.ground),
+    earths: buildEarths(build, file.earths),
+    surroundings: buildSurroundings(file.surroundings),
+    people: buildPeople(build, file.people),
+    wanted: buildWanted(file.wanted),
+    readings: buildReadings(build, file.readings),
+    assumptions: build.assumptions,
+    measured: {},
+  };
+  checkStation({ build, file, station, antennas, partNames: walk.names, feeds: walk.feeds });
+  return station;
+}

@@ -1,0 +1,187 @@
+/** Strict YAML 1.2 to a plain tree of texts, lists and maps. Every scalar stays the text that was written. */
+import type { Problem } from "@feedpath/engine";
+import { type Document, isAlias, isMap, isScalar, isSeq, parseDocument } from "yaml";
+import type { Fault } from "../units/fault";
+import { shown } from "../units/nearest";
+import { commaPairs, joinedByComma } from "./flowComma";
+import { limits } from "./limits";
+import { type Key, type KeyPath, placeOf, problemAt, type SourceNode, type SourceText } from "./sourceText";
+
+export type Tree = string | null | readonly Tree[] | { readonly [key: string]: Tree };
+
+export interface YamlTree {
+  readonly tree: Tree;
+  readonly root: SourceNode;
+  readonly problems: readonly Problem[];
+}
+
+type Node = Document["contents"];
+
+interface Walk {
+  readonly source: SourceText;
+  readonly problems: Problem[];
+  nodes: number;
+}
+
+interface Branch {
+  readonly tree: Tree;
+  readonly node: SourceNode;
+}
+
+const say = (message: string, expected: string, mend: string | null = null): Fault => ({
+  message,
+  expected,
+  nearest: null,
+  mend,
+});
+
+/** Parses the text. Syntax errors come back alone: what follows from a broken structure would only confuse. */
+export function yamlTree(source: SourceText): YamlTree {
+  const document = parseDocument(source.text, {
+    version: "1.2",
+    schema: "core",
+    uniqueKeys: false,
+    prettyErrors: false,
+    merge: false,
+    logLevel: "silent",
+  });
+  const problems = document.errors.slice(0, limits.problems).map((error) => {
+    const message =
+      error.code === "MULTIPLE_DOCS" ? "A station file is one document: a second begins here." : error.message;
+    return problemAt(source, error.pos, "", say(sentence(message), "YAML 1.2"));
+  });
+  const walk: Walk = { source, problems, nodes: 0 };
+  const start: readonly [number, number] = [0, 0];
+  if (problems.length > 0) return { tree: null, root: { key: null, range: start, children: new Map() }, problems };
+  const { tree, node } = branch(walk, document.contents, [], start, null);
+  return { tree, root: node, problems };
+}
+
+const sentence = (message: string): string => (/[.!?]$/.test(message) ? message : `${message}.`);
+
+function note(walk: Walk, range: readonly [number, number], path: KeyPath, fault: Fault): void {
+  if (walk.problems.length < limits.problems) walk.problems.push(problemAt(walk.source, range, placeOf(path), fault));
+}
+
+function branch(
+  walk: Walk,
+  node: Node | unknown,
+  path: KeyPath,
+  missing: readonly [number, number],
+  key: readonly [number, number] | null,
+): Branch {
+  const range = rangeOf(node) ?? missing;
+  const empty: Branch = { tree: null, node: { key, range, children: new Map() } };
+  walk.nodes++;
+  if (walk.nodes > limits.nodes) {
+    if (walk.nodes === limits.nodes + 1) {
+      note(walk, range, path, say(`The file has more than ${limits.nodes} keys and values.`, "a smaller file"));
+    }
+    return empty;
+  }
+  refuseDecoration(walk, node, range, path);
+  if (isScalar(node)) return { ...empty, tree: scalarText(node) };
+  if (isSeq(node)) return list(walk, node.items, path, range, key);
+  if (isMap(node)) return map(walk, node.items, path, range, key);
+  return empty;
+}
+
+function rangeOf(node: unknown): readonly [number, number] | null {
+  const range = (node as { readonly range?: readonly number[] | null } | null)?.range;
+  return range?.[0] === undefined || range[1] === undefined ? null : [range[0], range[1]];
+}
+
+/** Anchors, aliases and tags. */
+function refuseDecoration(walk: Walk, node: unknown, range: readonly [number, number], path: KeyPath): void {
+  if (isAlias(node)) {
+    const fault = say(`Aliases (*${shown(node.source)}) are not read. Write the value out.`, "the value itself");
+    note(walk, range, path, fault);
+    return;
+  }
+  if (!isScalar(node) && !isSeq(node) && !isMap(node)) return;
+  if (node.anchor !== undefined) {
+    note(walk, range, path, say(`Anchors (&${shown(node.anchor)}) are not read. Leave it out.`, "the value alone"));
+  }
+  if (node.tag !== undefined) {
+    note(walk, range, path, say(`Tags (${shown(node.tag)}) are not read. Leave it out.`, "the value alone"));
+  }
+}
+
+function scalarText(scalar: { readonly value: unknown; readonly source?: string }): string | null {
+  if (scalar.value === null) return null;
+  return typeof scalar.value === "string" ? scalar.value : (scalar.source ?? String(scalar.value));
+}
+
+function tooMany(walk: Walk, count: number, range: readonly [number, number], path: KeyPath): boolean {
+  if (count <= limits.entries) return false;
+  note(walk, range, path, say(`${count} entries stand here; at most ${limits.entries} are read.`, "fewer entries"));
+  return true;
+}
+
+function list(
+  walk: Walk,
+  items: readonly unknown[],
+  path: KeyPath,
+  range: readonly [number, number],
+  key: readonly [number, number] | null,
+): Branch {
+  const children = new Map<Key, SourceNode>();
+  const trees: Tree[] = [];
+  if (tooMany(walk, items.length, range, path)) return { tree: trees, node: { key, range, children } };
+  const comma = joinedByComma(walk.source.text, items.map(rangeOf));
+  for (const pair of comma) note(walk, pair.range, path, pair.fault);
+  items.forEach((item, index) => {
+    const child = branch(walk, item, [...path, index], range, null);
+    children.set(index, child.node);
+    trees.push(child.tree);
+  });
+  return { tree: trees, node: { key, range, children } };
+}
+
+function map(
+  walk: Walk,
+  pairs: readonly { readonly key: unknown; readonly value: unknown }[],
+  path: KeyPath,
+  range: readonly [number, number],
+  key: readonly [number, number] | null,
+): Branch {
+  const children = new Map<Key, SourceNode>();
+  const entries: Record<string, Tree> = {};
+  const whole: Branch = { tree: entries, node: { key, range, children } };
+  if (tooMany(walk, pairs.length, range, path)) return whole;
+  const commas = commaPairs(walk.source.text, pairs, rangeOf);
+  for (const comma of commas.values()) note(walk, comma.range, path, comma.fault);
+  pairs.forEach((pair, index) => {
+    if (commas.has(index)) return;
+    const keyRange = rangeOf(pair.key) ?? range;
+    const name = keyName(walk, pair.key, keyRange, path);
+    if (name === null) return;
+    if (Object.hasOwn(entries, name)) {
+      note(walk, keyRange, path, say(`The key "${shown(name)}" stands twice here.`, "each key once"));
+      return;
+    }
+    const child = branch(walk, pair.value, [...path, name], keyRange, keyRange);
+    entries[name] = child.tree;
+    children.set(name, child.node);
+  });
+  return whole;
+}
+
+/** A key as text, or null (with a problem) where it cannot be one. */
+function keyName(walk: Walk, key: unknown, range: readonly [number, number], path: KeyPath): string | null {
+  refuseDecoration(walk, key, range, path);
+  const name = isScalar(key) ? scalarText(key) : null;
+  if (name === null) {
+    note(walk, range, path, say("A key must be a word or a short text.", "a key"));
+    return null;
+  }
+  if (name === "<<") {
+    note(walk, range, path, say("Merge keys (<<) are not read. Write the keys out.", "the keys themselves"));
+    return null;
+  }
+  if (name in Object.prototype || name === "") {
+    note(walk, range, path, say(`"${shown(name)}" cannot be a key or a name here. Choose another.`, "another name"));
+    return null;
+  }
+  return name;
+}
