@@ -1,10 +1,12 @@
 /** The whole radiating structure of a station: every antenna, what it works against, and conductors near by. */
-import type { Antenna } from "../station/antennaDescription";
+import { exactly } from "../quantity/quantity";
+import type { Antenna, Shape } from "../station/antennaDescription";
 import type { Station } from "../station/station";
 import type { FeedGap, LumpedLoad, Structure, Wire } from "../wires/structure";
 import { placeLoads } from "./loads";
 import { fedAgainst, wiresAt } from "./returnSide";
 import { meets, shapeWires } from "./shapes/shapeWires";
+import { steepness } from "./shapes/span";
 import { type Built, type BuiltFeed, chainOf, joined, pointOf, shifted } from "./wireRun";
 
 export interface AntennaRefusal {
@@ -75,6 +77,13 @@ function addAntenna(station: Station, antenna: Antenna, growing: Growing): void 
     growing.refused = { why: "not computed yet: the small loop with its capacitor", mend: "a shape of straight wires" };
     return;
   }
+  if (antenna.shapes.some((s) => cannotHang(s.shape))) {
+    growing.refused = {
+      why: "the ends hang further below the feed point than the legs are long",
+      mend: "another `ends height` or `length`",
+    };
+    return;
+  }
   const built = onOneFeed(antenna);
   const placed = placeLoads(antenna, built);
   if (placed.refused) {
@@ -90,6 +99,14 @@ function addAntenna(station: Station, antenna: Antenna, growing: Growing): void 
   if (!Array.isArray(feeds)) return;
   growing.feeds.push(...feeds);
   growing.loads.push(...placed.loads.map((load) => ({ ...load, wire: load.wire + start })));
+}
+
+function cannotHang(shape: Shape): boolean {
+  if (shape.kind === "off-centre dipole")
+    return steepness(shape, Math.min(shape.legs[0].value, shape.legs[1].value)) >= 1;
+  if (shape.kind === "dipole" || shape.kind === "inverted vee")
+    return steepness({ sag: exactly(0), ...shape }, shape.length.value / 2) >= 1;
+  return false;
 }
 
 /** Shapes of one antenna; several (`elements`) share one feed point, first legs with first legs. */

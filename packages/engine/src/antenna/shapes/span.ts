@@ -1,23 +1,30 @@
 /** Dipoles of every kind that hang from their feed point: level, drooping or sagging legs. */
+import { bisect } from "../../numerics/crossings";
 import type { Span } from "../../station/antennaDescription";
 import type { Point, Wire } from "../../wires/structure";
-import { type Built, chainOf, fedLegs, offset } from "../wireRun";
+import { type Built, chainOf, distance, fedLegs, offset } from "../wireRun";
 
 /** Straight pieces that stand for one sagging leg: the parabola is off by less than sag/64 between their ends. */
 const piecesPerSaggingLeg = 4;
 
-/**
- * Points of one leg of given wire length from the feed point, its end `drop` metres lower, hanging `sag` below the
- * chord at mid-span (parabola; length by its series chord + 8 sag²/(3 chord), good to 1e-4 for sag < chord/8).
- */
-function legPoints(feed: Point, azimuth: number, length: number, drop: number, sag: number): Point[] {
-  const chord = (length + Math.sqrt(Math.max(0, length * length - (32 / 3) * sag * sag))) / 2;
-  const run = Math.sqrt(Math.max(0, chord * chord - drop * drop));
+/** A leg from the feed point whose ends lie `run` metres apart level and `drop` metres in height, `sag` below the chord at mid-span. */
+function hangingPoints(feed: Point, azimuth: number, run: number, drop: number, sag: number): Point[] {
   const pieces = sag > 0 ? piecesPerSaggingLeg : 1;
   return Array.from({ length: pieces + 1 }, (_, i) => {
     const t = i / pieces;
     return offset(feed, azimuth, run * t, -drop * t - 4 * sag * t * (1 - t));
   });
+}
+
+const lengthOf = (points: readonly Point[]): number =>
+  points.slice(1).reduce((sum, p, i) => sum + distance(points[i]!, p), 0);
+
+/** The same with the level distance chosen so that the pieces are as long as the wire. The drop must be less than the length. */
+function legPoints(feed: Point, azimuth: number, length: number, drop: number, sag: number): Point[] {
+  if (sag === 0) return hangingPoints(feed, azimuth, Math.sqrt(Math.max(0, length * length - drop * drop)), drop, 0);
+  const missing = (run: number) => lengthOf(hangingPoints(feed, azimuth, run, drop, sag)) - length;
+  const run = missing(0) < 0 ? bisect(missing, 0, length, 1e-13 * length) : 0;
+  return hangingPoints(feed, azimuth, run, drop, sag);
 }
 
 /** Two legs of the given lengths from the feed point at `at` (z replaced by the span's height). */
@@ -32,3 +39,7 @@ export function spanLegs(at: Point, lengths: readonly [number, number], span: Sp
     feedName,
   );
 }
+
+/** The drop of a span's ends over the length of its shorter leg: 1 or more cannot hang. */
+export const steepness = (span: Span, shorterLeg: number): number =>
+  span.endsHeight ? Math.abs(span.height.value - span.endsHeight.value) / shorterLeg : 0;

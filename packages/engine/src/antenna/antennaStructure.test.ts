@@ -1,0 +1,115 @@
+import { describe, expect, it } from "vitest";
+import { exactly } from "../quantity/quantity";
+import type { Shape } from "../station/antennaDescription";
+import { antennaOf, copper, place, plainStation } from "../testing/plainStation";
+import { antennaStructure } from "./antennaStructure";
+import { distance } from "./wireRun";
+
+const q = exactly;
+const build = (shape: Shape, more = {}) =>
+  antennaStructure(plainStation({ antennas: [{ ...antennaOf(shape), ...more }] }));
+const total = (shape: Shape) => build(shape).structure.wires.reduce((sum, w) => sum + distance(w.from, w.to), 0);
+const wire = copper(2e-3);
+
+describe("shapes as wires", () => {
+  it("keeps the stated wire length in a level and in a drooping dipole", () => {
+    const span = { height: q(11), direction: q(1), wire };
+    expect(total({ kind: "dipole", length: q(26), endsHeight: null, sag: q(0), ...span })).toBeCloseTo(26, 9);
+    expect(total({ kind: "inverted vee", length: q(26), endsHeight: q(5), ...span })).toBeCloseTo(26, 9);
+  });
+
+  it("hangs a sagging leg below its chord without losing length", () => {
+    const shape: Shape = {
+      kind: "dipole",
+      length: q(26),
+      height: q(11),
+      endsHeight: q(10),
+      sag: q(0.7),
+      direction: q(0),
+      wire,
+    };
+    expect(total(shape)).toBeCloseTo(26, 6);
+    const lowest = Math.min(...build(shape).structure.wires.map((w) => w.to[2]));
+    expect(lowest).toBeLessThan(10);
+  });
+
+  it("sends the first leg where `direction` points", () => {
+    const [first] = build({
+      kind: "dipole",
+      length: q(20),
+      height: q(10),
+      endsHeight: null,
+      sag: q(0),
+      direction: q(Math.PI / 2),
+      wire,
+    }).structure.wires;
+    expect(first!.to[0]).toBeCloseTo(10, 9);
+    expect(first!.to[1]).toBeCloseTo(0, 9);
+  });
+
+  it("splits the fed side of a loop and closes the ring", () => {
+    const corners = [place(0, 0, 10), place(10, 0, 10), place(10, 0, 15), place(0, 0, 15)];
+    const { structure } = build({ kind: "loop", corners, fedAt: { side: 1 }, wire });
+    expect(structure.wires).toHaveLength(5);
+    expect(structure.feeds[0]!.at).toEqual([5, 0, 10]);
+    expect(structure.wires[4]!.to).toEqual(structure.wires[0]!.from);
+  });
+
+  it("builds a beam across its boom with one fed element", () => {
+    const elements = [0, 2.6, 5.6].map((along, i) => ({ length: q([10.5, 9.6, 9.3][i]!), along: q(along) }));
+    const { structure } = build({
+      kind: "beam",
+      elements,
+      driven: 2,
+      height: q(12),
+      boom: q(0),
+      wire,
+      boomCorrection: "none",
+    });
+    expect(structure.wires).toHaveLength(4);
+    expect(structure.feeds[0]!.at[1]).toBeCloseTo(-0.2, 9);
+  });
+});
+
+describe("what cannot be built yet or at all is told, never left out silently", () => {
+  const mast: Shape = { kind: "vertical", base: q(2.5), sections: [{ length: q(10), wire }] };
+  const radials = (lie: number | "on the soil") => ({
+    against: "radials",
+    radials: {
+      count: 4,
+      length: q(10),
+      wire,
+      lie: lie === "on the soil" ? lie : q(lie),
+      over: { from: 0, to: 2 * Math.PI },
+      bond: null,
+    },
+  });
+
+  it("refuses a vertical without a return", () => {
+    expect(build(mast).refused?.mend).toContain("against");
+  });
+
+  it("takes raised radials and refuses those on the soil", () => {
+    const raised = build(mast, radials(2.4));
+    expect(raised.refused).toBeNull();
+    expect(raised.structure.feeds[0]!.into).toHaveLength(4);
+    expect(build(mast, radials("on the soil")).refused?.why).toContain("not computed yet");
+  });
+
+  it("refuses the outside of the line as return", () => {
+    expect(build(mast, { against: "outside of the line" }).refused?.why).toContain("not computed yet");
+  });
+
+  it("tells conductors that touch the soil and roofs as not computed yet", () => {
+    const station = plainStation({
+      surroundings: [
+        { kind: "conductor", name: "mast", points: [place(0, 5, 0), place(0, 5, 9)], wire },
+        { kind: "conductor", name: "gutter", points: [place(0, 5, 3), place(8, 5, 3)], wire },
+        { kind: "roof", covering: "clay tile", loss: { value: 1, low: 0.3, high: 2, basis: "stated" } },
+      ],
+    });
+    const built = antennaStructure(station);
+    expect(built.notComputed).toHaveLength(2);
+    expect(built.surroundingWires.size).toBe(1);
+  });
+});
