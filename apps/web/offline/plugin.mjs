@@ -1,7 +1,7 @@
 // Writes the service worker once the bundle is known, with the list of files it keeps and a version made from them.
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { join, relative } from "node:path";
+import { join, relative, resolve } from "node:path";
 
 const template = new URL("./serviceWorker.js", import.meta.url);
 
@@ -12,7 +12,7 @@ export function offline() {
     name: "offline",
     apply: "build",
     configResolved(config) {
-      folder = join(config.root, config.build.outDir);
+      folder = resolve(config.root, config.build.outDir);
     },
     closeBundle() {
       const files = readdirSync(folder, { recursive: true, withFileTypes: true })

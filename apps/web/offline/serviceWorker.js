@@ -12,7 +12,9 @@ async function keep() {
 
 async function forgetOlder() {
   const names = await caches.keys();
-  await Promise.all(names.filter((name) => name.startsWith("feedpath ") && name !== store).map((name) => caches.delete(name)));
+  await Promise.all(
+    names.filter((name) => name.startsWith("feedpath ") && name !== store).map((name) => caches.delete(name)),
+  );
   await self.clients.claim();
 }
 

@@ -60,7 +60,12 @@ export function makeBench(parts: BenchParts): Bench {
   );
   const keep = () => {
     const { past, now, future } = state.history;
-    const kept: Kept = { version: 1, history: { past, now, future }, fileName: state.fileName, question: state.question };
+    const kept: Kept = {
+      version: 1,
+      history: { past, now, future },
+      fileName: state.fileName,
+      question: state.question,
+    };
     keeper.keepSoon(kept);
   };
 
@@ -110,7 +115,9 @@ export function makeBench(parts: BenchParts): Bench {
     write: (from, to, text, act = "") => {
       const before = state.history.now;
       const marked = { from, to: from + text.length };
-      setHistory(changeText(state.history, before.slice(0, from) + text + before.slice(to), act, parts.now()), { marked });
+      setHistory(changeText(state.history, before.slice(0, from) + text + before.slice(to), act, parts.now()), {
+        marked,
+      });
       parts.later(markLife, () => state.marked === marked && set({ marked: null }));
       run();
     },

@@ -7,7 +7,11 @@ export interface Example {
   readonly text: string;
 }
 
-const files = import.meta.glob<string>("../../../../examples/*.yaml", { query: "?raw", import: "default", eager: true });
+const files = import.meta.glob<string>("../../../../examples/*.yaml", {
+  query: "?raw",
+  import: "default",
+  eager: true,
+});
 
 const titleOf = (text: string, otherwise: string): string =>
   /^station:[ \t]*(.*?)[ \t]*(?:#.*)?$/m.exec(text)?.[1]?.replace(/^(["'])(.*)\1$/, "$2") ?? otherwise;
@@ -20,8 +24,7 @@ export const examples: readonly Example[] = Object.entries(files)
   .sort((a, b) => a.title.localeCompare(b.title, "en"));
 
 /** The station a first visit shows: the harbour school club, or the first there is. */
-export const firstExample = (): Example | undefined =>
-  examples.find(({ id }) => id.includes("harbour")) ?? examples[0];
+export const firstExample = (): Example | undefined => examples.find(({ id }) => id.includes("harbour")) ?? examples[0];
 
 /** The example a text is, letter for letter, or undefined. */
 export const exampleOf = (text: string): Example | undefined => examples.find((example) => example.text === text);

@@ -49,7 +49,10 @@ export function makeKeeper(store: Store, onRefused: (reason: string) => void, on
   return {
     load: async () => {
       try {
-        const found = await Promise.race([store.get(key), new Promise<null>((done) => setTimeout(done, patience, null))]);
+        const found = await Promise.race([
+          store.get(key),
+          new Promise<null>((done) => setTimeout(done, patience, null)),
+        ]);
         return isKept(found) ? found : null;
       } catch (refusal) {
         onRefused(refusal instanceof Error ? refusal.message : String(refusal));

@@ -7,7 +7,14 @@ const rest = { running: false, slow: false, progress: null } as const;
 export function applyReport(state: BenchState, report: Report): BenchState {
   switch (report.kind) {
     case "questions":
-      return { ...state, questions: report.questions, question: knownQuestion(state, report.questions.map((q) => q.id)) };
+      return {
+        ...state,
+        questions: report.questions,
+        question: knownQuestion(
+          state,
+          report.questions.map((q) => q.id),
+        ),
+      };
     case "read":
       return report.outline
         ? { ...state, problems: report.problems, outline: report.outline, outlineText: state.askedText }
@@ -25,7 +32,9 @@ export function applyReport(state: BenchState, report: Report): BenchState {
         shown: { kind: "answer", answer: report.answer, text: state.outlineText, formulas: {} },
       };
     case "typeset":
-      return state.shown?.kind === "answer" ? { ...state, shown: { ...state.shown, formulas: report.formulas } } : state;
+      return state.shown?.kind === "answer"
+        ? { ...state, shown: { ...state.shown, formulas: report.formulas } }
+        : state;
     case "refused":
       return {
         ...state,

@@ -2,9 +2,11 @@
 import type { QuestionListing } from "../worker/messages";
 
 export const saidWords: Readonly<Record<string, string>> = {
-  watts: "power loss losses lost heat weak signal nobody hears answers decibel dB efficiency soil cable warm coil S-unit where",
+  watts:
+    "power loss losses lost heat weak signal nobody hears answers decibel dB efficiency soil cable warm coil S-unit where",
   band: "SWR high standing wave band edge width bandwidth resonance resonant meter shack curve flat narrow reflected 50 ohm match sweep",
-  height: "high low height mast tree tower raise lower hang put up dipole take-off angle near far DX local soil ground wavelength",
+  height:
+    "high low height mast tree tower raise lower hang put up dipole take-off angle near far DX local soil ground wavelength",
   why: "why 50 ohm 75 ohm impedance coaxial standard compromise attenuation voltage power diameter dielectric cable television",
 };
 
@@ -19,7 +21,9 @@ export function findQuestions(questions: readonly QuestionListing[], said: strin
     .map(({ question }) => question);
 }
 
-const fillWords = new Set("a an and at be do does in is it me my of on or so that the this to too was what with".split(" "));
+const fillWords = new Set(
+  "a an and at be do does in is it me my of on or so that the this to too was what with".split(" "),
+);
 
 const wordsOf = (text: string): string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
 

@@ -40,9 +40,9 @@ export function App() {
   };
   return (
     <div className="bench" data-place={place}>
-      <a className="skip" href="#answer" onClick={() => main.current?.focus()}>
+      <button type="button" className="skip" onClick={() => main.current?.focus()}>
         Go to the answer
-      </a>
+      </button>
       <Header onStations={() => setPanel("stations")} onHandOver={() => setPanel("hand over")} />
       <nav className="rail" aria-label="Questions">
         <Rail />

@@ -19,7 +19,10 @@ export function HandOver() {
     }
   };
   const saveSheet = () =>
-    withSheet((html) => saveText(html, sheetName(answer!.station, answer!.question), "text/html"), "Saved: look where your browser puts files.");
+    withSheet(
+      (html) => saveText(html, sheetName(answer!.station, answer!.question), "text/html"),
+      "Saved: look where your browser puts files.",
+    );
   return (
     <div className="hand-over">
       <Way

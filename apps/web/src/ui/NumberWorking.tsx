@@ -18,12 +18,16 @@ export function NumberWorking({ answer, name, onClose }: NumberWorkingProps) {
     <section className="working-of" aria-label={`How ${sayName(name)} was worked out`}>
       <p className="working-of-head">
         <span className="label">{sayName(name)}</span> <span className="number">{sayValue(value)}</span>
-        {span && <span className="label quiet"> between {span.replace(" to ", " and ")} with what the file leaves open</span>}
+        {span && (
+          <span className="label quiet"> between {span.replace(" to ", " and ")} with what the file leaves open</span>
+        )}
         <button type="button" className="plain" onClick={onClose}>
           Close
         </button>
       </p>
-      {steps.length === 0 && <p className="label quiet">It comes straight from the solution of the whole path; the steps below tell how.</p>}
+      {steps.length === 0 && (
+        <p className="label quiet">It comes straight from the solution of the whole path; the steps below tell how.</p>
+      )}
       {steps.map((step) => (
         <WorkingStepText key={step.text} step={step} />
       ))}

@@ -15,7 +15,13 @@ export function Parameters() {
       <h2>Asked with</h2>
       <div className="fields">
         {bands.length > 1 && (
-          <Choice name="band" title="band" words={bands} otherwise={`${bands[0]}, the first`} typed={typed.band ?? ""} />
+          <Choice
+            name="band"
+            title="band"
+            words={bands}
+            otherwise={`${bands[0]}, the first`}
+            typed={typed.band ?? ""}
+          />
         )}
         {listing.parameters.map((parameter) => {
           const shared = { ...parameter, typed: typed[parameter.name] ?? "", problem: problemOf(parameter.name) };

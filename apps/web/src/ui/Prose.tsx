@@ -9,11 +9,14 @@ const number = new RegExp(
   "gu",
 );
 
+/** An S-unit stays on one line too. */
+const unbroken = (text: string): string => text.replaceAll("S-unit", "S\u2011unit");
+
 export function Prose({ text }: { readonly text: string }) {
   const pieces: ReactNode[] = [];
   let end = 0;
   for (const found of text.matchAll(number)) {
-    pieces.push(text.slice(end, found.index));
+    pieces.push(unbroken(text.slice(end, found.index)));
     pieces.push(
       <span className="number" key={found.index}>
         {found[0].replaceAll(" ", "\u00a0")}
@@ -21,6 +24,6 @@ export function Prose({ text }: { readonly text: string }) {
     );
     end = found.index + found[0].length;
   }
-  pieces.push(text.slice(end));
+  pieces.push(unbroken(text.slice(end)));
   return <>{pieces}</>;
 }

@@ -6,7 +6,8 @@ export function Provenance({ answer: { provenance } }: { readonly answer: Answer
   return (
     <details className="provenance">
       <summary>
-        Worked out by Feedpath {provenance.program}, catalogue {provenance.catalogue}, file {provenance.file.slice(0, 8)}
+        Worked out by Feedpath {provenance.program}, catalogue {provenance.catalogue}, file{" "}
+        {provenance.file.slice(0, 8)}
       </summary>
       <ul className="points">
         {provenance.methods.map(({ name, says }) => (

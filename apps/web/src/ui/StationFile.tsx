@@ -4,8 +4,8 @@ import { FileActs } from "./FileActs";
 import { FileLines } from "./FileLines";
 import { linesOf, stretchOf } from "./lines";
 import { ProblemColumn } from "./ProblemColumn";
-import { useFileKeys } from "./useFileKeys";
 import { useBench, useBenchState } from "./useBench";
+import { useFileKeys } from "./useFileKeys";
 
 interface StationFileProps {
   /** Index of the problem to go to, with a count that makes each call a new one; null: none. */

@@ -43,7 +43,8 @@ function rowsOf(answer: Answer): Row[] {
     ["the soil", "heatInSoil"],
     ["the wires", "heatInWires"],
   ];
-  for (const [name, key] of more) heats.push({ name, note: spanOf(answer, key), watts: watts(key) ?? 0, pattern: "hatch" });
+  for (const [name, key] of more)
+    heats.push({ name, note: spanOf(answer, key), watts: watts(key) ?? 0, pattern: "hatch" });
   const sky = watts("radiatedPower");
   if (sky === null) return [];
   return [

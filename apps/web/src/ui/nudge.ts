@@ -10,5 +10,5 @@ export function nudged(text: string, direction: 1 | -1, large: boolean): string 
   const moved = Number(found[1]) + direction * step;
   if (moved <= 0) return null;
   const digits = moved.toFixed(places);
-  return (places > decimals ? digits.replace(/\.0$/, "") : digits) + unit;
+  return (length ? digits.replace(/\.0$/, "") : digits) + unit;
 }

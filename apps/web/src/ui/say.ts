@@ -41,4 +41,6 @@ export function saySpan(value: Value): string | null {
 
 /** "radiatedPower" as words: "radiated power". */
 export const sayName = (name: string): string =>
-  name.replace(/([a-z])([A-Z])/g, (_, before: string, after: string) => `${before} ${after.toLowerCase()}`).replace("swr", "SWR");
+  name
+    .replace(/([a-z])([A-Z])/g, (_, before: string, after: string) => `${before} ${after.toLowerCase()}`)
+    .replace("swr", "SWR");

@@ -5,7 +5,9 @@ import { answerSheet, typesetFormula } from "@feedpath/report";
 
 /** MathML by formula, for every formula of the working. */
 export function typesetWorking({ working }: Answer): Readonly<Record<string, string>> {
-  const formulas = working.flatMap(({ formula, substituted }) => [formula, substituted].filter((one) => one !== undefined));
+  const formulas = working.flatMap(({ formula, substituted }) =>
+    [formula, substituted].filter((one) => one !== undefined),
+  );
   return Object.fromEntries(formulas.map((formula) => [formula, typesetFormula(formula)]));
 }
 

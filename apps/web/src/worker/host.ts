@@ -37,7 +37,8 @@ async function ask({ run, text, fileName, question: id, parameters: typed }: Ask
   say({ kind: "read", run, problems: [], outline });
 
   const question = findQuestion(id);
-  if (!question) throw new Error(`There is no question "${id}": expected one of ${questions.map((q) => q.id).join(", ")}.`);
+  if (!question)
+    throw new Error(`There is no question "${id}": expected one of ${questions.map((q) => q.id).join(", ")}.`);
   const asked = readParameters(question, bands, typed);
   if (asked.problems.length > 0) return say({ kind: "wrongParameters", run, problems: asked.problems });
 

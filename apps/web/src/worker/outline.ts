@@ -9,28 +9,36 @@ const mostOfTransmitter = 2;
 /** Entries of a text that is known to be a valid station file, in the file's order. */
 export function outlineEntries(text: string): readonly OutlineEntry[] {
   const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines });
-  const root = document.contents;
+  const root = parseDocument(text, { lineCounter: lines }).contents;
   if (!isMap(root)) return [];
-  const line = (node: Node): number => lines.linePos(node.range?.[0] ?? 0).line;
-  const counts = new Map<string, number>();
   const found: OutlineEntry[] = [];
-  const entry = (label: string, node: Node, values: readonly OutlineValue[]) =>
-    found.push({ label, line: line(node), values: values.slice(0, mostValues) });
-
-  for (const pair of pairsOf(root)) {
-    if (!pair.value) continue;
-    if (pair.key === "transmitter") entry("transmitter", pair.value, leaves(text, pair.value, "").slice(0, mostOfTransmitter));
-    if (pair.key === "path" && isSeq(pair.value)) pathEntries(text, pair.value.items as Node[], counts, entry);
-    if (pair.key === "antenna") antennaEntry(text, pair.value, entry);
-    if (pair.key === "antennas" && isMap(pair.value))
-      for (const antenna of pairsOf(pair.value)) if (antenna.value) antennaEntry(text, antenna.value, entry);
-    if (pair.key === "ground") entry("ground", pair.value, leaves(text, pair.value, ""));
-  }
+  const outline: Outline = {
+    text,
+    lineCount: 0,
+    add: (label, node, values) => {
+      const { line } = lines.linePos(node.range?.[0] ?? 0);
+      found.push({ label, line, values: values.slice(0, mostValues) });
+    },
+  };
+  for (const { key, value } of pairsOf(root)) if (value) topEntry(outline, key, value);
   return found;
 }
 
-type AddEntry = (label: string, node: Node, values: readonly OutlineValue[]) => void;
+interface Outline {
+  readonly text: string;
+  /** Lines of the path so far: those without a name are counted. */
+  lineCount: number;
+  readonly add: (label: string, node: Node, values: readonly OutlineValue[]) => void;
+}
+
+function topEntry(outline: Outline, key: string, node: Node): void {
+  const { text, add } = outline;
+  if (key === "transmitter") add(key, node, leaves(text, node, "").slice(0, mostOfTransmitter));
+  if (key === "ground") add(key, node, leaves(text, node, ""));
+  if (key === "path" && isSeq(node)) pathEntries(outline, node.items as Node[]);
+  if (key === "antenna") antennaEntry(outline, node);
+  if (key === "antennas" && isMap(node)) for (const { value } of pairsOf(node)) if (value) antennaEntry(outline, value);
+}
 
 const pairsOf = (map: YAMLMap): { key: string; value: Node | null }[] =>
   (map.items as Pair<Node, Node | null>[]).map((pair) => ({
@@ -38,30 +46,37 @@ const pairsOf = (map: YAMLMap): { key: string; value: Node | null }[] =>
     value: pair.value,
   }));
 
-function pathEntries(text: string, items: readonly Node[], counts: Map<string, number>, add: AddEntry): void {
+function pathEntries(outline: Outline, items: readonly Node[]): void {
   for (const item of items) {
     if (!isMap(item)) continue;
     const pairs = pairsOf(item);
     const kind = pairs[0]?.key ?? "";
-    const branches = pairs.find(({ key }) => key === "positions" || key === "branches")?.value;
-    const count = (counts.get(kind) ?? 0) + 1;
-    counts.set(kind, count);
-    const named = pairs.find(({ key }) => key === "name")?.value;
-    const label = isScalar(named) ? String(named.value) : kind === "line" ? `line ${count}` : kind;
-    const shown = pairs.filter(({ key }) => !["positions", "branches", "name", "note", "route"].includes(key));
+    if (kind === "line") outline.lineCount += 1;
     if (kind !== "feed")
-      add(
-        label,
-        item,
-        shown.flatMap(({ key, value }) => (value ? leaves(text, value, key === kind ? "" : key) : [])),
-      );
+      outline.add(partLabel(pairs, kind, outline.lineCount), item, partValues(outline.text, pairs, kind));
+    const branches = pairs.find(({ key }) => key === "positions" || key === "branches")?.value;
     if (isMap(branches))
-      for (const branch of pairsOf(branches))
-        if (isSeq(branch.value)) pathEntries(text, branch.value.items as Node[], counts, add);
+      for (const { value } of pairsOf(branches)) if (isSeq(value)) pathEntries(outline, value.items as Node[]);
   }
 }
 
-function antennaEntry(text: string, node: Node, add: AddEntry): void {
+type Pairs = ReturnType<typeof pairsOf>;
+
+/** Its name, else its kind; lines are counted, as in the answers. */
+function partLabel(pairs: Pairs, kind: string, lineCount: number): string {
+  const named = pairs.find(({ key }) => key === "name")?.value;
+  if (isScalar(named)) return String(named.value);
+  return kind === "line" ? `line ${lineCount}` : kind;
+}
+
+const notInRow = new Set(["positions", "branches", "name", "note", "route"]);
+
+const partValues = (text: string, pairs: Pairs, kind: string): OutlineValue[] =>
+  pairs
+    .filter(({ key }) => !notInRow.has(key))
+    .flatMap(({ key, value }) => (value ? leaves(text, value, key === kind ? "" : key) : []));
+
+function antennaEntry({ text, add }: Outline, node: Node): void {
   if (!isMap(node)) return;
   const [shape] = pairsOf(node);
   if (shape?.value) add(shape.key, node, leaves(text, shape.value, ""));
@@ -74,5 +89,7 @@ function leaves(text: string, node: Node, key: string): OutlineValue[] {
   const range = node.range;
   if (!range) return [];
   const written = text.slice(range[0], range[1]).trimEnd();
-  return written === "" || written.length > 60 ? [] : [{ key, text: written, from: range[0], to: range[0] + written.length }];
+  return written === "" || written.length > 60
+    ? []
+    : [{ key, text: written, from: range[0], to: range[0] + written.length }];
 }

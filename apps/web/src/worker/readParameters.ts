@@ -42,9 +42,13 @@ function readParameter(definition: ParameterDefinition, text: string): Reading {
     return words.includes(text) ? { value: text } : { message: `"${text}" is not one of ${words.join(", ")}.` };
   const rule = { least, most };
   const span = dimension === "lengthSpan" || dimension === "frequencySpan";
-  const read = span ? parseSpan(text, quantityKinds[dimension], rule) : parseQuantity(text, quantityKinds[dimension], rule);
+  const read = span
+    ? parseSpan(text, quantityKinds[dimension], rule)
+    : parseQuantity(text, quantityKinds[dimension], rule);
   if (!read.ok) return { message: read.fault.message };
   if ("from" in read.value) return { value: read.value };
   const { value, low, high } = read.value;
-  return low === high ? { value } : { message: `"${text}" is a range; here stands one value. Ranges belong in the file.` };
+  return low === high
+    ? { value }
+    : { message: `"${text}" is a range; here stands one value. Ranges belong in the file.` };
 }

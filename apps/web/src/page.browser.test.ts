@@ -1,0 +1,212 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { gzipSync } from "node:zlib";
+import { questions } from "@feedpath/engine";
+import type { BrowserContext, Locator, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { openBuiltPage } from "../testing/builtPage.mjs";
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+/** Compressed script before the first answer, bytes (docs: budgets). */
+const scriptBudget = 500_000;
+
+let built: Awaited<ReturnType<typeof openBuiltPage>>;
+let context: BrowserContext;
+let page: Page;
+/** Everything the browser complained of, and every request that left the page's origin. */
+const complaints: string[] = [];
+const foreign: string[] = [];
+
+function watch(watched: BrowserContext): void {
+  watched.on("request", (request) => {
+    const { origin, protocol } = new URL(request.url());
+    if (!["blob:", "data:", "file:"].includes(protocol) && origin !== new URL(built.address).origin)
+      foreign.push(request.url());
+  });
+  watched.on("console", (message) => {
+    if (message.type() === "error") complaints.push(message.text());
+  });
+  watched.on("weberror", (error) => complaints.push(String(error.error())));
+}
+
+const textOf = async (locator: Locator): Promise<string> => (await locator.textContent()) ?? "";
+
+const settled = (on: Page) => on.locator('.answer[aria-busy="false"], .refused').first().waitFor();
+
+async function violations(on: Page): Promise<string[]> {
+  await on.evaluate(axeSource);
+  return on.evaluate(async () => {
+    const { axe } = globalThis as unknown as { axe: { run: () => Promise<{ violations: Violation[] }> } };
+    interface Violation {
+      readonly id: string;
+      readonly nodes: readonly { readonly html: string }[];
+    }
+    const found = await axe.run();
+    return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+  });
+}
+
+beforeAll(async () => {
+  built = await openBuiltPage();
+  context = await built.browser.newContext({ viewport: { width: 1440, height: 900 }, acceptDownloads: true });
+  watch(context);
+  page = await context.newPage();
+}, 120_000);
+afterAll(() => built?.end());
+
+describe("the built page", () => {
+  it("shows an example already answered, with less script than its budget", async () => {
+    let size = 0;
+    const sizes: Promise<void>[] = [];
+    page.on("response", (response) => {
+      if (!/javascript/.test(response.headers()["content-type"] ?? "")) return;
+      sizes.push(
+        response.body().then(
+          (body) => {
+            size += gzipSync(body).length;
+          },
+          () => undefined,
+        ),
+      );
+    });
+    await page.goto(built.address);
+    await settled(page);
+    await Promise.all(sizes);
+    expect(await textOf(page.locator("h1.headline"))).toMatch(/\d.*W/);
+    expect(await page.locator(".stage svg").count()).toBe(1);
+    expect(size).toBeGreaterThan(50_000);
+    expect(size).toBeLessThan(scriptBudget);
+  });
+
+  it.each(questions.map(({ id, asked }) => [id, asked] as const))("answers %s", async (_, asked) => {
+    await page.locator(".rail").getByRole("button", { name: asked, exact: true }).click();
+    await page.locator(".asked", { hasText: asked }).waitFor();
+    await page.waitForFunction(
+      (words) =>
+        document.querySelector(".answer:not(.older)[aria-busy=false] h1") &&
+        document.querySelector(".asked")?.textContent === words,
+      asked,
+    );
+    expect((await textOf(page.locator("h1.headline"))).length).toBeGreaterThan(10);
+    expect(await page.locator(".steps > li").count()).toBeGreaterThan(1);
+    await page.locator(".steps math").first().waitFor();
+    expect(await violations(page)).toEqual([]);
+  });
+
+  it("opens the working of a number in place, and closes it", async () => {
+    const number = page.locator("h1 .opens").first();
+    await number.click();
+    await page.locator(".working-of").waitFor();
+    expect(await violations(page)).toEqual([]);
+    await number.click();
+    expect(await page.locator(".working-of").count()).toBe(0);
+  });
+
+  it("saves a sheet that opens on its own and says the same", async () => {
+    const headline = await textOf(page.locator("h1.headline"));
+    await page.getByRole("button", { name: "Hand over" }).click();
+    const downloading = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save the answer sheet" }).click();
+    const download = await downloading;
+    expect(download.suggestedFilename()).toMatch(/^[\p{L}\p{N}-]+\.html$/u);
+    const html = readFileSync(await download.path(), "utf8");
+    expect(await violations(page)).toEqual([]);
+    await page.keyboard.press("Escape");
+
+    const reading = await built.browser.newContext({ javaScriptEnabled: false });
+    watch(reading);
+    const sheet = await reading.newPage();
+    await sheet.setContent(html);
+    expect(await textOf(sheet.locator("h1"))).toBe(headline);
+    expect(await sheet.locator("svg").count()).toBeGreaterThan(0);
+    await reading.close();
+  });
+
+  it("says what is wrong beside the line, keeps the picture in grey, mends and takes back", async () => {
+    const area = page.getByRole("textbox", { name: "Text of the station's file" });
+    const before = await area.inputValue();
+    const lineNumber = before.slice(0, before.indexOf("length:")).split("\n").length;
+    await area.fill(before.replace("length:", "lenght:"));
+    const problem = page.locator(`.problems li[data-of="${lineNumber}"]`).first();
+    await problem.waitFor();
+    expect(await textOf(problem)).toContain("lenght");
+    const lineBox = (await page.locator(`.file-line[data-line="${lineNumber}"]`).boundingBox())!;
+    const problemBox = (await problem.boundingBox())!;
+    expect(Math.abs(problemBox.y - lineBox.y)).toBeLessThan(4);
+    expect(problemBox.x).toBeGreaterThan(lineBox.x);
+    expect(await page.locator(".stage.grey").count()).toBe(1);
+    expect(await violations(page)).toEqual([]);
+
+    await problem.getByRole("button", { name: "Change to length" }).click();
+    await page.locator(".problems").waitFor({ state: "detached" });
+    expect(await area.inputValue()).toBe(before);
+
+    await area.fill("feedpath: 1\nstation: 3 x\n");
+    await page.locator(".problems li").first().waitFor();
+    await area.focus();
+    await page.keyboard.press("Control+z");
+    await page.locator(".problems").waitFor({ state: "detached" });
+    expect(await area.inputValue()).toBe(before);
+  });
+
+  it("changes a value where it stands, and remembers the text over a reload", async () => {
+    await page
+      .locator(".parts")
+      .getByRole("button", { name: /height: .*Change it/ })
+      .click();
+    await page.locator(".value-field").fill("9 m");
+    await page.keyboard.press("Enter");
+    await page.locator(".value-field").waitFor({ state: "detached" });
+    await page.locator(".file-text").getByText("height: 9 m").waitFor();
+    await page.waitForTimeout(600);
+    await page.reload();
+    await settled(page);
+    expect(await page.getByRole("textbox", { name: "Text of the station's file" }).inputValue()).toContain(
+      "height: 9 m",
+    );
+    await page.getByRole("button", { name: "Undo" }).click();
+    await page.locator(".file-text").getByText("height: 9 m").waitFor({ state: "detached" });
+  });
+
+  it.each([
+    ["light", 1440],
+    ["dark", 1440],
+    ["light", 768],
+    ["light", 390],
+    ["dark", 390],
+  ] as const)("has no barrier in %s at %i px, and nothing wider than the page", async (colorScheme, width) => {
+    await page.emulateMedia({ colorScheme });
+    await page.setViewportSize({ width, height: 844 });
+    await page.locator(".stage svg").waitFor();
+    expect(await violations(page)).toEqual([]);
+    expect(
+      await page.evaluate(() => document.querySelector("main")!.scrollWidth - window.innerWidth),
+    ).toBeLessThanOrEqual(0);
+    if (width < 600) {
+      for (const place of ["Station", "Hand over", "Answer"]) {
+        await page
+          .getByRole("navigation", { name: "Places of this page" })
+          .getByRole("button", { name: place })
+          .click();
+        expect(await violations(page)).toEqual([]);
+      }
+    }
+  });
+
+  it("works with the server stopped after the first load", async () => {
+    await page.setViewportSize({ width: 1440, height: 900 });
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await built.stopServer();
+    await page.reload();
+    await settled(page);
+    expect(await textOf(page.locator("h1.headline"))).toMatch(/\d/);
+    const [, second] = questions;
+    await page.locator(".rail").getByRole("button", { name: second!.asked, exact: true }).click();
+    await page.waitForFunction(() => document.querySelector(".answer:not(.older)[aria-busy=false] .steps math"));
+  });
+
+  it("asked nothing of anybody else, and the browser had nothing to complain of", () => {
+    expect(foreign).toEqual([]);
+    expect(complaints).toEqual([]);
+  });
+});
