@@ -14,10 +14,10 @@ export type StepPiece =
   | { readonly kind: "formula" | "put"; readonly latex: string }
   | { readonly kind: "result"; readonly text: string };
 
-/** One step of the working; each piece of its line stands on one line. */
+/** One step of the working: lines of formulas that may break between pieces, never inside one. */
 export interface Step {
   readonly says: readonly Inline[];
-  readonly line: readonly StepPiece[];
+  readonly lines: readonly (readonly StepPiece[])[];
   readonly source: string;
 }
 

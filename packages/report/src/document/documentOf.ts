@@ -1,7 +1,8 @@
-import type { Answer } from "@feedpath/engine";
+import { type Answer, significantNumber } from "@feedpath/engine";
 import type { Figure } from "@feedpath/figures";
 import { inlinesOfPhrases, plainOf } from "../words/inlines";
-import { frequencyText, numberText } from "../words/numbers";
+import { capitalised } from "../words/names";
+import { frequencyText } from "../words/numbers";
 import { visibleLine, visibleText } from "../words/visible";
 import { careSection, readingsSection, reasonsSection, restsOnSection, uncertaintySection } from "./basis";
 import type { Block, Document } from "./document";
@@ -18,16 +19,22 @@ export interface SheetInput {
   readonly stationText: string;
 }
 
+/** The check of the powers stands by itself at the end of the line. */
+const balance = "power balance";
+
 function provenanceOf(answer: Answer): Document["provenance"] {
   const { program, catalogue, kernels, file, methods } = answer.provenance;
   const residue = answer.values.powerBalanceResidue;
   const closes = residue !== undefined && "value" in residue && residue.value !== null ? Math.abs(residue.value) : null;
+  const told = methods.filter((method) => closes === null || method.name !== balance);
   return {
     worked: visibleLine(
-      `Worked out by Feedpath ${program}, catalogue ${catalogue}, ${kernels}, file ${file.slice(0, 12)}. ` +
-        methods.map((method) => `${method.name}: ${method.says}`).join("; "),
+      [
+        `Worked out by Feedpath ${program}, catalogue ${catalogue}, ${kernels}, file ${file.slice(0, 12)}.`,
+        ...told.map((method) => `${capitalised(method.name)}: ${method.says}.`),
+      ].join(" "),
     ),
-    check: closes === null ? "" : `power balance within ${numberText(closes * 100, 2)} %`,
+    check: closes === null ? "" : `${balance} within ${significantNumber(closes * 100, 2)} %`,
   };
 }
 
@@ -60,15 +67,16 @@ export function documentOf({ answer, figures, narrowFigures = [], stationText }:
       ...figureBlocks(figures, narrowFigures),
       {
         kind: "columns",
-        left: present([workingSection(answer.working), ideaSection(answer.mistakenIdea), rulesSection(answer)]),
-        right: present([
-          restsOnSection(answer),
-          careSection(answer),
+        left: present([
+          workingSection(answer.working),
+          ideaSection(answer.mistakenIdea),
+          rulesSection(answer),
           reasonsSection(answer),
-          readingsSection(answer.readings),
+          wattsTable(answer),
         ]),
+        right: present([restsOnSection(answer), careSection(answer), readingsSection(answer.readings)]),
       },
-      ...present([wattsTable(answer), jointsTable(answer.joints), uncertaintySection(answer), valuesTable(answer)]),
+      ...present([jointsTable(answer.joints), uncertaintySection(answer), valuesTable(answer)]),
       { kind: "section", title: "The station, as a file", blocks: [{ kind: "file", text: visibleText(stationText) }] },
     ],
     provenance: provenanceOf(answer),

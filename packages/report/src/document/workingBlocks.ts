@@ -3,7 +3,7 @@ import type { Answer, WorkingStep } from "@feedpath/engine";
 import { inlinesOf } from "../words/inlines";
 import { visibleLine } from "../words/visible";
 import type { Block } from "./document";
-import { stepLine } from "./stepLine";
+import { stepLines } from "./stepLines";
 
 /** From a value's name to the number (from 1) of the first step that explains it. */
 export function stepOfValue(working: readonly WorkingStep[]): (name: string) => number | undefined {
@@ -17,7 +17,7 @@ export function workingSection(working: readonly WorkingStep[]): Block | null {
   if (working.length === 0) return null;
   const steps = working.map((step) => ({
     says: inlinesOf(visibleLine(step.text)),
-    line: stepLine(step),
+    lines: stepLines(step),
     source: visibleLine(step.source),
   }));
   return { kind: "section", title: "How it was worked out", blocks: [{ kind: "steps", steps }] };
@@ -39,7 +39,9 @@ export function ideaSection(mistaken: Answer["mistakenIdea"]): Block | null {
 export function rulesSection({ rulesOfThumb }: Answer): Block | null {
   if (rulesOfThumb.length === 0) return null;
   const items = rulesOfThumb.map((rule) => [
-    ...inlinesOf(visibleLine(`${rule.rule}: ${rule.ruleValue}; computed here: ${rule.computed}. Holds ${rule.holds}.`)),
+    ...inlinesOf(
+      visibleLine(`${rule.rule}: ${rule.ruleValue}; computed here: ${rule.computed}. Holds: ${rule.holds}.`),
+    ),
     { kind: "quiet" as const, text: ` ${visibleLine(rule.source)}` },
   ]);
   return { kind: "section", title: "Rules of thumb", blocks: [{ kind: "list", items }] };

@@ -22,7 +22,7 @@ const bracketed = (text: string, when: boolean): string => (when ? `(${text})` :
 const needsNone = /^([\p{L}\d.₀-₉²³⁰-⁹_]+|√?\([^()]*\)|\|[^|]*\|)$/u;
 
 /** What stands outside all brackets and bars. */
-function withoutBracketed(text: string): string {
+export function withoutBracketed(text: string): string {
   const less = text.replaceAll(/\([^()]*\)|\|[^|]*\|/gu, "");
   return less === text ? text : withoutBracketed(less);
 }

@@ -20,12 +20,13 @@ function figureHtml(block: Extract<Block, { kind: "figure" }>, path: string): st
   return `<figure class="${classes}" style="${widths}">${caption}${wide}${small}</figure>`;
 }
 
-/** Characters of value and origin together that stand on one line of the narrow column. */
-const oneLine = 32;
+/** Characters that fit beside each other in the narrow column; longer facts put their origin below. */
+const room = { name: 12, rest: 32 };
 
 function factHtml({ name, value, from }: Fact): string {
-  const place = value.length + from.length > oneLine ? "from below" : "from";
-  return `<div><dt>${escapeHtml(name)}</dt><dd>${escapeHtml(value)}</dd><dd class="${place}">${escapeHtml(from)}</dd></div>`;
+  const fits = name.length <= room.name && value.length + from.length <= room.rest;
+  const inner = `<dt>${escapeHtml(name)}</dt><dd>${escapeHtml(value)}</dd><dd class="from">${escapeHtml(from)}</dd>`;
+  return `<div${fits ? "" : ' class="stacked"'}>${inner}</div>`;
 }
 
 /** `path`: place of the block in the document, letters, digits and hyphens; ids are made of it. */

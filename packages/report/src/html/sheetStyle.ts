@@ -57,14 +57,15 @@ ol.steps p{margin:0}
 .piece{display:inline-block;max-width:100%;margin-right:.2rem;padding:.2rem 0}
 .working math{display:inline math!important;font-family:${math};font-size:1.6rem}
 .put math mn,.put math mtext{font-family:${numbers};font-size:.94em}
+.put msub>:last-child,.put msubsup>:nth-child(2){font-family:${math}!important}
 ul{margin:0;padding-left:2.2rem}
 li{margin-bottom:.4rem;break-inside:avoid}
 dl{margin:0 0 .8rem;font:1.5rem/2rem ${numbers}}
 dl div{display:flex;flex-wrap:wrap;gap:0 1.2rem;padding:.3rem 0;border-bottom:1px solid #d3d8dc;break-inside:avoid}
-dt{width:7.8rem;flex:none}
+dt{min-width:7.8rem;color:#4c565e}
 dd{margin:0}
 dd.from{color:#4c565e;margin-left:auto}
-dd.below{flex-basis:100%;padding-left:9rem}
+.stacked .from{flex-basis:100%;margin:0;font-size:1.3rem;line-height:1.8rem}
 `;
 
 const tables = `
@@ -76,7 +77,7 @@ th:last-child,td:last-child{padding-right:0}
 thead th{font-weight:600;border-bottom-color:#7b858d;vertical-align:bottom}
 .r{text-align:right;white-space:nowrap}
 thead .r{white-space:normal}
-tr{break-inside:avoid}
+tr,.whole{break-inside:avoid}
 .file{font:1.5rem/2.2rem ${numbers};white-space:pre-wrap;overflow-wrap:anywhere;margin:0;tab-size:2}
 .line{display:block;padding-left:2.4rem;text-indent:-2.4rem;break-inside:avoid;unicode-bidi:isolate}
 .opens{break-after:avoid}

@@ -8,12 +8,12 @@ const pieceHtml = (piece: StepPiece): string =>
     ? `<span class="piece n">${escapeHtml(piece.text)}</span>`
     : `<span class="piece ${piece.kind}">${typesetFormula(piece.latex)}</span>`;
 
-/** Steps of the working as a numbered list: words, the line of formulas, source. */
+/** Steps of the working as a numbered list: words, lines of formulas, source. */
 export function stepsHtml(steps: readonly Step[]): string {
   const items = steps.map((step, index) => {
-    const line = step.line.length === 0 ? "" : `<div class="working">${step.line.map(pieceHtml).join(" ")}</div>`;
+    const lines = step.lines.map((line) => `<div class="working">${line.map(pieceHtml).join(" ")}</div>`).join("");
     const source = step.source === "" ? "" : `<p class="source">${escapeHtml(step.source)}</p>`;
-    return `<li id="${stepId(index + 1)}"><p>${inlinesHtml(step.says)}</p>${line}${source}</li>`;
+    return `<li id="${stepId(index + 1)}"><p>${inlinesHtml(step.says)}</p>${lines}${source}</li>`;
   });
   return `<ol class="steps">${items.join("\n")}</ol>`;
 }

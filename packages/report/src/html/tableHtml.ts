@@ -1,6 +1,9 @@
 import type { DocumentTable } from "../document/document";
 import { escapeHtml } from "./escapeHtml";
 
+/** Rows up to which a table is not broken between pages. */
+const keptWhole = 12;
+
 /** A table with a row heading in its first column; wide ones scroll in their own box, which the keyboard reaches. */
 export function tableHtml(table: DocumentTable, captionShown: boolean): string {
   const heads = table.columns.map(({ name, unit, numeric }) => {
@@ -16,6 +19,6 @@ export function tableHtml(table: DocumentTable, captionShown: boolean): string {
     return `<tr>${cells.join("")}</tr>`;
   });
   const caption = `<caption${captionShown ? "" : ' class="unseen"'}>${escapeHtml(table.caption)}</caption>`;
-  const inner = `<table>${caption}<thead><tr>${heads.join("")}</tr></thead><tbody>${rows.join("\n")}</tbody></table>`;
+  const inner = `<table${table.rows.length <= keptWhole ? ' class="whole"' : ""}>${caption}<thead><tr>${heads.join("")}</tr></thead><tbody>${rows.join("\n")}</tbody></table>`;
   return `<div class="scroll" role="group" tabindex="0" aria-label="${escapeHtml(table.caption)}">${inner}</div>`;
 }

@@ -1,4 +1,4 @@
-import type { Block, Document, DocumentTable, Inline, Step } from "../document/document";
+import type { Block, Document, DocumentTable, Inline, Step, StepPiece } from "../document/document";
 import { formulaText } from "../formula/formulaText";
 import { escapeMarkdown } from "./escapeMarkdown";
 
@@ -19,11 +19,12 @@ function tableMarkdown(table: DocumentTable): string {
   return [`${escapeMarkdown(table.caption)}:`, "", row(heads), rule, ...table.rows.map(row)].join("\n");
 }
 
+const pieceText = (piece: StepPiece): string => (piece.kind === "result" ? piece.text : formulaText(piece.latex));
+
 function stepMarkdown(step: Step, index: number): string {
-  const line = step.line.map((piece) => (piece.kind === "result" ? piece.text : formulaText(piece.latex))).join(" ");
   const lines = [
     sentence(step.says),
-    ...(line === "" ? [] : ["", `\`${line}\``]),
+    ...step.lines.flatMap((line) => ["", `\`${line.map(pieceText).join(" ")}\``]),
     ...(step.source === "" ? [] : ["", `Source: ${escapeMarkdown(step.source)}`]),
   ];
   return `${index + 1}. ${lines.join("\n   ")}`.replaceAll(/[ ]+$/gm, "");

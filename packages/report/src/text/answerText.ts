@@ -3,7 +3,7 @@ import { mattersMost } from "../document/basis";
 import type { StepPiece } from "../document/document";
 import { placeOf } from "../document/documentOf";
 import { jointRows, wattsRows } from "../document/resultTables";
-import { stepLine } from "../document/stepLine";
+import { stepLines } from "../document/stepLines";
 import { formulaText } from "../formula/formulaText";
 import { capitalised } from "../words/names";
 import { numberText } from "../words/numbers";
@@ -23,10 +23,9 @@ function pieceText(piece: StepPiece): string {
 }
 
 function stepText(step: WorkingStep, index: number): string {
-  const line = stepLine(step).map(pieceText).join(" ");
   return [
     wrapped(visibleLine(step.text), `  ${index + 1}. `.padEnd(5), "     "),
-    ...(line === "" ? [] : [wrapped(line, "       ")]),
+    ...stepLines(step).map((line) => wrapped(line.map(pieceText).join(" "), "       ")),
     ...(step.source === "" ? [] : [wrapped(`source: ${visibleLine(step.source)}`, "     ")]),
   ].join("\n");
 }
@@ -48,11 +47,11 @@ function tables(answer: Answer): readonly string[] {
   const watts = wattsRows(answer);
   const swept = answer.tables.filter((table) => !patternAxes.has(table.axis)).map(sweptRows);
   return [
-    ...(watts === null ? [] : [`${watts.caption}\n${tableText(watts)}`]),
-    ...(answer.joints.length === 0 ? [] : [`At each joint\n${tableText(jointRows(answer.joints))}`]),
     ...swept.map(({ table, leftOut }) =>
       [capitalised(table.caption), tableText(table), ...(leftOut === null ? [] : [`  ${leftOut}`])].join("\n"),
     ),
+    ...(watts === null ? [] : [`${watts.caption}\n${tableText(watts)}`]),
+    ...(answer.joints.length === 0 ? [] : [`At each joint\n${tableText(jointRows(answer.joints))}`]),
   ];
 }
 
@@ -79,7 +78,7 @@ function explained(answer: Answer): readonly string[] {
     ...titled(
       "Rules of thumb",
       answer.rulesOfThumb.map((r) =>
-        bullet(`${r.rule}: ${r.ruleValue}; computed here: ${r.computed}. Holds ${r.holds} (${r.source}).`),
+        bullet(`${r.rule}: ${r.ruleValue}; computed here: ${r.computed}. Holds: ${r.holds} (${r.source}).`),
       ),
     ),
   ];
