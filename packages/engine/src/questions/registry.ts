@@ -3,7 +3,8 @@ import { band } from "./band/run";
 import type { Question } from "./common/question";
 import { height } from "./height/run";
 import { watts } from "./watts/run";
+import { why } from "./why/run";
 
-export const questions: readonly Question[] = [watts, band, height];
+export const questions: readonly Question[] = [watts, band, height, why];
 
 export const findQuestion = (id: string): Question | undefined => questions.find((q) => q.id === id);

@@ -1,6 +1,5 @@
 /** Lines that a station file may call by name. Loss points decide their constants; a build serves `why` and `build`. */
 import {
-  between,
   cableDielectric,
   cableMetals,
   type Dielectric,
@@ -58,6 +57,12 @@ function dielectric(name: string): Dielectric {
   return { name: found.name, permittivity: found.permittivity, lossTangent: found.lossTangent };
 }
 
+/** Pieces of one designation are taken to come from one reel: their constants move together. */
+const known = (value: number, bound: number, tied: string): Quantity => ({
+  ...within(value, bound, "catalogue"),
+  tied,
+});
+
 /** MHz to dB per 100 ft; all points of a line move together. Relative spans where none is given: `low` and `high`. */
 function lossPoints(
   designation: string,
@@ -95,8 +100,8 @@ const rg58: CatalogueLine = {
   model: {
     kind: "data sheet",
     side: "coaxial",
-    impedance: within(50, 2, "catalogue"),
-    velocityFactor: within(0.659, 0.005, "catalogue"),
+    impedance: known(50, 2, "impedance of RG-58C/U"),
+    velocityFactor: known(0.659, 0.005, "velocity factor of RG-58C/U"),
     loss: lossPoints(
       "RG-58C/U",
       [
@@ -138,8 +143,8 @@ const rg213: CatalogueLine = {
   model: {
     kind: "data sheet",
     side: "coaxial",
-    impedance: within(50, 2, "catalogue"),
-    velocityFactor: within(0.659, 0.005, "catalogue"),
+    impedance: known(50, 2, "impedance of RG-213/U"),
+    velocityFactor: known(0.659, 0.005, "velocity factor of RG-213/U"),
     loss: lossPoints(
       "RG-213/U",
       [
@@ -187,8 +192,8 @@ const rg11: CatalogueLine = {
   model: {
     kind: "data sheet",
     side: "coaxial",
-    impedance: within(75, 3, "catalogue"),
-    velocityFactor: within(0.659, 0.005, "catalogue"),
+    impedance: known(75, 3, "impedance of RG-11A/U"),
+    velocityFactor: known(0.659, 0.005, "velocity factor of RG-11A/U"),
     loss: lossPoints(
       "RG-11A/U",
       [
@@ -226,8 +231,8 @@ const series6: CatalogueLine = {
   model: {
     kind: "data sheet",
     side: "coaxial",
-    impedance: within(75, 3, "catalogue"),
-    velocityFactor: within(0.84, 0.02, "catalogue"),
+    impedance: known(75, 3, "impedance of 75-ohm series-6 drop cable"),
+    velocityFactor: known(0.84, 0.02, "velocity factor of 75-ohm series-6 drop cable"),
     loss: lossPoints(
       "75-ohm series-6 drop cable",
       [
@@ -269,7 +274,13 @@ const spacingFor = (impedance: number): number =>
 const windowBuild: ParallelWireLine = {
   kind: "parallel-wire",
   wire: cladSteel(1.024e-3),
-  spacing: { value: spacingFor(400), low: spacingFor(360), high: spacingFor(410), basis: "catalogue" },
+  spacing: {
+    value: spacingFor(400),
+    low: spacingFor(360),
+    high: spacingFor(410),
+    basis: "catalogue",
+    tied: "spacing of 450-ohm window line",
+  },
   dielectric: { name: "polyethylene web with windows", permittivity: windowPermittivity, lossTangent: 1e-4 },
 };
 
@@ -302,7 +313,7 @@ const openBuild: ParallelWireLine = {
     effectiveRadiusRatio: 1,
     resistanceFactor: 1,
   },
-  spacing: between(0.14, 0.16, "catalogue"),
+  spacing: known(0.15, 0.01, "spacing of 600-ohm open line"),
   dielectric: dielectric("air"),
 };
 
