@@ -2,7 +2,10 @@
 
 const fence = /^```(\w*)\n([\s\S]*?)^```/gm;
 
-/** Lines of the shell blocks (```sh), comments taken off. */
+/**
+ * Lines of the shell blocks (```sh), comments taken off.
+ * @param {string} text @returns {string[]}
+ */
 export function shellLines(text) {
   const blocks = [...text.matchAll(fence)].filter(([, language]) => language === "sh").map(([, , body]) => body);
   return blocks
@@ -11,10 +14,16 @@ export function shellLines(text) {
     .filter((line) => line !== "" && !line.startsWith("#"));
 }
 
-/** Words in code type, fenced blocks left out. */
+/**
+ * Words in code type, fenced blocks left out.
+ * @param {string} text @returns {string[]}
+ */
 export const codeWords = (text) => [...text.replace(fence, "").matchAll(/`([^`\n]+)`/g)].map(([, word]) => word);
 
-/** Targets of links that stay inside the repository, without their anchors. */
+/**
+ * Targets of links that stay inside the repository, without their anchors.
+ * @param {string} text @returns {string[]}
+ */
 export const localLinks = (text) =>
   [...text.replace(fence, "").matchAll(/\]\(([^)\s]+)\)/g)]
     .map(([, target]) => target.replace(/#.*$/, ""))

@@ -7,7 +7,10 @@ export const root = fileURLToPath(new URL("..", import.meta.url));
 
 const notOurs = new Set(["node_modules", ".git", ".tsbuild", "dist", "out", "coverage"]);
 
-/** Paths of all files of the project below `folder`, from the root, with forward slashes, sorted. */
+/**
+ * Paths of all files of the project below `folder`, from the root, with forward slashes, sorted.
+ * @returns {string[]}
+ */
 export function sourceFiles(folder = "") {
   const entries = readdirSync(join(root, folder), { withFileTypes: true }).filter(({ name }) => !notOurs.has(name));
   const files = entries.flatMap((entry) => {
@@ -18,5 +21,5 @@ export function sourceFiles(folder = "") {
   return files.sort();
 }
 
-/** A file is a test when its name says so. */
+/** A file is a test when its name says so. @param {string} file */
 export const isTest = (file) => /\.(test|check)\.tsx?$/.test(file);
