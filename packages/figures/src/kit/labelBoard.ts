@@ -42,10 +42,12 @@ function textMarks(place: LabelPlace, styles: readonly LabelStyle[]): TextMark[]
 export interface LabelBoard {
   /** Keeps labels off this box. */
   readonly reserve: (box: Box) => void;
-  readonly isFree: (box: Box) => boolean;
+  /** Keeps labels off this box while they have another place; meant for lines that a halo may interrupt. */
+  readonly avoid: (box: Box) => void;
   /**
    * Texts at the first free place, or none. `styles`: one a line (the last holds for the rest).
-   * A place is free when its text lies inside the figure and touches no reserved box and no label.
+   * A place is free when its text lies inside the figure and touches no reserved box and no label; boxes to avoid
+   * count in a first round only.
    */
   readonly place: (styles: LabelStyle | readonly LabelStyle[], places: readonly LabelPlace[]) => TextMark[];
 }
@@ -53,23 +55,29 @@ export interface LabelBoard {
 /** A board of `width` x `height` px. */
 export function createLabelBoard(width: number, height: number): LabelBoard {
   const taken: Box[] = [];
+  const avoided: Box[] = [];
   const frame: Box = { left: 0, top: 0, right: width, bottom: height };
-  const isFree = (box: Box): boolean => inside(box, frame) && !taken.some((other) => overlap(box, other));
+  const isFree = (box: Box, others: readonly Box[]): boolean =>
+    inside(box, frame) && !others.some((other) => overlap(box, other));
+  const firstFree = (styles: readonly LabelStyle[], places: readonly LabelPlace[], others: readonly Box[]) => {
+    for (const place of places) {
+      const marks = textMarks(place, styles);
+      if (marks.every((one) => isFree(textBox(one), others))) return marks;
+    }
+    return null;
+  };
   return {
-    isFree,
     reserve: (box) => {
       taken.push(box);
     },
+    avoid: (box) => {
+      avoided.push(box);
+    },
     place: (styles, places) => {
       const list = "role" in styles ? [styles] : styles;
-      for (const place of places) {
-        const marks = textMarks(place, list);
-        const boxes = marks.map(textBox);
-        if (!boxes.every(isFree)) continue;
-        taken.push(...boxes);
-        return marks;
-      }
-      return [];
+      const marks = firstFree(list, places, [...taken, ...avoided]) ?? firstFree(list, places, taken) ?? [];
+      taken.push(...marks.map(textBox));
+      return marks;
     },
   };
 }

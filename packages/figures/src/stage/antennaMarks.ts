@@ -101,7 +101,7 @@ export function partsOnLine(answer: Answer, drawing: Drawing, plan: StagePlan): 
   let passed = 0;
   const out: { part: PartResult; distance: number }[] = [];
   for (const part of answer.parts) {
-    passed += part.length;
+    if (part.kind === "line") passed += part.length;
     if (!drawnKinds.has(part.kind)) continue;
     const wanted = total > 0 ? (passed / total) * whole : whole / 2;
     const before = out.at(-1)?.distance ?? first - step;
@@ -129,7 +129,7 @@ export function stationMarks(answer: Answer, drawing: Drawing, plan: StagePlan):
   const points = linePoints(answer, drawing, plan);
   const [tx = plan.xTransmitter, ty = plan.surfaceY] = points[0] ?? [];
   const stroke = { role: "ink", width: 1.7 * s } as const;
-  const lineIds = answer.parts.filter((part) => part.length > 0).map((part) => part.name);
+  const lineIds = answer.parts.filter((part) => part.kind === "line").map((part) => part.name);
   const [fx, fy] = feedPlace(drawing, plan);
   const box = { x: tx - 13 * s, y: Math.min(ty + 3 * s, plan.surfaceY) - 18 * s, width: 26 * s, height: 18 * s };
   return [

@@ -40,7 +40,7 @@ function segmentOf(part: PartResult, answer: Answer): Segment {
   return {
     names: [part.name],
     says: partSays(part, answer.parts),
-    isLine: part.length > 0,
+    isLine: part.kind === "line",
     length: part.length,
     heat: part.heat,
     fromJoint: part.from,

@@ -13,7 +13,8 @@ export function projection(drawing: Drawing): (place: readonly number[]) => CutP
 }
 
 /** Length of all lines of the path, metres. */
-export const lineLength = (answer: Answer): number => answer.parts.reduce((sum, part) => sum + part.length, 0);
+export const lineLength = (answer: Answer): number =>
+  answer.parts.reduce((sum, part) => sum + (part.kind === "line" ? part.length : 0), 0);
 
 /**
  * The line unrolled to the left of the feed point: every place at its horizontal distance from it, whatever the azimuth.

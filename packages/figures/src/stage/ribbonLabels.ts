@@ -77,11 +77,12 @@ function powerLabels(plan: RibbonPlan, board: LabelBoard): Mark[] {
 export const rangeText = (low: number, high: number, unit: string): string =>
   `${plainText(low, low < 9.95 ? 1 : 0)} to ${withUnit(plainText(high, high < 9.95 ? 1 : 0), unit)}`;
 
-/** Cause of the doubt in a few words. */
+/** Cause of the doubt in a few words: the input that moves the watts most. */
 export function doubtCause(answer: Answer): string {
-  const first = answer.uncertainties[0];
-  if (!first) return "inputs known within bounds";
-  return first.says.length > 0 && first.says.length <= 28 ? first.says : first.input;
+  const [first, ...others] = answer.uncertainties;
+  if (!first || answer.parameters.judged !== "radiatedPower") return "inputs as bounded";
+  const cause = /^[\d−]/.test(first.says) ? `${first.input} ${first.says}` : first.says;
+  return others.length > 0 ? `${cause}, and more` : cause;
 }
 
 function doubtMarks(answer: Answer, plan: RibbonPlan, board: LabelBoard): Mark[] {

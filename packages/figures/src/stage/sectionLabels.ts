@@ -67,7 +67,7 @@ function heightMarks(drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark
 
 function lineLabels(answer: Answer, drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark[] {
   const { s, compact, surfaceY } = plan;
-  const lines = answer.parts.filter((part) => part.length > 0);
+  const lines = answer.parts.filter((part) => part.kind === "line");
   const [x = plan.xTransmitter, y = surfaceY] = linePoints(answer, drawing, plan)[0] ?? [];
   const bottom = Math.min(y + 3 * s, surfaceY);
   const word = compact ? "set" : "transmitter";

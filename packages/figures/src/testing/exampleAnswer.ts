@@ -157,7 +157,7 @@ const emptyAnswer: Answer = {
   station: "Invented station",
   band: "",
   frequency: 7.1e6,
-  parameters: {},
+  parameters: { judged: "radiatedPower" },
   headline: "",
   headlinePhrases: [],
   verdict: "good",

@@ -1,0 +1,204 @@
+/** What the height does: watts to the sky first, then SWR, gain at the wanted angles, and the feed point. */
+import type { Answer, Table } from "@feedpath/engine";
+import {
+  numbersOf,
+  numericParameter,
+  optionalNumber,
+  requiredColumn,
+  requiredNumber,
+  requiredTable,
+} from "../kit/answerValues";
+import type { Figure, Mark, Role } from "../kit/figure";
+import type { LabelBoard, LabelPlace } from "../kit/labelBoard";
+import { givenWattsText, metresText, plainText, swrText, wattsText, wholeWattsText, withUnit } from "../kit/numberText";
+import { drawChart } from "./chart";
+import type { ChartOptions, Curve, Panel, Ring, Vertical } from "./chartTypes";
+import { type PanelFrame, roundSpan, swrSpan } from "./panelFrame";
+import { allNumbers, bandsNote, figureTable, valueAt } from "./tableValues";
+
+interface Look {
+  readonly role: Role;
+  readonly labelRole: Role;
+  readonly dashed?: boolean;
+}
+
+function curve(table: Table, series: string, label: string, look: Look): Curve {
+  const { values, low, high } = requiredColumn(table, series);
+  return { series, values, low, high, label, role: look.role, labelRole: look.labelRole, dashed: look.dashed ?? false };
+}
+
+const ink: Look = { role: "ink", labelRole: "ink" };
+const field: Look = { role: "field", labelRole: "fieldInk" };
+const power: Look = { role: "power", labelRole: "powerInk" };
+
+/** As it is, and the tempting choice; heights outside the table are left out. */
+interface Heights {
+  readonly present: number | null;
+  readonly lowestSwr: number | null;
+}
+
+function heightsOf(answer: Answer, table: Table): Heights {
+  const axis = numbersOf(table, "height");
+  const inside = (name: string) => {
+    const at = optionalNumber(answer, name);
+    return at === null || at < Math.min(...axis) || at > Math.max(...axis) ? null : at;
+  };
+  return { present: inside("presentHeight"), lowestSwr: inside("lowestSwrHeight") };
+}
+
+/** Heights nearer than this are one, m. */
+const sameHeight = 0.25;
+const isSame = ({ present, lowestSwr }: Heights): boolean =>
+  present !== null && lowestSwr !== null && Math.abs(present - lowestSwr) < sameHeight;
+
+function rings(table: Table, column: string, heights: Heights, text: (value: number) => string): Ring[] {
+  const places = isSame(heights) ? [heights.present] : [heights.lowestSwr, heights.present];
+  return places.flatMap((at) => {
+    const value = at === null ? null : valueAt(table, column, at);
+    return at === null || value === null ? [] : [{ at, value, text: text(value) }];
+  });
+}
+
+function verticals({ present, lowestSwr }: Heights): Vertical[] {
+  const now = present === null ? [] : [{ at: present, text: `${metresText(present)}, as it is`, main: true }];
+  if (lowestSwr === null || isSame({ present, lowestSwr })) return now;
+  return [...now, { at: lowestSwr, text: `${metresText(lowestSwr)}, best SWR`, main: false }];
+}
+
+function titleOf(answer: Answer, table: Table, heights: Heights): string {
+  const { present, lowestSwr } = heights;
+  const now = present === null ? null : valueAt(table, "radiatedPower", present);
+  const then = lowestSwr === null ? null : valueAt(table, "radiatedPower", lowestSwr);
+  if (present === null || lowestSwr === null || now === null || then === null) return answer.headline;
+  if (isSame(heights))
+    return `At ${metresText(present)}, as it hangs, the SWR is lowest, and ${wholeWattsText(now)} leave`;
+  const change = then - now;
+  const where = `At ${metresText(lowestSwr)} the SWR is lowest`;
+  if (Math.abs(change) < 0.5) return `${where}, and no more and no fewer watts leave than at ${metresText(present)}`;
+  const direction = change < 0 ? "fewer" : "more";
+  return `${where}, and ${wholeWattsText(Math.abs(change))} ${direction} leave than at ${metresText(present)}`;
+}
+
+/** dB below the strongest gain at which the scale of gains ends: a null has no bottom. */
+const deepest = 25;
+
+function gainSpan(table: Table): readonly [number, number] {
+  const numbers = allNumbers(table, ["gainLow", "gainHigh"]);
+  const most = Math.max(...numbers);
+  return roundSpan(numbers.map((value) => Math.max(value, most - deepest)));
+}
+
+function splitMark(answer: Answer, frame: PanelFrame, board: LabelBoard): Mark[] {
+  const at = optionalNumber(answer, "splitHeight");
+  if (at === null || frame.x(at) < frame.left || frame.x(at) > frame.right) return [];
+  const { s, top, bottom } = frame;
+  const x = frame.x(at);
+  const stroke = { role: "field", width: 1.2 * s, dash: `${6 * s} ${3 * s} ${1.5 * s} ${3 * s}` } as const;
+  const text = `splits above ${metresText(at)}`;
+  const places = [bottom - 6 * s, top + 14 * s, bottom - 24 * s].flatMap((y): LabelPlace[] => [
+    { lines: [text], x: x + 5 * s, y },
+    { lines: [text], x: x - 5 * s, y, anchor: "end" },
+  ]);
+  const texts = board.place({ role: "fieldInk", size: 13 * s, halo: { role: "paper", width: 3 * s } }, places);
+  return [{ kind: "line", x1: x, y1: top, x2: x, y2: bottom, stroke }, ...texts];
+}
+
+function panels(answer: Answer, table: Table, heights: Heights): Panel[] {
+  const whole = requiredNumber(answer, "powerFromTransmitter");
+  const reference = answer.joints[0]?.swr.reference ?? 50;
+  const elevation = numericParameter(answer, "elevation");
+  const [swrFrom, swrTo] = swrSpan(allNumbers(table, ["swrAtTransmitter"]), 10);
+  const [gainFrom, gainTo] = gainSpan(table);
+  const [ohmsFrom, ohmsTo] = roundSpan(allNumbers(table, ["feedPointResistance", "feedPointReactance"]));
+  const far = elevation === null ? "low, for far stations" : `${plainText(elevation, 0)}° up, for far stations`;
+  return [
+    {
+      name: `watts to the sky, of ${givenWattsText(whole)}`,
+      height: 118,
+      from: 0,
+      to: Math.max(roundSpan([0, whole])[1], whole),
+      curves: [curve(table, "radiatedPower", "to the sky", power)],
+      rings: rings(table, "radiatedPower", heights, wattsText),
+    },
+    {
+      name: `SWR at the transmitter, on ${withUnit(plainText(reference, 1), "Ω")}`,
+      height: 78,
+      from: swrFrom,
+      to: swrTo,
+      curves: [curve(table, "swrAtTransmitter", "on the meter", ink)],
+      rings: rings(table, "swrAtTransmitter", heights, swrText),
+    },
+    {
+      name: "antenna gain, dBi",
+      height: 128,
+      from: gainFrom,
+      to: gainTo,
+      curves: [
+        curve(table, "gainLow", far, field),
+        curve(table, "gainHigh", "straight up, for near stations", { ...field, dashed: true }),
+      ],
+      rings: [],
+      over: (frame, board) => splitMark(answer, frame, board),
+    },
+    {
+      name: "feed point, ohm",
+      height: 104,
+      from: ohmsFrom,
+      to: ohmsTo,
+      curves: [
+        curve(table, "feedPointResistance", "resistance R", ink),
+        curve(table, "feedPointReactance", "reactance X", { ...ink, dashed: true }),
+      ],
+      rings: [],
+    },
+  ];
+}
+
+function describe(answer: Answer, table: Table, heights: Heights): string {
+  const at = (height: number | null, words: string) => {
+    const [sky, swr] = ["radiatedPower", "swrAtTransmitter"].map((name) =>
+      height === null ? null : valueAt(table, name, height),
+    );
+    return height === null || sky === null || sky === undefined
+      ? ""
+      : ` ${words}, at ${metresText(height)}, ${wattsText(sky)} leave for the sky and the SWR at the transmitter is ${swrText(swr ?? null)}.`;
+  };
+  const split = optionalNumber(answer, "splitHeight");
+  const splits = split === null ? "" : ` Above ${metresText(split)} the pattern splits.`;
+  return `Four panels over the height above the soil: watts to the sky, SWR, gain, feed point.${at(heights.present, "As it hangs")}${at(heights.lowestSwr, "Where the SWR is lowest")}${splits}`;
+}
+
+/** Figure of the answer to `height`. Heights in metres. */
+export function heightPanels(answer: Answer, options: ChartOptions): Figure {
+  const table = requiredTable(answer, "height");
+  const heights = heightsOf(answer, table);
+  const drawn = drawChart({
+    ...options,
+    axis: { values: numbersOf(table, "height"), name: "height above the soil, m" },
+    panels: panels(answer, table, heights),
+    verticals: verticals(heights),
+    note: bandsNote(answer, table),
+  });
+  return {
+    name: "heightPanels",
+    title: titleOf(answer, table, heights),
+    width: options.width,
+    height: drawn.height,
+    scale: options.scale ?? 1,
+    marks: drawn.marks,
+    description: describe(answer, table, heights),
+    table: figureTable(table, "What the height does", {
+      height: "height",
+      radiatedPower: "power to the sky",
+      heatInSoil: "heat in the soil",
+      swrAtTransmitter: "SWR at the transmitter",
+      swrAtFeedPoint: "SWR at the feed point",
+      gainLow: "gain at the wanted elevation",
+      gainHigh: "gain straight up",
+      maximumGain: "maximum gain",
+      elevationOfMaximum: "elevation of the maximum",
+      feedPointResistance: "feed point resistance",
+      feedPointReactance: "feed point reactance",
+    }),
+  };
+}

@@ -1,0 +1,152 @@
+/** Why lines have the impedance they have: what each optimum asks for, and what lies between. */
+import type { Answer, Table } from "@feedpath/engine";
+import { numbersOf, optionalNumber, requiredColumn, requiredNumber, requiredTable } from "../kit/answerValues";
+import type { Figure, Role } from "../kit/figure";
+import { fixedText, significantText, withUnit } from "../kit/numberText";
+import { drawChart } from "./chart";
+import type { ChartOptions, Panel, Vertical } from "./chartTypes";
+import { roundSpan } from "./panelFrame";
+import { allNumbers, bandsNote, figureTable, valueAt } from "./tableValues";
+
+interface Measure {
+  readonly column: string;
+  /** Name of the value that holds its optimum, ohm. */
+  readonly optimum: string;
+  readonly panelName: string;
+  readonly label: string;
+  /** Words of the optimum: "most power". */
+  readonly best: string;
+  readonly role: Role;
+  readonly labelRole: Role;
+  /** The scale starts at zero and ends at this many times the least value; null: at the largest. */
+  readonly upTo: number | null;
+}
+
+const measures: readonly Measure[] = [
+  {
+    column: "peakPower",
+    optimum: "greatestPowerImpedance",
+    panelName: "peak power before breakdown",
+    label: "power",
+    best: "most power",
+    role: "power",
+    labelRole: "powerInk",
+    upTo: null,
+  },
+  {
+    column: "peakVoltage",
+    optimum: "greatestVoltageImpedance",
+    panelName: "peak voltage before breakdown",
+    label: "voltage",
+    best: "most voltage",
+    role: "ink",
+    labelRole: "ink",
+    upTo: null,
+  },
+  {
+    column: "attenuation",
+    optimum: "leastAttenuationImpedance",
+    panelName: "attenuation, dB per 100 m",
+    label: "attenuation",
+    best: "least loss",
+    role: "heat",
+    labelRole: "heatInk",
+    upTo: 3,
+  },
+];
+
+const ohmText = (ohms: number): string => withUnit(fixedText(ohms, ohms < 10 ? 1 : 0), "Ω");
+
+/** Volts and watts by a power of a thousand, so that the ticks are short. */
+function prefixOf(unit: string, most: number): { readonly factor: number; readonly unit: string } {
+  if (unit !== "V" && unit !== "W") return { factor: 1, unit };
+  if (most >= 2e6) return { factor: 1e-6, unit: `M${unit}` };
+  return most >= 2e3 ? { factor: 1e-3, unit: `k${unit}` } : { factor: 1, unit };
+}
+
+function panelOf(answer: Answer, table: Table, measure: Measure): Panel {
+  const { values, unit } = requiredColumn(table, measure.column);
+  const numbers = allNumbers(table, [measure.column]);
+  const most =
+    measure.upTo === null ? Math.max(...numbers) : Math.min(Math.max(...numbers), measure.upTo * Math.min(...numbers));
+  const prefix = prefixOf(unit, most);
+  const at = optionalNumber(answer, measure.optimum);
+  const value = at === null ? null : valueAt(table, measure.column, at);
+  const named = unit === "V" || unit === "W" ? `${measure.panelName}, ${prefix.unit}` : measure.panelName;
+  return {
+    name: named,
+    height: 96,
+    from: 0,
+    to: roundSpan([0, most * prefix.factor])[1],
+    curves: [
+      {
+        series: measure.column,
+        values: values.map((one) => (one === null ? null : one * prefix.factor)),
+        role: measure.role,
+        labelRole: measure.labelRole,
+        dashed: false,
+        label: measure.label,
+      },
+    ],
+    rings:
+      at === null || value === null
+        ? []
+        : [{ at, value: value * prefix.factor, text: `${measure.best}: ${ohmText(at)}` }],
+  };
+}
+
+function verticals(answer: Answer): Vertical[] {
+  const [geometric, arithmetic] = [optionalNumber(answer, "geometricMean"), optionalNumber(answer, "arithmeticMean")];
+  return [
+    ...(geometric === null ? [] : [{ at: geometric, text: `geometric mean ${ohmText(geometric)}`, main: true }]),
+    ...(arithmetic === null ? [] : [{ at: arithmetic, text: `arithmetic mean ${ohmText(arithmetic)}`, main: false }]),
+  ];
+}
+
+function sentenceOf(answer: Answer): string {
+  const [power, loss] = ["greatestPowerImpedance", "leastAttenuationImpedance"].map((name) =>
+    requiredNumber(answer, name),
+  );
+  const between = optionalNumber(answer, "geometricMean");
+  const middle = between === null ? "" : `; ${ohmText(between)} lies between`;
+  return `Most power fits at ${ohmText(power!)}, least loss is at ${ohmText(loss!)}${middle}`;
+}
+
+function describe(answer: Answer, table: Table): string {
+  const each = measures.map(({ best, optimum, column }) => {
+    const at = optionalNumber(answer, optimum);
+    const value = at === null ? null : valueAt(table, column, at);
+    const { unit } = requiredColumn(table, column);
+    return at === null || value === null
+      ? ""
+      : ` ${best.charAt(0).toUpperCase()}${best.slice(1)} at ${ohmText(at)}: ${significantText(value, 3)} ${unit}.`;
+  });
+  return `Three panels over the characteristic impedance of a line of one size and dielectric.${each.join("")}`;
+}
+
+/** Figure of the answer to `why`. Impedances in ohm. */
+export function impedanceCompromise(answer: Answer, options: ChartOptions): Figure {
+  const table = requiredTable(answer, "impedance");
+  const drawn = drawChart({
+    ...options,
+    axis: { values: numbersOf(table, "characteristicImpedance"), name: "characteristic impedance, Ω" },
+    panels: measures.map((measure) => panelOf(answer, table, measure)),
+    verticals: verticals(answer),
+    note: bandsNote(answer, table),
+  });
+  return {
+    name: "impedanceCompromise",
+    title: sentenceOf(answer),
+    width: options.width,
+    height: drawn.height,
+    scale: options.scale ?? 1,
+    marks: drawn.marks,
+    description: describe(answer, table),
+    table: figureTable(table, "What the characteristic impedance decides", {
+      characteristicImpedance: "characteristic impedance",
+      attenuation: "attenuation",
+      peakVoltage: "peak voltage",
+      peakPower: "peak power",
+    }),
+  };
+}

@@ -1,0 +1,35 @@
+/** Which figures an answer has, by question. */
+import type { Answer } from "@feedpath/engine";
+import { heightPanels } from "./curves/heightPanels";
+import { impedanceCompromise } from "./curves/impedanceCompromise";
+import { swrAcrossBand } from "./curves/swrAcrossBand";
+import type { Figure } from "./kit/figure";
+import { stage } from "./stage/stage";
+import type { StageOptions } from "./stage/stageOptions";
+
+type Draw = (answer: Answer, options: StageOptions) => Figure;
+
+/** Curves are as wide as reading allows, whatever the stage takes; px at scale 1. */
+const widestCurves = 640;
+
+const curves =
+  (draw: Draw): Draw =>
+  (answer, options) => {
+    const scale = options.scale ?? 1;
+    return draw(answer, { ...options, width: Math.min(options.width, widestCurves * scale), scale });
+  };
+
+/** First the figure that leads, then those of the depth. A question without an entry has no figure yet. */
+const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
+  watts: [stage],
+  band: [stage, curves(swrAcrossBand)],
+  height: [stage, curves(heightPanels)],
+  why: [curves(impedanceCompromise)],
+};
+
+/** Ids of the questions that have figures. */
+export const questionsWithFigures: readonly string[] = Object.keys(figuresByQuestion);
+
+/** Figures of an answer in reading order; each carries its title, description and table. Empty for a question without figures. */
+export const figuresOf = (answer: Answer, options: StageOptions): Figure[] =>
+  (figuresByQuestion[answer.question] ?? []).map((draw) => draw(answer, options));
