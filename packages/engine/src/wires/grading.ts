@@ -75,7 +75,7 @@ export function wireNodes(
   const sizes = breaks.map((_, i) =>
     i === 0 ? sizeAtEnd(0) : i === breaks.length - 1 ? sizeAtEnd(1) : Math.min(rule.feed, length / 8),
   );
-  const largest = Math.min(rule.largest, length / 8);
+  const largest = Math.min(rule.largest, length / 4);
   const nodes = [0];
   for (let i = 1; i < breaks.length; i++) {
     const [from, to] = [breaks[i - 1]!, breaks[i]!];

@@ -1,6 +1,125 @@
 /** What the moment method here cannot hold, said before any memory is taken. */
+import { speedOfLight } from "../numerics/vacuum";
+import { wireLength } from "./geometry";
+import { meshRule, wireNodes } from "./grading";
+import { findJunctions, sameplace } from "./junctions";
+import { countSamplePoints } from "./samplePoints";
 import type { Soil, Structure } from "./structure";
+import { feedProblems } from "./validateFeeds";
+import { spacingProblems } from "./validateSpacing";
+
+/** Largest number of unknown currents: 36 MB of matrix, some seconds of work. */
 export const mostUnknowns = 1500;
-export function validateStructure(_structure: Structure, _soil: Soil, _frequency: number): string[] {
-  return [];
+/** Largest number of sample points over soil: low long wires need many. */
+const mostSamplePoints = 1200;
+/** Wires thicker than this share of a wavelength carry currents around themselves that the method does not know. */
+const thickestInWavelengths = 0.01;
+const shortestInRadii = 8;
+/** Over soil: heights below these are outside of what was checked. */
+const lowestHeight = 0.05;
+const lowestInRadii = 10;
+/** Over a perfect plane: distance from the own image as for two wires. */
+const lowestOverPlaneInRadii = 3;
+
+const metres = (x: number): string => `${Number(x.toPrecision(4))} m`;
+
+/** Everything that stands against solving, as sentences with the bound that is broken; empty when all is well. */
+export function validateStructure(structure: Structure, soil: Soil, frequency: number): string[] {
+  if (!(frequency > 0 && Number.isFinite(frequency))) return [`frequency ${frequency} Hz: expected a positive number`];
+  const basics = [...soilProblems(soil), ...wireProblems(structure, speedOfLight / frequency)];
+  if (basics.length > 0) return basics;
+  const problems = [
+    ...heightProblems(structure, soil),
+    ...spacingProblems(structure),
+    ...feedProblems(structure, soil),
+    ...loadProblems(structure, frequency),
+  ];
+  return problems.length > 0 ? problems : sizeProblems(structure, soil, frequency);
+}
+
+function soilProblems(soil: Soil): string[] {
+  if (soil.kind !== "homogeneous") return [];
+  const fine = soil.relativePermittivity >= 1 && soil.conductivity >= 0 && Number.isFinite(soil.conductivity);
+  if (fine && Number.isFinite(soil.relativePermittivity)) return [];
+  return [
+    `soil of permittivity ${soil.relativePermittivity} and conductivity ${soil.conductivity} S/m: ` +
+      "expected a permittivity of 1 or more and a conductivity of 0 or more",
+  ];
+}
+
+function wireProblems(structure: Structure, wavelength: number): string[] {
+  if (structure.wires.length === 0) return ["the structure has no wires"];
+  return structure.wires.flatMap((wire) => {
+    const length = wireLength(wire);
+    const name = `wire "${wire.name}"`;
+    if (!(length > 0 && Number.isFinite(length))) return [`${name} has no length: its ends must be apart`];
+    if (!(wire.radius > 0)) return [`${name} has radius ${wire.radius} m: expected more than 0`];
+    const found: string[] = [];
+    if (!(wire.conductivity > 0 && wire.permeability > 0))
+      found.push(`${name}: conductivity and permeability must be positive`);
+    if (wire.insulation && !(wire.insulation.outerRadius > wire.radius && wire.insulation.permittivity >= 1))
+      found.push(`${name}: insulation must lie outside of the wire and have a permittivity of 1 or more`);
+    if (length < shortestInRadii * wire.radius)
+      found.push(`${name} is ${metres(length)} long: shorter than ${shortestInRadii} of its radii, no wire any more`);
+    if (wire.radius > thickestInWavelengths * wavelength)
+      found.push(
+        `${name} has radius ${metres(wire.radius)}: thicker than ${thickestInWavelengths} wavelengths ` +
+          `(${metres(thickestInWavelengths * wavelength)}), where currents around the wire count`,
+      );
+    return found;
+  });
+}
+
+function heightProblems(structure: Structure, soil: Soil): string[] {
+  if (soil.kind === "free space") return [];
+  return structure.wires.flatMap((wire) => {
+    const low = Math.min(wire.from[2], wire.to[2]);
+    const high = Math.max(wire.from[2], wire.to[2]);
+    const name = `wire "${wire.name}"`;
+    if (soil.kind === "perfect") {
+      const least = lowestOverPlaneInRadii * wire.radius;
+      const stands = Math.abs(low) <= sameplace && high > least;
+      if (stands || low >= least) return [];
+      return [
+        `${name} comes down to ${metres(low)}: over a perfect plane it ends on it or stays ${metres(least)} above`,
+      ];
+    }
+    const least = Math.max(lowestHeight, lowestInRadii * (wire.insulation?.outerRadius ?? wire.radius));
+    if (low >= least) return [];
+    return [
+      `${name} comes down to ${metres(low)}: wires on, in or lower than ${metres(least)} above the soil ` +
+        "are not computed here",
+    ];
+  });
+}
+
+function loadProblems(structure: Structure, frequency: number): string[] {
+  return structure.loads.flatMap((load) => {
+    const wire = structure.wires[load.wire];
+    if (!wire) return [`a load sits on wire number ${load.wire}, which does not exist`];
+    const length = wireLength(wire);
+    if (!(load.distance >= 0 && load.distance <= length))
+      return [`a load sits ${load.distance} m along wire "${wire.name}", which is ${metres(length)} long`];
+    const z = load.impedance(2 * Math.PI * frequency);
+    if (Number.isFinite(z.re) && Number.isFinite(z.im)) return [];
+    return [`a load on wire "${wire.name}" has an infinite impedance at ${frequency} Hz: give it a loss`];
+  });
+}
+
+function sizeProblems(structure: Structure, soil: Soil, frequency: number): string[] {
+  const rule = meshRule(frequency, 1);
+  const total = structure.wires.reduce((sum, w) => sum + wireLength(w), 0);
+  const junctions = total / rule.largest < mostUnknowns ? findJunctions(structure, soil) : null;
+  const unknowns = junctions
+    ? structure.wires.reduce((sum, _, w) => sum + wireNodes(structure, junctions, w, rule).length - 1, 0)
+    : Math.ceil(total / rule.largest);
+  if (unknowns > mostUnknowns)
+    return [`the wires need about ${unknowns} unknown currents at ${frequency / 1e6} MHz: more than ${mostUnknowns}`];
+  if (soil.kind !== "homogeneous") return [];
+  const points = countSamplePoints(structure, speedOfLight / frequency, true);
+  if (points <= mostSamplePoints) return [];
+  return [
+    `long wires this low over soil need ${points} sample points: more than ${mostSamplePoints}; ` +
+      "raise them, or leave some out",
+  ];
 }
