@@ -100,7 +100,7 @@ const isPair = (part: Part): boolean =>
 function sideAfter(part: Part, side: Side): Side {
   if (part.kind === "balun") return "balanced";
   if (part.kind === "transformer" && part.sides === "isolated") return "balanced";
-  if (part.kind === "tuner") return part.output;
+  if (part.kind === "tuner" && part.output === "balanced") return "balanced";
   return isPair(part) ? "balanced" : side;
 }
 

@@ -84,23 +84,32 @@ export function replaceAt(thing: unknown, place: readonly Key[], value: unknown)
 }
 
 /** camelCase key to words: "endsHeight" is "ends height". */
-const words = (key: Key): string => String(key).replace(/([A-Z])/g, (c) => ` ${c.toLowerCase()}`);
+const words = (key: Key): string => (key === "q" ? "Q" : plainWords(key));
+const plainWords = (key: Key): string => String(key).replace(/([A-Z])/g, (c) => ` ${c.toLowerCase()}`);
 
+/** "length of line 1", "height of the dipole", "permittivity of the insulation". */
 function nameOf(station: Station, place: readonly Key[]): string {
-  const last = words(place[place.length - 1]!);
-  if (place[0] === "ground") return `${last} of the soil`;
-  if (place[0] === "transmitter") return `${last} of the transmitter`;
+  const what = words(place.filter((key) => typeof key === "string").at(-1) ?? "");
+  if (place[0] === "ground") return `${what} of the soil`;
+  if (place[0] === "transmitter") return `${what} of the transmitter`;
+  const owners = ownersOf(station, place);
+  if (place.includes("insulation")) return `${what} of the insulation`;
+  if (place[0] === "antennas") {
+    const kind = owners.findLast((o) => typeof o.kind === "string")?.kind;
+    return kind === undefined ? what : `${what} of the ${String(kind)}`;
+  }
+  const name = owners.findLast((o) => typeof o.name === "string" && o.name !== "")?.name;
+  return name === undefined ? what : `${what} of ${String(name)}`;
+}
+
+/** Objects on the way to a place, outermost first. */
+function ownersOf(station: Station, place: readonly Key[]): Record<string, unknown>[] {
+  const owners: Record<string, unknown>[] = [];
   let owner: unknown = station;
-  let name = "";
-  let kind = "";
   for (const key of place.slice(0, -1)) {
     owner = (owner as Record<Key, unknown>)[key];
-    if (typeof owner !== "object" || owner === null) continue;
-    if ("name" in owner && typeof owner.name === "string" && owner.name !== "") name = owner.name;
-    if ("kind" in owner && typeof owner.kind === "string") kind = owner.kind;
+    if (typeof owner === "object" && owner !== null && !Array.isArray(owner))
+      owners.push(owner as Record<string, unknown>);
   }
-  const what =
-    typeof place[place.length - 1] === "number" ? words(place.filter((k) => typeof k === "string").at(-1) ?? "") : last;
-  const thing = place[0] === "antennas" ? (kind === "" ? name : `the ${kind}`) : name;
-  return thing === "" ? what : `${what} of ${thing}`;
+  return owners;
 }

@@ -1,5 +1,5 @@
 /** Uncertain inputs in words, and the cheapest measurement that would settle each. English. */
-import { plainNumber, significantNumber } from "../quantity/format";
+import { metres, plainNumber, significantNumber } from "../quantity/format";
 import type { UncertainInput } from "../station/uncertainInputs";
 
 /** "dry to wet soil", "11.5 to 12.5 m". */
@@ -32,7 +32,7 @@ function unitOfPlace(place: string): { readonly name: string; readonly factor: n
 export function settledBy(input: { readonly place: string; readonly input: string }): string {
   const { place } = input;
   if (place.startsWith("ground")) {
-    return "Lower the wire to about 3 m and read R at the feed point: so near the soil it shows most plainly what the soil is.";
+    return "Read R at the feed point at a low height: so near the soil it shows most plainly what the soil is.";
   }
   if (/excessLoss|decibelsPerMetre|loss$/i.test(place) && place.startsWith("path")) {
     return "Open or short the far end of the line and read the SWR at its near end: that gives its loss.";
@@ -41,4 +41,18 @@ export function settledBy(input: { readonly place: string; readonly input: strin
   if (/eight$/.test(place)) return `Measure the ${input.input} with a line and a weight.`;
   if (/\.q$/.test(place)) return `Measure the ${input.input}, or read the SWR over the whole band: its width shows it.`;
   return `Measure the ${input.input}.`;
+}
+
+/** The reading that tells soils apart, with what it would show; `height` null where the antenna stays where it is. */
+export function soilSettledBy(f: {
+  readonly height: number | null;
+  readonly low: string;
+  readonly taken: string;
+  readonly high: string;
+}): string {
+  const how =
+    f.height === null
+      ? "Read R at the feed point"
+      : `Lower the wire to ${metres(f.height)} and read R at the feed point`;
+  return `${how}: about ${f.low} at the low end of what the soil may be, ${f.taken} as taken, ${f.high} at the high end.`;
 }

@@ -10,7 +10,7 @@ const parts: readonly (readonly [number, string])[] = [
   [0.41, "a third of one S-unit"],
   [0.6, "half an S-unit"],
   [0.85, "three quarters of one S-unit"],
-  [1.2, "one S-unit"],
+  [1.25, "one S-unit"],
 ];
 
 export function asSUnits(decibels: number): string {

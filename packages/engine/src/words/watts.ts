@@ -8,6 +8,8 @@ import { asSUnits } from "./sUnits";
 export interface Taker {
   readonly kind: "soil" | "line" | "part" | "wires";
   readonly name: string;
+  /** Takes a verb in the plural. */
+  readonly several: boolean;
   readonly watts: number;
   /** The same, rounded so that sentence and headline add up. */
   readonly rounded: number;
@@ -26,7 +28,9 @@ export interface WattsFacts {
   readonly swrAtTransmitter: number;
   readonly addedByMismatch: number;
   readonly heatInLines: number;
-  readonly horizontal: boolean;
+  /** The antenna works against radials. */
+  readonly onRadials: boolean;
+  readonly tuner: { readonly name: string; readonly impedance: string } | null;
 }
 
 const whole = (x: number): string => wholeWatts(x);
@@ -47,13 +51,16 @@ export function wattsHeadline(f: WattsFacts): Phrase[] {
 
 export function wattsVerdict(f: WattsFacts): Phrase[] {
   const told = f.takers.filter((t) => t.rounded >= Math.max(0.5, 0.005 * f.rated));
+  const task = f.tuner
+    ? [said(` ${capital(f.tuner.name)} has to match `), linked(f.tuner.impedance, "impedanceToMatch"), said(".")]
+    : [];
+  const advice = said(` ${wattsAdvice(f)}`);
+  if (told.length === 0) return [said("Nearly all of it leaves."), ...task, advice];
   const items = told.map((t, i) => [
-    said(`${i === 0 ? capital(t.name) : t.name} takes `.replace("wires takes", "wires take")),
+    said(i === 0 ? `${capital(t.name)} ${t.several ? "take" : "takes"} ` : `${t.name} `),
     linked(whole(t.rounded), t.value),
   ]);
-  const rest = items.map((item, i) => (i === 0 ? item : [said(item[0]!.text.replace(/ takes? $/, " ")), item[1]!]));
-  if (rest.length === 0) return [said(`Nearly all of it leaves. ${wattsAdvice(f)}`)];
-  return [...listed(rest), said(`: ${rest.length > 1 ? "together " : ""}${asSUnits(f.totalLoss)}. ${wattsAdvice(f)}`)];
+  return [...listed(items), said(`: ${items.length > 1 ? "together " : ""}${asSUnits(f.totalLoss)}.`), ...task, advice];
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -66,8 +73,7 @@ export function wattsAdvice(f: WattsFacts): string {
   if (largest.kind === "line" && f.addedByMismatch > 0.5 * f.heatInLines)
     return "Bring the match to the antenna, or use a line that bears this SWR.";
   if (largest.kind === "line") return "A line of lower loss, or a shorter one, helps most, on receiving too.";
-  if (largest.kind === "soil")
-    return f.horizontal ? "More height helps most." : "More or longer wires on the return side help most.";
+  if (largest.kind === "soil") return f.onRadials ? "More or longer radials help most." : "More height helps most.";
   if (largest.kind === "wires") return "Thicker wire or better coils help most.";
   return `Look at ${largest.name} first.`;
 }

@@ -50,7 +50,7 @@ export interface Marks {
   readonly usableWidth: number;
   readonly usableFrom: number | null;
   readonly usableTo: number | null;
-  /** True where the usable span reaches an end of the curve: it may be wider than told. */
+  /** True where an edge was not found within 15 % of the curve's ends: the span is wider than told. */
   readonly usableOpen: boolean;
 }
 
@@ -79,6 +79,10 @@ function resonance(curve: readonly CurvePoint[], at: CurveAt, near: number, tole
   return roots.sort((a, b) => Math.abs(a - near) - Math.abs(b - near))[0] ?? null;
 }
 
+/** How far beyond the curve the edge of the usable span is looked for, as a share of the frequency, in steps of one percent. */
+const furthest = 0.15;
+const outwardStep = 0.01;
+
 function usable(
   curve: readonly CurvePoint[],
   swrAt: (f: number) => number,
@@ -91,8 +95,22 @@ function usable(
   const over = (p: CurvePoint) => !(p.swrAtTransmitter < limit);
   const above = curve.findIndex((p, i) => i > least && over(p));
   const below = curve.findLastIndex((p, i) => i < least && over(p));
-  const cross = (i: number) => bisect((f) => swrAt(f) - limit, curve[i]!.frequency, curve[i + 1]!.frequency, tolerance);
-  const usableTo = above < 0 ? curve[curve.length - 1]!.frequency : cross(above - 1);
-  const usableFrom = below < 0 ? curve[0]!.frequency : cross(below);
-  return { usableWidth: usableTo - usableFrom, usableFrom, usableTo, usableOpen: above < 0 || below < 0 };
+  const cross = (a: number, b: number) => bisect((f) => swrAt(f) - limit, a, b, tolerance);
+  const outward = (start: number, direction: 1 | -1): number | null => {
+    for (let share = outwardStep; share <= furthest; share += outwardStep) {
+      const f = start * (1 + direction * share);
+      const inner = start * (1 + direction * (share - outwardStep));
+      if (!(swrAt(f) < limit)) return direction > 0 ? cross(inner, f) : cross(f, inner);
+    }
+    return null;
+  };
+  const [first, last] = [curve[0]!.frequency, curve[curve.length - 1]!.frequency];
+  const usableTo = above < 0 ? outward(last, 1) : cross(curve[above - 1]!.frequency, curve[above]!.frequency);
+  const usableFrom = below < 0 ? outward(first, -1) : cross(curve[below]!.frequency, curve[below + 1]!.frequency);
+  return {
+    usableWidth: (usableTo ?? last) - (usableFrom ?? first),
+    usableFrom,
+    usableTo,
+    usableOpen: usableTo === null || usableFrom === null,
+  };
 }

@@ -3,12 +3,12 @@ import type { Answer, Refusal, RuleOfThumb, Value } from "../../answer/answer";
 import { plainNumber } from "../../quantity/format";
 import type { Station } from "../../station/station";
 import { type BandFacts, bandAdvice, bandHeadline, bandMistakenIdea, bandReason, bandVerdict } from "../../words/band";
-import { settledBy } from "../../words/inputs";
 import { sentence } from "../../words/phrases";
 import { frameOf } from "../common/frame";
 import type { Context, Parameters, Progress, Question } from "../common/question";
 import { compareReadings } from "../common/readings";
 import { refusal } from "../common/refusal";
+import { wouldSettle } from "../common/settle";
 import { scalarValue } from "../common/values";
 import { workStation } from "../common/worked";
 import { bandFacts } from "./facts";
@@ -57,7 +57,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
       },
     ],
     next: bandAdvice(facts),
-    wouldSettle: unknown ? settledBy(unknown) : null,
+    wouldSettle: wouldSettle(worked, unknown),
     readings: compared.readings,
     rulesOfThumb: bandRules(facts),
     mistakenIdea: bandMistakenIdea(facts),

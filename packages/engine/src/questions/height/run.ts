@@ -10,16 +10,17 @@ import {
   heightReason,
   heightVerdict,
 } from "../../words/height";
-import { settledBy } from "../../words/inputs";
 import { sentence } from "../../words/phrases";
 import { frameOf } from "../common/frame";
+import { presentHeight, usualHeights } from "../common/heights";
 import type { Context, Parameters, Progress, Question } from "../common/question";
 import { compareReadings } from "../common/readings";
 import { refusal } from "../common/refusal";
+import { wouldSettle } from "../common/settle";
 import { scalarValue } from "../common/values";
 import { workStation } from "../common/worked";
 import { goodShare, heightFacts, workableShare } from "./facts";
-import { aimOf, pointsOfStudy, presentHeight, type Study, studyHeights, usualHeights } from "./study";
+import { aimOf, pointsOfStudy, type Study, studyHeights } from "./study";
 import { heightTable } from "./table";
 
 /** Elevation asked for when neither the question nor the file names one, degrees: first hops of a few thousand kilometres. */
@@ -84,7 +85,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
       },
     ],
     next: heightAdvice(facts),
-    wouldSettle: unknown ? settledBy(unknown) : null,
+    wouldSettle: wouldSettle(worked, unknown),
     readings: compared.readings,
     rulesOfThumb: heightRules(facts),
     mistakenIdea: heightMistakenIdea(facts),

@@ -2,10 +2,10 @@
 import { workPoint } from "../../chain/workPoint";
 import { strongestDirection } from "../../fields/gain";
 import { swr } from "../../lines/reflection";
-import { speedOfLight } from "../../numerics/vacuum";
 import type { Station } from "../../station/station";
 import { movedStation } from "../../station/uncertainInputs";
 import { combine, type InputEffect, ranked } from "../common/bounds";
+import { presentHeight } from "../common/heights";
 import type { Progress } from "../common/question";
 import { gainAt, stationNumbers } from "../common/stationNumbers";
 import type { Worked } from "../common/worked";
@@ -45,19 +45,6 @@ export interface Study {
 /** Uncertain inputs whose range is drawn into the curves; the others move the numbers at the present height only. */
 const inputsDrawn = 2;
 export const pointsOfStudy = 25;
-
-/** Height of the feed point now, m. */
-export const presentHeight = (worked: Worked): number => worked.point.antenna.build.structure.feeds[0]!.at[2];
-
-/** From a tenth of a wave (or as low as the lowest wire allows) to 0.6 of a wave, at least a quarter above the present. */
-export function usualHeights(worked: Worked): { from: number; to: number } {
-  const wave = speedOfLight / worked.frequency;
-  const now = presentHeight(worked);
-  const lowest = Math.min(...worked.point.antenna.build.structure.wires.flatMap((w) => [w.from[2], w.to[2]]));
-  const drop = Math.max(0, now - lowest);
-  const from = Math.min(now, Math.max(0.07 * wave, drop + 0.02 * wave));
-  return { from, to: Math.max(0.6 * wave, 1.25 * now) };
-}
 
 /** Where to look: the wanted elevation, in the direction in which the antenna is strongest at it. */
 export function aimOf(worked: Worked, elevation: number): Aim {

@@ -1,5 +1,6 @@
 /** The facts the sentences of `watts` are made of. */
 import type { Verdict } from "../../answer/answer";
+import { ohms } from "../../quantity/format";
 import { shareOut } from "../../quantity/shareOut";
 import type { Taker, WattsFacts } from "../../words/watts";
 import { toDecibels } from "../common/stationNumbers";
@@ -17,7 +18,6 @@ export function wattsFacts(
   const takers = takersOf(worked);
   const decimals = point.powerFromTransmitter < 20 ? 1 : 0;
   const rounded = shareOut([radiated, ...takers.map((t) => t.watts)], point.powerFromTransmitter, decimals);
-  const wires = point.antenna.build.structure.wires;
   return {
     rated: point.ratedPower,
     delivered: point.powerFromTransmitter,
@@ -29,9 +29,8 @@ export function wattsFacts(
     swrAtTransmitter: point.swrAtTransmitter,
     addedByMismatch: numbers.heatAddedByMismatch ?? 0,
     heatInLines: numbers.heatInLines ?? 0,
-    horizontal: wires.every(
-      (w) => Math.abs(w.to[2] - w.from[2]) < 0.9 * Math.hypot(w.to[0] - w.from[0], w.to[1] - w.from[1]),
-    ),
+    onRadials: worked.station.antennas.some((a) => a.radials !== null && point.resolved.feedsInUse.includes(a.name)),
+    tuner: point.tuner && { name: point.tuner.name, impedance: ohms(point.tuner.impedance, 0) },
   };
 }
 
@@ -42,10 +41,16 @@ function takersOf(worked: Worked): Omit<Taker, "rounded">[] {
   const others = point.parts.filter((p) => p.edge.part?.kind !== "line" && p.heat > 0);
   const several = point.parts.filter((p) => p.edge.part?.kind === "line" && p.edge.inUse).length > 1;
   const takers: Omit<Taker, "rounded">[] = [
-    { kind: "soil", name: "the soil", watts: numbers.heatInSoil ?? 0, value: "heatInSoil" },
-    { kind: "line", name: several ? "the lines together" : "the line", watts: lines, value: "heatInLines" },
-    { kind: "wires", name: "the wires", watts: numbers.heatInWires ?? 0, value: "heatInWires" },
-    ...others.map((p) => ({ kind: "part" as const, name: p.edge.name, watts: p.heat, value: "heatInPath" })),
+    { kind: "soil", name: "the soil", several: false, watts: numbers.heatInSoil ?? 0, value: "heatInSoil" },
+    { kind: "line", name: several ? "the lines" : "the line", several, watts: lines, value: "heatInLines" },
+    { kind: "wires", name: "the wires", several: true, watts: numbers.heatInWires ?? 0, value: "heatInWires" },
+    ...others.map((p) => ({
+      kind: "part" as const,
+      name: p.edge.name,
+      several: false,
+      watts: p.heat,
+      value: "heatInPath",
+    })),
   ];
   return takers.filter((t) => t.watts > 0).sort((a, b) => b.watts - a.watts);
 }

@@ -1,13 +1,13 @@
 /** Where does my power go? Every watt from the transmitter to the sky, each term worked out on its own. */
 import type { Answer, Refusal } from "../../answer/answer";
 import type { Station } from "../../station/station";
-import { settledBy } from "../../words/inputs";
 import { sentence } from "../../words/phrases";
 import { wattsAdvice, wattsHeadline, wattsMistakenIdea, wattsReason, wattsVerdict } from "../../words/watts";
 import { frameOf } from "../common/frame";
 import type { Context, Parameters, Progress, Question } from "../common/question";
 import { compareReadings } from "../common/readings";
 import { refusal } from "../common/refusal";
+import { wouldSettle } from "../common/settle";
 import { workStation } from "../common/worked";
 import { wattsFacts } from "./facts";
 import { wattsRules } from "./rules";
@@ -42,7 +42,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
       },
     ],
     next: wattsAdvice(facts),
-    wouldSettle: unknown ? settledBy(unknown) : null,
+    wouldSettle: wouldSettle(worked, unknown),
     readings: compared.readings,
     rulesOfThumb: wattsRules(worked),
     mistakenIdea: wattsMistakenIdea(facts),

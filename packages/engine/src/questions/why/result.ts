@@ -1,6 +1,7 @@
 /** The numbers of `why`: optima, what 50 and 75 ohm give away, and the curves. */
 import type { Column, ScalarValue, Table } from "../../answer/answer";
 import {
+  conductorLoss,
   impedanceOfLeastAttenuation,
   impedanceOfRatio,
   ratioOfGreatestPower,
@@ -32,6 +33,8 @@ export interface StandardPoint extends StudyPoint {
   /** Percent of attenuation (in dB) over the least. */
   readonly extraAttenuation: number;
   /** Percent of the greatest. */
+  /** Percent of conductor loss over the least, in the limit of small skin depth. */
+  readonly extraConductorLoss: number;
   readonly voltageShare: number;
   readonly powerShare: number;
 }
@@ -60,6 +63,7 @@ export function whyResult(input: WhyInput): WhyResult {
       return {
         ...point,
         extraAttenuation: 100 * (point.attenuation / least.attenuation - 1),
+        extraConductorLoss: 100 * (conductorLoss(point.ratio, r) / conductorLoss(attenuation.ratio, r) - 1),
         voltageShare: (100 * point.peakVoltage) / voltage.peakVoltage,
         powerShare: (100 * point.peakPower) / power.peakPower,
       };

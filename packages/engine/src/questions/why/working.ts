@@ -63,8 +63,8 @@ function voltageStep({ input, voltage }: WhyResult): WorkingStep {
   const { breakdown, outerSize } = input.study;
   return {
     text: `The field is strongest at the inner conductor and may not pass ${withPrefix(breakdown, "V/m", 3)}:`,
-    formula: "\\hat V = E \\frac{D}{2} \\frac{\\ln x}{x}, \\quad \\ln x = 1",
-    substituted: `\\hat V = ${withPrefix(breakdown, "V/m", 3).replace(/ (.*)$/, " \\; \\mathrm{$1}")} \\times ${significantNumber(500 * outerSize, 4)} \\; \\mathrm{mm} \\times \\frac{1}{e} = ${plainNumber(voltage.peakVoltage, 0)} \\; \\mathrm{V}`,
+    formula: "\\hat{V} = E \\frac{D}{2} \\frac{\\ln x}{x}, \\quad \\ln x = 1",
+    substituted: `\\hat{V} = ${withPrefix(breakdown, "V/m", 3).replace(/ (.*)$/, " \\; \\mathrm{$1}")} \\times ${significantNumber(500 * outerSize, 4)} \\; \\mathrm{mm} \\times \\frac{1}{e} = ${plainNumber(voltage.peakVoltage, 0)} \\; \\mathrm{V}`,
     result: ohm(voltage.impedance),
     source: `elementary; breakdown field: ${input.breakdownSource}`,
     explains: ["voltageOptimum", "greatestPeakVoltage"],
@@ -74,7 +74,7 @@ function voltageStep({ input, voltage }: WhyResult): WorkingStep {
 function powerStep({ power }: WhyResult): WorkingStep {
   return {
     text: "Peak envelope power at that voltage, matched:",
-    formula: "P = \\frac{\\hat V^2}{2 Z_0} \\propto \\frac{\\ln x}{x^2}, \\quad \\ln x = \\frac{1}{2}",
+    formula: "P = \\frac{\\hat{V}^2}{2 Z_0} \\propto \\frac{\\ln x}{x^2}, \\quad \\ln x = \\frac{1}{2}",
     substituted: `P = \\frac{${plainNumber(power.peakVoltage, 0)}^2}{2 \\times ${fixedNumber(power.impedance, 2)}} = ${plainNumber(power.peakPower, 0)} \\; \\mathrm{W}`,
     result: ohm(power.impedance),
     source: "elementary",
@@ -96,7 +96,7 @@ function meanStep({ attenuation, power, arithmeticMean, geometricMean }: WhyResu
 function standardStep({ least }: WhyResult, point: StandardPoint): WorkingStep {
   const z = point.impedance;
   return {
-    text: `What ${z} Ω gives away: it bears ${plainNumber(point.voltageShare, 1)} % of the greatest voltage and ${plainNumber(point.powerShare, 1)} % of the greatest power.`,
+    text: `What ${z} Ω gives away: it bears ${plainNumber(point.voltageShare, 1)} % of the greatest voltage and ${plainNumber(point.powerShare, 1)} % of the greatest power. Conductors alone, in the limit of small skin depth, would add ${plainNumber(point.extraConductorLoss, 2)} %.`,
     formula: "\\frac{\\alpha}{\\alpha_{\\mathrm{least}}} - 1",
     substituted: `\\frac{${fixedNumber(100 * point.attenuation, 3)}}{${fixedNumber(100 * least.attenuation, 3)}} - 1 = ${fixedNumber(point.extraAttenuation, 2)} \\; \\%`,
     result: { value: point.extraAttenuation, unit: "%" },

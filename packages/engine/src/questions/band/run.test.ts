@@ -1,0 +1,79 @@
+import { describe, expect, it } from "vitest";
+import type { Answer, Refusal } from "../../answer/answer";
+import { createAntennaSolver } from "../../chain/antennaSolver";
+import { workPoint } from "../../chain/workPoint";
+import { exactly } from "../../quantity/quantity";
+import type { Station } from "../../station/station";
+import { antennaOf, levelDipole, linePart, pathOf, plainStation } from "../../testing/plainStation";
+import { band } from "./run";
+
+function answered(station: Station, parameters = {}): Answer {
+  const steps: Generator<unknown, Answer | Refusal> = band.run(station, parameters, {
+    program: "",
+    catalogue: "",
+    fileHash: "",
+  });
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  if ("refused" in step.value) throw new Error(step.value.refused.why);
+  return step.value;
+}
+
+const number = (answer: Answer, name: string) => (answer.values[name] as { value: number }).value;
+const column = (answer: Answer, name: string) => answer.tables[0]!.columns[name]!.values as number[];
+
+describe("band", () => {
+  const station = plainStation();
+  const answer = answered(station);
+
+  it("agrees with exact solves between the points it interpolated", () => {
+    const solver = createAntennaSolver();
+    for (const i of [3, 37, 71, 98]) {
+      const f = column(answer, "frequency")[i]! * 1e6;
+      const point = workPoint(station, station.bands[0]!, f, solver, { tuner: "through" });
+      if ("refused" in point) throw new Error(point.refused.why);
+      expect(column(answer, "swrAtTransmitter")[i]!).toBeCloseTo(point.swrAtTransmitter, 3);
+    }
+  });
+
+  it("tells resonance (X = 0 at the feed point) apart from lowest SWR (in the shack)", () => {
+    const resonant = number(answer, "resonantFrequency");
+    const frequencies = column(answer, "frequency");
+    const reactance = column(answer, "feedPointReactance");
+    const i = frequencies.findIndex((f) => f > resonant);
+    expect(reactance[i - 1]!).toBeLessThan(0);
+    expect(reactance[i]!).toBeGreaterThan(0);
+    const swr = column(answer, "swrAtTransmitter");
+    expect(number(answer, "lowestSwr")).toBeLessThanOrEqual(Math.min(...swr) + 1e-9);
+    expect(number(answer, "lowestSwrFrequency")).not.toBeCloseTo(resonant, 3);
+  });
+
+  it("finds the usable width to where the SWR crosses the limit, also beyond the curve", () => {
+    const narrow = answered(station, { swrBelow: 1.8 });
+    const wide = answered(station, { swrBelow: 3 });
+    expect(number(wide, "usableWidth")).toBeGreaterThan(number(narrow, "usableWidth"));
+    expect(number(wide, "usableWidth")).toBeGreaterThan(400);
+  });
+
+  it("shows that loss flatters: SWR in the shack is below that at the antenna", () => {
+    const swr = column(answer, "swrAtTransmitter");
+    const feed = column(answer, "swrAtFeedPoint");
+    swr.forEach((s, i) => {
+      expect(s).toBeLessThan(feed[i]!);
+    });
+  });
+
+  it("does not call a curve good that is only loss", () => {
+    const lossy = plainStation({ path: pathOf([{ ...linePart("old line", 100), excessLoss: exactly(0.05) }]) });
+    const flattered = answered(lossy);
+    expect(flattered.verdict).toBe("workable");
+    expect(flattered.next).toContain("loss");
+  });
+
+  it("says that there is no resonance where there is none", () => {
+    const short = answered(plainStation({ antennas: [antennaOf(levelDipole(6, 12))] }));
+    const resonance = short.values.resonantFrequency as { value: number | null; reason?: string };
+    expect(resonance.value).toBeNull();
+    expect(resonance.reason).toContain("not resonant");
+  });
+});
