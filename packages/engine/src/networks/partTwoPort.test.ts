@@ -5,7 +5,7 @@ import type { LineEntry } from "../lines/lineModel";
 import { complex, magnitude, multiply, subtract } from "../numerics/complex";
 import { exactly } from "../quantity/quantity";
 import type { Lumped, Part } from "../station/path";
-import { endTwoPort, isTunerAtWork, partTwoPort } from "./partTwoPort";
+import { isTunerAtWork, partTwoPort } from "./partTwoPort";
 import { cascade, type TwoPort, towardsTransmitter, transformedImpedance } from "./twoPort";
 
 const base = { name: "it", note: "", state: "in line" as const };
@@ -168,14 +168,7 @@ describe("parts as two-ports", () => {
       /neither a loss nor a file/,
     );
     expect(reason({ ...parts[1]!, length: q(0) } as Part)).toMatch(/length of 0 m/);
-  });
-
-  it("gives a switch its loss and a tee none", () => {
-    const relay = endTwoPort(
-      { kind: "switch", name: "relay", positions: {}, idle: "open", now: "", loss: q(0.05), isolation: null },
-      50,
-    );
-    expect(10 * Math.log10(1 + loss(relay, 50, 0) / 50)).toBeCloseTo(0.05, 12);
-    expect(loss(endTwoPort({ kind: "tee", name: "tee", branches: {} }, 50), 50, 0)).toBe(0);
+    expect(reason({ ...parts[0]!, length: q(1e9) } as Part)).toMatch(/more than 2000 dB/);
+    expect(reason({ ...parts[1]!, length: q(1e9) } as Part)).toBe("");
   });
 });

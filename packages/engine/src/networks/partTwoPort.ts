@@ -1,9 +1,9 @@
 /** Every part of a path as a two-port at one frequency. The one place that knows what each kind of part does. */
-import { type LineConstants, lineConstants } from "../lines/lineConstants";
+import { type LineConstants, lineConstants, matchedLoss } from "../lines/lineConstants";
 import { complex } from "../numerics/complex";
-import type { FilterPart, LinePart, Part, PathEnd, StubPart } from "../station/path";
+import type { FilterPart, LinePart, Part, StubPart } from "../station/path";
 import type { MeasuredNetwork } from "../station/station";
-import { lineTwoPort, stubTwoPort } from "./lineTwoPort";
+import { greatestLineLoss, lineTwoPort, stubTwoPort } from "./lineTwoPort";
 import { acrossTwoPort, seriesTwoPort } from "./lumpedTwoPort";
 import { type MeasuredResult, measuredTwoPort } from "./measuredTwoPort";
 import { balunTwoPort, transformerTwoPort } from "./transformerTwoPort";
@@ -63,7 +63,7 @@ export function partTwoPort(part: Part, frequency: number, around: PartSurroundi
 }
 
 /** Constants of the line in a part: its excess loss and temperature included. */
-export const linePartConstants = (part: LinePart, frequency: number): LineConstants =>
+const linePartConstants = (part: LinePart, frequency: number): LineConstants =>
   lineConstants(part.line.model, frequency, {
     excessDecibelsPerMetre: part.excessLoss.value,
     temperature: part.temperature?.value ?? null,
@@ -71,6 +71,9 @@ export const linePartConstants = (part: LinePart, frequency: number): LineConsta
 
 function linePart(part: LinePart, frequency: number): PartResult {
   const constants = linePartConstants(part, frequency);
+  if (matchedLoss(constants, part.length.value) > greatestLineLoss) {
+    return { kind: "not computed", reason: `the line "${part.name}" takes more than ${greatestLineLoss} dB` };
+  }
   return plain(lineTwoPort(constants, part.length.value), constants.notes);
 }
 
@@ -95,7 +98,3 @@ function fromFile(file: string, frequency: number, around: PartSurroundings): Pa
   if (!network) return { kind: "not computed", reason: `the file "${file}" could not be read` };
   return measuredTwoPort(network, frequency);
 }
-
-/** Loss of a switch or a band splitter through the branch in use, as a section matched to `reference` (ohm). A tee has none. */
-export const endTwoPort = (end: PathEnd, reference: number): TwoPort =>
-  end.kind === "switch" || end.kind === "band splitter" ? matchedAttenuator(end.loss.value, reference) : through;

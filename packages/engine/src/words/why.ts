@@ -7,6 +7,8 @@ export interface WhyFacts {
   readonly dielectric: string;
   /** Ohm. */
   readonly attenuationOptimum: number;
+  /** The same conductors with air between them. */
+  readonly optimumInAir: number;
   readonly voltageOptimum: number;
   readonly powerOptimum: number;
   readonly arithmeticMean: number;
@@ -58,12 +60,15 @@ export function whyNext(f: WhyFacts): string {
   return `At equal outer size ${kinder} Ω warms less; the transmitter and the plugs still decide.`;
 }
 
-export const whyMistakenIdea = (f: WhyFacts): { idea: string; refutation: string } => ({
-  idea: "“The transmitter has 50 Ω inside, so cable must have 50 Ω.”",
-  refutation:
-    `50 Ω is what it is made to feed, not what it has inside, and no law of nature: with ${f.dielectric} the least attenuation ` +
-    `lies at ${ohm(f.attenuationOptimum)}, the greatest power at ${ohm(f.powerOptimum)}.`,
-});
+export function whyMistakenIdea(f: WhyFacts): { idea: string; refutation: string } {
+  const filled = f.dielectric === "air" ? "" : ` and at ${plainNumber(f.attenuationOptimum, 1)} Ω with ${f.dielectric}`;
+  return {
+    idea: "“The transmitter has 50 Ω inside, so cable must have 50 Ω.”",
+    refutation:
+      "50 Ω is what it is made to feed, not what it has inside, and no law of nature: this size of cable warms least " +
+      `at ${ohm(f.optimumInAir)} with air${filled}, and bears most power at ${ohm(f.powerOptimum)}.`,
+  };
+}
 
 export const whyRules = (f: WhyFacts): RuleOfThumb[] => [
   {

@@ -1,5 +1,6 @@
 /** Why this impedance? What a coaxial line of one size gains and gives away at every impedance. */
 import type { Answer, Refusal } from "../../answer/answer";
+import { impedanceOfRatio } from "../../lines/impedanceStudy";
 import { speedOfLight } from "../../numerics/vacuum";
 import { withPrefix } from "../../quantity/format";
 import type { Station } from "../../station/station";
@@ -73,6 +74,7 @@ function factsOf({ input, attenuation, least, voltage, power, standards, ...mean
   return {
     dielectric: input.study.dielectric.name,
     attenuationOptimum: least.impedance,
+    optimumInAir: impedanceOfRatio(attenuation.ratio, 1),
     voltageOptimum: voltage.impedance,
     powerOptimum: power.impedance,
     arithmeticMean: means.arithmeticMean,

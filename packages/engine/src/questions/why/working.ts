@@ -3,12 +3,17 @@ import type { WorkingStep } from "../../answer/answer";
 import { fixedNumber, plainNumber, significantNumber, withPrefix } from "../../quantity/format";
 import type { StandardPoint, WhyResult } from "./result";
 
+/** "26.6 kV" for a formula. */
+const typeset = (value: number, unit: string): string =>
+  withPrefix(value, unit, 3).replace(/ (.*)$/, " \\; \\mathrm{$1}");
+
 const ohm = (value: number): { value: number; unit: string } => ({ value, unit: "ohm" });
 
 export function whyWorking(result: WhyResult): WorkingStep[] {
   return [
     impedanceStep(result),
     attenuationStep(result),
+    skinStep(result),
     ...asBuiltStep(result),
     voltageStep(result),
     powerStep(result),
@@ -23,23 +28,33 @@ function impedanceStep({ input, attenuation }: WhyResult): WorkingStep {
     text: `With ${name} between them, the diameters D and d alone decide the impedance; x stands for D/d.`,
     formula: "Z_0 = \\frac{\\eta_0}{2\\pi\\sqrt{\\varepsilon_r}} \\ln x",
     substituted: `Z_0 = \\frac{59.96}{\\sqrt{${significantNumber(permittivity, 4)}}} \\ln ${fixedNumber(attenuation.ratio, 3)} = ${fixedNumber(attenuation.impedance, 1)} \\; \\Omega`,
-    result: ohm(attenuation.impedance),
     source: `elementary; permittivity: ${input.dielectricSource}`,
     explains: ["attenuationOptimum", "attenuationOptimumRatio"],
   };
 }
 
-function attenuationStep({ input, surfaceRatio, attenuation, least }: WhyResult): WorkingStep {
-  const { inner, outer, frequency } = input.study;
+function attenuationStep({ input, surfaceRatio, attenuation }: WhyResult): WorkingStep {
+  const { inner, outer } = input.study;
   return {
     text:
-      `Conductor loss for a fixed D, ${inner.name} inside and ${outer.name} outside (r: ratio of their surface resistances), has its least where its slope is zero. ` +
-      `With the true skin depth at ${withPrefix(frequency, "Hz")} and the loss of the insulation, which does not depend on x, the least lies at ${plainNumber(least.impedance, 1)} Ω.`,
+      `Conductor loss for a fixed D, ${inner.name} inside and ${outer.name} outside (r: ratio of their surface resistances), ` +
+      "has its least where its slope is zero. The loss of the insulation does not depend on x.",
     formula: "\\alpha \\propto \\frac{x + r}{\\ln x}, \\quad \\ln x = 1 + \\frac{r}{x}",
     substituted: `r = ${fixedNumber(surfaceRatio, 3)}: \\; x = ${fixedNumber(attenuation.ratio, 4)}`,
-    result: ohm(least.impedance),
+    result: ohm(attenuation.impedance),
     source: "stationary point, solved to rounding; e.g. Chipman, Transmission Lines (Schaum, 1968)",
-    explains: ["attenuationOptimum", "attenuationOptimumRatio", "attenuationOptimumAtFrequency", "leastAttenuation"],
+    explains: ["attenuationOptimum", "attenuationOptimumRatio"],
+  };
+}
+
+function skinStep({ input, least }: WhyResult): WorkingStep {
+  return {
+    text:
+      `That holds in the limit of small skin depth. At ${withPrefix(input.study.frequency, "Hz")}, skin depth and inner reactance as they are, ` +
+      `the least attenuation is ${significantNumber(100 * least.attenuation, 3)} dB/100 m, at`,
+    result: ohm(least.impedance),
+    source: "telegrapher's equations, conductors after Schelkunoff, Bell Syst. Tech. J. 13 (1934) 532; golden section",
+    explains: ["attenuationOptimumAtFrequency", "leastAttenuation"],
   };
 }
 
@@ -64,7 +79,7 @@ function voltageStep({ input, voltage }: WhyResult): WorkingStep {
   return {
     text: `The field is strongest at the inner conductor and may not pass ${withPrefix(breakdown, "V/m", 3)}:`,
     formula: "\\hat{V} = E \\frac{D}{2} \\frac{\\ln x}{x}, \\quad \\ln x = 1",
-    substituted: `\\hat{V} = ${withPrefix(breakdown, "V/m", 3).replace(/ (.*)$/, " \\; \\mathrm{$1}")} \\times ${significantNumber(500 * outerSize, 4)} \\; \\mathrm{mm} \\times \\frac{1}{e} = ${plainNumber(voltage.peakVoltage, 0)} \\; \\mathrm{V}`,
+    substituted: `\\hat{V} = ${typeset(breakdown, "V/m")} \\times ${significantNumber(500 * outerSize, 4)} \\; \\mathrm{mm} \\times \\frac{1}{e} = ${typeset(voltage.peakVoltage, "V")}`,
     result: ohm(voltage.impedance),
     source: `elementary; breakdown field: ${input.breakdownSource}`,
     explains: ["voltageOptimum", "greatestPeakVoltage"],
@@ -75,7 +90,7 @@ function powerStep({ power }: WhyResult): WorkingStep {
   return {
     text: "Peak envelope power at that voltage, matched:",
     formula: "P = \\frac{\\hat{V}^2}{2 Z_0} \\propto \\frac{\\ln x}{x^2}, \\quad \\ln x = \\frac{1}{2}",
-    substituted: `P = \\frac{${plainNumber(power.peakVoltage, 0)}^2}{2 \\times ${fixedNumber(power.impedance, 2)}} = ${plainNumber(power.peakPower, 0)} \\; \\mathrm{W}`,
+    substituted: `P = \\frac{(${typeset(power.peakVoltage, "V")})^2}{2 \\times ${fixedNumber(power.impedance, 1)} \\; \\Omega} = ${typeset(power.peakPower, "W")}`,
     result: ohm(power.impedance),
     source: "elementary",
     explains: ["powerOptimum", "greatestPeakPower"],
