@@ -7,6 +7,7 @@ import { placeOf, problemAt, type SourceText, sourceText } from "./reading/sourc
 import { yamlTree } from "./reading/yamlTree";
 import { stationFile } from "./schema/station";
 import { grammarVersion, presentVersion } from "./versions/version";
+import { writeStation } from "./writing/writeStation";
 
 export interface ReadOptions {
   /** Name shown in problems. */
@@ -51,7 +52,7 @@ const refused = (problems: readonly Problem[]): ReadResult => ({
 const inOrder = (problems: readonly Problem[]): readonly Problem[] =>
   [...problems].sort((a, b) => a.line - b.line || a.column - b.column).slice(0, limits.problems);
 
-function readTree(source: SourceText, _options: ReadOptions): ReadResult {
+function readTree(source: SourceText, options: ReadOptions): ReadResult {
   const { tree, root, problems } = yamlTree(source);
   if (tree === null) return refused(problems.length > 0 ? problems : [emptyFile(source)]);
   const version = presentVersion(tree);
@@ -62,13 +63,15 @@ function readTree(source: SourceText, _options: ReadOptions): ReadResult {
   const decoded = stationFile.safeParse(version.tree, { reportInput: true });
   if (!decoded.success) return refused([...problems, ...problemsOf(source, root, decoded.error.issues)]);
   const found: Problem[] = [...problems];
-  const station = buildStation(
+  const built = buildStation(
     decoded.data,
     (path, at, fault) => found.push(problemAt(source, markedRange(root, path, at), placeOf(path), fault)),
     version.assumed ? [versionAssumed] : [],
+    options.readFile,
   );
+  found.push(...built.problems);
   if (found.length > 0) return refused(found);
-  return { station, problems: [], normalised: "" };
+  return { station: built.station, problems: [], normalised: writeStation(built.station) };
 }
 
 const emptyFile = (source: SourceText): Problem =>

@@ -1,6 +1,8 @@
 /** The decoded file to the station, with every gap filled and listed, and everything that refers to something checked. */
-import type { Assumption, Station } from "@feedpath/engine";
+import type { Assumption, Problem, Station } from "@feedpath/engine";
 import { checkStation } from "../checks/checkStation";
+import { partsWithPlaces } from "../checks/references";
+import { measuredFiles } from "../reading/measuredFiles";
 import type { FileStation } from "../schema/station";
 import { buildAntenna, feedNames, writtenAntennas } from "./antennas";
 import type { Build } from "./build";
@@ -9,8 +11,19 @@ import { buildPath, givenNames, type PathBuild } from "./path";
 import { buildBands, buildTransmitter } from "./radio";
 import { buildEarths, buildGround, buildPeople, buildReadings, buildSurroundings, buildWanted } from "./surroundings";
 
-/** Builds a station without its measured files. Problems go to `report`; the station is only good when there are none. */
-export function buildStation(file: FileStation, report: Build["report"], listed: readonly Assumption[]): Station {
+export interface BuiltStation {
+  readonly station: Station;
+  /** Problems inside files that the station refers to. */
+  readonly problems: readonly Problem[];
+}
+
+/** Builds a station. Problems go to `report`; the station is only good when there are none anywhere. */
+export function buildStation(
+  file: FileStation,
+  report: Build["report"],
+  listed: readonly Assumption[],
+  readFile?: (relativePath: string) => string | null,
+): BuiltStation {
   const build: Build = { assumptions: [...listed], report };
   const title = fill(build, file.station, {
     place: "title",
@@ -46,6 +59,9 @@ export function buildStation(file: FileStation, report: Build["report"], listed:
     assumptions: build.assumptions,
     measured: {},
   };
-  checkStation({ build, file, station, antennas, partNames: walk.names, feeds: walk.feeds });
-  return station;
+  const checked = { build, file, station, antennas, partNames: walk.names, feeds: walk.feeds };
+  checkStation(checked);
+  const places = new Map(partsWithPlaces(checked).map(({ part, path: at }) => [part.name, at]));
+  const { measured, problems } = measuredFiles(build, station, (part) => places.get(part) ?? ["path"], readFile);
+  return { station: { ...station, measured }, problems };
 }

@@ -39,7 +39,7 @@ const say = (message: string, expected: string, mend: string | null = null): Fau
 export function yamlTree(source: SourceText): YamlTree {
   const document = parseDocument(source.text, {
     version: "1.2",
-    schema: "core",
+    schema: "failsafe",
     uniqueKeys: false,
     prettyErrors: false,
     merge: false,
@@ -107,9 +107,10 @@ function refuseDecoration(walk: Walk, node: unknown, range: readonly [number, nu
   }
 }
 
-function scalarText(scalar: { readonly value: unknown; readonly source?: string }): string | null {
-  if (scalar.value === null) return null;
-  return typeof scalar.value === "string" ? scalar.value : (scalar.source ?? String(scalar.value));
+/** The text of a scalar; null for a key with nothing after it. The failsafe schema keeps every scalar a text. */
+function scalarText(scalar: { readonly value: unknown; readonly type?: string | null }): string | null {
+  const text = String(scalar.value ?? "");
+  return text === "" && scalar.type === "PLAIN" ? null : text;
 }
 
 function tooMany(walk: Walk, count: number, range: readonly [number, number], path: KeyPath): boolean {

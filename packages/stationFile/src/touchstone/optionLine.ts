@@ -1,5 +1,5 @@
 /** The option line of a Touchstone 1.1 file: "# MHz S RI R 50", any order, any case, every item optional. */
-import { type Parsed, faulty, parsed } from "../units/fault";
+import { faulty, type Parsed, parsed } from "../units/fault";
 import { nearestWord, orList, shown } from "../units/nearest";
 
 export type NumberFormat = "MA" | "DB" | "RI";
@@ -65,5 +65,8 @@ function unknownOption(word: string): Parsed<Options> {
   }
   const near = nearestWord(word, known);
   const hint = near === null ? `Expected: ${orList(known)}.` : `Nearest: ${near}.`;
-  return faulty(`"${shown(word)}" is no option of a Touchstone file. ${hint}`, orList(known), { nearest: near, mend: near });
+  return faulty(`"${shown(word)}" is no option of a Touchstone file. ${hint}`, orList(known), {
+    nearest: near,
+    mend: near,
+  });
 }

@@ -5,8 +5,24 @@ import { readTouchstone } from "./readTouchstone";
 /** Bodies written after the rules of the Touchstone specification rev 1.1; values computed apart from this program. */
 const good: readonly (readonly [string, number, readonly number[], readonly (readonly number[])[]])[] = [
   ["#\n1.0 0.5 90\n", 50, [1e9], [[0, 0.5]]],
-  ["! home sweep\n# R 75 ri s MHZ\n14.1 0.2 -0.1 ! middle\n14.2 0 0\n", 75, [14.1e6, 14.2e6], [[0.2, -0.1], [0, 0]]],
-  ["# kHz S DB R 50\n7000 -6.020599913279624 180\n7100 -20 -450\n", 50, [7e6, 7.1e6], [[-0.5, 0], [0, -0.1]]],
+  [
+    "! home sweep\n# R 75 ri s MHZ\n14.1 0.2 -0.1 ! middle\n14.2 0 0\n",
+    75,
+    [14.1e6, 14.2e6],
+    [
+      [0.2, -0.1],
+      [0, 0],
+    ],
+  ],
+  [
+    "# kHz S DB R 50\n7000 -6.020599913279624 180\n7100 -20 -450\n",
+    50,
+    [7e6, 7.1e6],
+    [
+      [-0.5, 0],
+      [0, -0.1],
+    ],
+  ],
   ["# MHz S RI R 50\n# Hz Z MA R 1\n3.6 0.25 0\n", 50, [3.6e6], [[0.25, 0]]],
   ["# Hz Z RI R 50\n1000000 1.5 0.5\n", 50, [1e6], [[0.230769230769, 0.153846153846]]],
   // y = 2 - j1 on 100 ohm is 40 + j20 ohm: (40 + j20 - 100)/(40 + j20 + 100) = -0.4 + j0.2.
@@ -66,7 +82,10 @@ describe("a Touchstone file", () => {
   });
 
   it("never throws and never mixes a network with problems", () => {
-    const line = fc.oneof(fc.string(), fc.constantFrom("# MHz S RI R 50", "14.2 0 0", "14.3 0.1 0.1", "1 2 3 4 5 6 7 8 9"));
+    const line = fc.oneof(
+      fc.string(),
+      fc.constantFrom("# MHz S RI R 50", "14.2 0 0", "14.3 0.1 0.1", "1 2 3 4 5 6 7 8 9"),
+    );
     fc.assert(
       fc.property(fc.array(line, { maxLength: 8 }), (lines) => {
         const { network, problems } = readTouchstone(lines.join("\n"), "x.s1p");

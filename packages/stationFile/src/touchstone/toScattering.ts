@@ -34,7 +34,8 @@ export function toScattering(matrix: readonly Complex[], parameter: Parameter): 
   }
   const [a = one, b = one, c = one, d = one] = matrix;
   const sum = [plus(a, one), b, c, plus(d, one)] as const;
-  const difference = parameter === "Z" ? [minus(a, one), b, c, minus(d, one)] : [minus(one, a), negative(b), negative(c), minus(one, d)];
+  const difference =
+    parameter === "Z" ? [minus(a, one), b, c, minus(d, one)] : [minus(one, a), negative(b), negative(c), minus(one, d)];
   const determinant = minus(times(sum[0], sum[3]), times(sum[1], sum[2]));
   const inverse = [sum[3], negative(sum[1]), negative(sum[2]), sum[0]].map((entry) => over(entry, determinant));
   const entry = (row: number, column: number): Complex =>

@@ -2,6 +2,8 @@ import { closest, distance } from "fastest-levenshtein";
 
 /** Longest word that is compared: the edit distance grows with the product of the lengths. */
 const longestWord = 40;
+/** Most words that are compared with one. */
+const mostWords = 300;
 
 /**
  * The valid word nearest to a written one by edit distance, or null when none is near (more than a third of the
@@ -14,7 +16,7 @@ export function nearestWord(written: string, words: readonly string[]): string |
   if (same !== undefined) return same;
   const nearest = closest(
     folded,
-    words.map((word) => word.toLowerCase()),
+    words.slice(0, mostWords).map((word) => word.toLowerCase()),
   );
   const allowed = Math.max(written.length > 2 ? 2 : 1, Math.floor(written.length / 3));
   if (distance(folded, nearest) > allowed || nearest.length <= distance(folded, nearest)) return null;

@@ -1,0 +1,144 @@
+/** A station back to text: canonical, so that the same station always gives the same bytes. */
+import type { Ground, Station, Surrounding } from "@feedpath/engine";
+import { stringify } from "yaml";
+import { feedCount } from "../building/feedCount";
+import { formatAmount, formatDirection, formatPlace, formatQuantity, formatSpan } from "../units/formatQuantity";
+import { grammarVersion } from "../versions/version";
+import { writeAntenna, writeConductor } from "./writeAntenna";
+import { writePath } from "./writePath";
+import { type Branch, type Leaf, present, type Writing, writing } from "./writing";
+
+/**
+ * Text of a station in the present version of the grammar. Values the reader filled in are left out: reading the text
+ * gives an equal station with the same assumptions.
+ */
+export function writeStation(station: Station): string {
+  const w = writing(station.assumptions);
+  const tree = present({
+    feedpath: w.given("feedpath", String(grammarVersion)),
+    station: w.given("title", station.title),
+    note: station.note === "" ? undefined : station.note,
+    ...writeBands(w, station),
+    transmitter: writeTransmitter(w, station),
+    path: writePath(w, station.path, "path", feedCount(station.antennas)),
+    ...writeAntennas(w, station),
+    ground: w.given("ground", writeGround(station.ground)),
+    earths: station.earths.length > 0 ? writeEarths(station) : undefined,
+    surroundings: station.surroundings.length > 0 ? station.surroundings.map(writeSurrounding) : undefined,
+    people: station.people.length > 0 ? writePeople(w, station) : undefined,
+    wanted: writeWanted(station),
+    readings: station.readings.length > 0 ? writeReadings(w, station) : undefined,
+  });
+  return stringify(tree, { lineWidth: 0, schema: "failsafe", aliasDuplicateObjects: false });
+}
+
+function writeBands(w: Writing, { bands }: Station): Branch {
+  const written = bands.map((band, index): readonly [string, Branch] => [
+    band.name,
+    present({
+      frequency: w.given(`bands.${index}.frequency`, formatQuantity(band.frequency, "frequency")),
+      band: w.given(`bands.${index}.sweep`, formatSpan(band.sweep.from, band.sweep.to, "frequency")),
+      set: Object.keys(band.set).length > 0 ? band.set : undefined,
+    }),
+  ]);
+  const [first] = written;
+  return first?.[0] === "" ? first[1] : { bands: Object.fromEntries(written) };
+}
+
+function writeTransmitter(w: Writing, { transmitter }: Station): Branch {
+  const { power, duty, onAir, designedFor, powerAtSwr, earthed, noiseFigure } = transmitter;
+  const table = powerAtSwr.map((row) => [String(row.swr), formatQuantity(row.power, "power")]);
+  return present({
+    power: formatQuantity(power, "power"),
+    duty: w.given("transmitter.duty", formatQuantity(duty, "ratio")),
+    "on air": onAir ? `${formatAmount(onAir.on, "time")} of ${formatAmount(onAir.of, "time")}` : undefined,
+    "designed for": w.given("transmitter.designedFor", formatQuantity(designedFor, "impedance")),
+    "power at SWR": table.length > 0 ? Object.fromEntries(table) : undefined,
+    earthed: w.given("transmitter.earthed", earthed),
+    "noise figure": noiseFigure ? formatQuantity(noiseFigure, "decibels") : undefined,
+  });
+}
+
+function writeAntennas(w: Writing, { antennas }: Station): Branch {
+  const written = antennas.map(
+    (antenna, index) => [antenna.name, writeAntenna(w, antenna, `antennas.${index}`)] as const,
+  );
+  const [first] = written;
+  if (first && written.length === 1 && first[0] === "antenna") return { antenna: first[1] };
+  return { antennas: Object.fromEntries(written) };
+}
+
+function writeGround(ground: Ground): Leaf {
+  if (ground.kind === "free space" || ground.kind === "perfect") return ground.kind;
+  if (ground.kind === "layers") {
+    return {
+      layers: ground.layers.map(({ permittivity, conductivity, thickness }) =>
+        present({
+          permittivity: formatQuantity(permittivity, "number"),
+          conductivity: formatQuantity(conductivity, "conductivity"),
+          thickness: thickness ? formatQuantity(thickness, "length") : undefined,
+        }),
+      ),
+    };
+  }
+  if (ground.name !== "") return ground.name;
+  return {
+    permittivity: formatQuantity(ground.permittivity, "number"),
+    conductivity: formatQuantity(ground.conductivity, "conductivity"),
+  };
+}
+
+const writeEarths = ({ earths }: Station): Branch =>
+  Object.fromEntries(
+    earths.map(({ name, form, size, diameter, at, resistance }) => {
+      const sized =
+        form === "unspecified" || !size ? {} : { [form]: formatQuantity(size, form === "plate" ? "area" : "length") };
+      const rest = {
+        diameter: diameter ? formatQuantity(diameter, "length") : undefined,
+        at: at ? formatPlace(at) : undefined,
+        resistance: resistance ? formatQuantity(resistance, "impedance") : undefined,
+      };
+      return [name, present({ ...sized, ...rest })];
+    }),
+  );
+
+function writeSurrounding(thing: Surrounding): Branch {
+  if (thing.kind === "sheet") return { sheet: thing.name, corners: thing.corners.map(formatPlace) };
+  if (thing.kind === "roof") return { roof: thing.covering, loss: formatQuantity(thing.loss, "decibels") };
+  return { conductor: thing.name, points: thing.points.map(formatPlace), wire: writeConductor(thing.wire) };
+}
+
+const writePeople = (w: Writing, { people }: Station): Leaf =>
+  people.map(({ place, at, who, stays }, index) =>
+    present({
+      place,
+      at: formatPlace(at),
+      who: w.given(`people.${index}.who`, who),
+      stays: w.given(`people.${index}.stays`, typeof stays === "string" ? stays : formatQuantity(stays, "time")),
+    }),
+  );
+
+function writeWanted({ wanted }: Station): Leaf {
+  const { elevation, direction, swrBelow, mayChange } = wanted;
+  const facing =
+    direction === null ? undefined : { value: direction, low: direction, high: direction, basis: "stated" as const };
+  const tree = present({
+    elevation: elevation ? formatQuantity(elevation, "angle") : undefined,
+    direction: facing ? formatDirection(facing) : undefined,
+    "SWR below": swrBelow ? formatQuantity(swrBelow, "number") : undefined,
+    "may change": mayChange.length > 0 ? mayChange : undefined,
+  });
+  return Object.keys(tree).length > 0 ? tree : undefined;
+}
+
+const writeReadings = (w: Writing, { readings }: Station): Leaf =>
+  readings.map(({ at, frequency, swr, file, taken, farEnd }, index) =>
+    present({
+      at,
+      frequency: frequency ? formatQuantity(frequency, "frequency") : undefined,
+      SWR: swr ? formatQuantity(swr, "number") : undefined,
+      file: file ?? undefined,
+      taken: taken ?? undefined,
+      "far end": w.given(`readings.${index}.farEnd`, farEnd),
+    }),
+  );
