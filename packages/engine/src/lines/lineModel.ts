@@ -1,4 +1,4 @@
-/** What a feed line is made of, or what its data sheet says. Types only; constants.ts turns them into Z0 and gamma. */
+/** What a feed line is made of, or what its data sheet says. Types only; lineConstants.ts turns them into Z0 and gamma. */
 import type { OuterConductor, RoundConductor } from "../conductors/conductor";
 import type { Quantity } from "../quantity/quantity";
 
