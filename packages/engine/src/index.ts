@@ -1,5 +1,7 @@
 /** Every public name of the engine, sorted by folder, one line each. */
 export type * from "./answer/answer";
+export { roundConductorImpedance } from "./conductors/roundConductor";
+export { skinDepth, solidWireImpedance, surfaceResistance } from "./conductors/solidWire";
 export type { FarField } from "./fields/farField";
 export { farField } from "./fields/farField";
 export type { Direction } from "./fields/gain";
@@ -7,6 +9,8 @@ export { gain, gainInDecibels, radiationIntensity, strongestDirection } from "./
 export { elevationLobes } from "./fields/lobes";
 export type { PowerAccount } from "./fields/powerAccount";
 export { powerAccount } from "./fields/powerAccount";
+export type { Reflection } from "./ground/reflection";
+export { reflection } from "./ground/reflection";
 export { complexPermittivity, penetrationDepth } from "./ground/soilMedium";
 export type { Kernels } from "./kernels/door";
 export { referenceKernels } from "./kernels/reference/referenceKernels";
@@ -16,10 +20,27 @@ export type { CableDielectric } from "./lines/cableMaterials";
 export { cableDielectric, cableDielectrics, cableMetals } from "./lines/cableMaterials";
 export type { LossFit } from "./lines/dataSheetLine";
 export { fitLoss } from "./lines/dataSheetLine";
+export type { StudyInput, StudyPoint } from "./lines/impedanceStudy";
+export {
+  conductorLoss,
+  impedanceOfRatio,
+  ratioOfGreatestPower,
+  ratioOfGreatestVoltage,
+  ratioOfImpedance,
+  ratioOfLeastLoss,
+  studyPoint,
+} from "./lines/impedanceStudy";
 export type { LineConstants } from "./lines/lineConstants";
-export { decibelsPerNeper, lineConstants, matchedLoss } from "./lines/lineConstants";
+export { decibelsPerNeper, fromImmittance, lineConstants, matchedLoss } from "./lines/lineConstants";
 export type * from "./lines/lineModel";
-export { meterMayShow, powerWaveReflection, swr, voltageReflection } from "./lines/reflection";
+export {
+  meterMayShow,
+  powerWaveReflection,
+  reflectionOfSwr,
+  returnLoss,
+  swr,
+  voltageReflection,
+} from "./lines/reflection";
 export { partTwoPort } from "./networks/partTwoPort";
 export type { TwoPort } from "./networks/twoPort";
 export type { Complex } from "./numerics/complex";
@@ -54,3 +75,4 @@ export type * from "./wires/structure";
 export { validateStructure } from "./wires/validateStructure";
 export type { WireCurrent } from "./wires/wireCurrents";
 export { wireCurrents } from "./wires/wireCurrents";
+export { decibelsPerSUnit } from "./words/sUnits";
