@@ -14,7 +14,7 @@ export function offline() {
     configResolved(config) {
       folder = resolve(config.root, config.build.outDir);
     },
-    closeBundle() {
+    writeBundle() {
       const files = readdirSync(folder, { recursive: true, withFileTypes: true })
         .filter((entry) => entry.isFile() && entry.name !== "offline.js")
         .map((entry) => relative(folder, join(entry.parentPath, entry.name)).replaceAll("\\", "/"))

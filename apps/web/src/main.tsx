@@ -3,7 +3,7 @@ import { colourDeclarations } from "@feedpath/figures";
 import { get, set } from "idb-keyval";
 import { createRoot } from "react-dom/client";
 import { makeBench } from "./state/bench";
-import { firstExample } from "./state/examples";
+import { firstExample, measuredBeside } from "./state/examples";
 import { makeKeeper } from "./state/keeper";
 import "./theme/base.css";
 import "./theme/frame.css";
@@ -29,6 +29,7 @@ const bench = makeBench({
   startClient: (onReport) => startClient(makeWorker, onReport),
   makeKeeper: (onRefused, onKept) => makeKeeper({ get, set }, onRefused, onKept),
   first: { text: first?.text ?? "feedpath: 1\n", fileName: `${first?.id ?? "station"}.yaml` },
+  measuredBeside,
   now: () => performance.now(),
   later: (ms, act) => {
     const timer = setTimeout(act, ms);

@@ -10,6 +10,8 @@ export interface BenchParts {
   readonly makeKeeper: (onRefused: (reason: string) => void, onKept: () => void) => Keeper;
   /** Text and file name of a first visit. */
   readonly first: { readonly text: string; readonly fileName: string };
+  /** Texts of the measured files that stand beside a station's file, by name. */
+  readonly measuredBeside: (fileName: string) => Readonly<Record<string, string>>;
   readonly now: () => number;
   readonly later: (ms: number, act: () => void) => () => void;
 }
@@ -77,6 +79,7 @@ export function makeBench(parts: BenchParts): Bench {
     const asking: Asking = {
       text: state.history.now,
       fileName: state.fileName,
+      measured: parts.measuredBeside(state.fileName),
       question: state.question,
       parameters: state.parameters[state.question] ?? {},
     };

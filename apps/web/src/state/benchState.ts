@@ -1,6 +1,6 @@
 /** What the bench knows at one moment. Plain data; `bench.ts` changes it, the ui shows it. */
 import type { Answer, Problem, Progress, Refusal } from "@feedpath/engine";
-import type { ParameterProblem, QuestionListing, StationOutline, TypedParameters } from "../worker/messages";
+import type { Depth, ParameterProblem, QuestionListing, StationOutline, TypedParameters } from "../worker/messages";
 import type { TextHistory } from "./history";
 
 /** The last result, with the text and the question it belongs to. */
@@ -9,8 +9,8 @@ export type Shown =
       readonly kind: "answer";
       readonly answer: Answer;
       readonly text: string;
-      /** MathML by formula, filled in soon after the answer. */
-      readonly formulas: Readonly<Record<string, string>>;
+      /** Made soon after the answer; null until then. */
+      readonly depth: Depth | null;
     }
   | { readonly kind: "refusal"; readonly refusal: Refusal; readonly text: string };
 

@@ -29,12 +29,10 @@ export function applyReport(state: BenchState, report: Report): BenchState {
         ...rest,
         stopped: false,
         defect: null,
-        shown: { kind: "answer", answer: report.answer, text: state.outlineText, formulas: {} },
+        shown: { kind: "answer", answer: report.answer, text: state.outlineText, depth: null },
       };
-    case "typeset":
-      return state.shown?.kind === "answer"
-        ? { ...state, shown: { ...state.shown, formulas: report.formulas } }
-        : state;
+    case "depth":
+      return state.shown?.kind === "answer" ? { ...state, shown: { ...state.shown, depth: report.depth } } : state;
     case "refused":
       return {
         ...state,

@@ -1,17 +1,16 @@
 /** The answer: question, headline, verdict, picture, parts, depth; or why there is none. */
 import { isStale, shownQuestion } from "../state/reports";
 import { AnswerHead } from "./AnswerHead";
+import { Blocks } from "./Blocks";
 import { Computing } from "./Computing";
-import { Depth } from "./Depth";
 import { Figures } from "./Figures";
 import { Parameters } from "./Parameters";
 import { PartsRow } from "./PartsRow";
-import { Provenance } from "./Provenance";
 import { Refused } from "./Refused";
 import { Stage } from "./Stage";
 import { Stale } from "./Stale";
 import { useBenchState } from "./useBench";
-import { FormulasContext } from "./useFormulas";
+import { DepthContext } from "./useDepth";
 
 interface AnswerPageProps {
   readonly onAllQuestions: () => void;
@@ -42,17 +41,21 @@ export function AnswerPage({ onAllQuestions, onWholeFile, onGoTo }: AnswerPagePr
         </>
       )}
       {shown?.kind === "answer" && (
-        <FormulasContext value={shown.formulas}>
+        <DepthContext value={shown.depth}>
           <article className={grey ? "answer older" : "answer"} aria-busy={state.running}>
             <AnswerHead key={shown.answer.question} answer={shown.answer} />
             {shown.answer.drawing && <Stage answer={shown.answer} grey={grey} />}
             <PartsRow onWholeFile={onWholeFile} />
             <Parameters />
-            <Depth answer={shown.answer} />
             <Figures answer={shown.answer} grey={grey} />
-            <Provenance answer={shown.answer} />
+            {shown.depth && <Blocks blocks={shown.depth.blocks} />}
+            {shown.depth && (
+              <p className="provenance">
+                {shown.depth.provenance.worked} {shown.depth.provenance.check}
+              </p>
+            )}
           </article>
-        </FormulasContext>
+        </DepthContext>
       )}
     </>
   );

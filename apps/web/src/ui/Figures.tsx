@@ -1,7 +1,9 @@
 /** The further pictures of an answer, each under its message, with the numbers behind it to open. */
 import type { Answer } from "@feedpath/engine";
 import { type Figure, figuresOf, toSvg } from "@feedpath/figures";
+import type { DocumentTable } from "@feedpath/report";
 import { useMemo, useRef } from "react";
+import { NumbersTable } from "./NumbersTable";
 import { sayNumber } from "./say";
 import { useWidth } from "./useWidth";
 
@@ -34,32 +36,20 @@ function FigureWithTable({ figure }: { readonly figure: Figure }) {
       <details>
         <summary>The numbers behind this picture</summary>
         <p>{figure.description}</p>
-        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls, and the keyboard must be able to do it */}
-        <section className="table-frame" tabIndex={0} aria-label={`Table: ${figure.table.caption}`}>
-          <table>
-            <caption>{figure.table.caption}</caption>
-            <thead>
-              <tr>
-                {figure.table.columns.map(({ name, unit }) => (
-                  <th key={name} scope="col">
-                    {name}
-                    {unit && <span className="quiet"> {unit}</span>}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {figure.table.rows.map((row) => (
-                <tr key={row.join("|")}>
-                  {row.map((cell, index) => (
-                    <td key={figure.table.columns[index]?.name}>{typeof cell === "number" ? sayNumber(cell) : cell}</td>
-                  ))}
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </section>
+        <NumbersTable table={tableOf(figure)} captioned />
       </details>
     </figure>
   );
+}
+
+function tableOf({ table }: Figure): DocumentTable {
+  return {
+    caption: table.caption,
+    columns: table.columns.map(({ name, unit }, index) => ({
+      name,
+      unit,
+      numeric: table.rows.some((row) => typeof row[index] === "number"),
+    })),
+    rows: table.rows.map((row) => row.map((cell) => (typeof cell === "number" ? sayNumber(cell) : (cell ?? "\u2013")))),
+  };
 }

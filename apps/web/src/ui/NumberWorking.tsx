@@ -1,7 +1,8 @@
 /** The working of one number, opened in place under its line. */
 import type { Answer } from "@feedpath/engine";
+import { StepText } from "./StepText";
 import { sayName, saySpan, sayValue } from "./say";
-import { WorkingStepText } from "./WorkingStepText";
+import { useDepth } from "./useDepth";
 
 interface NumberWorkingProps {
   readonly answer: Answer;
@@ -10,26 +11,30 @@ interface NumberWorkingProps {
 }
 
 export function NumberWorking({ answer, name, onClose }: NumberWorkingProps) {
+  const steps = useDepth()?.steps ?? [];
   const value = answer.values[name];
   if (!value) return null;
-  const steps = answer.working.filter((step) => step.explains.includes(name));
+  // The document keeps the steps in the order of the answer's working.
+  const mine = steps.filter((_, index) => answer.working[index]?.explains.includes(name));
   const span = saySpan(value);
   return (
     <section className="working-of" aria-label={`How ${sayName(name)} was worked out`}>
-      <p className="working-of-head">
-        <span className="label">{sayName(name)}</span> <span className="number">{sayValue(value)}</span>
-        {span && (
-          <span className="label quiet"> between {span.replace(" to ", " and ")} with what the file leaves open</span>
-        )}
+      <div className="working-of-head">
+        <p>
+          <span className="label">{sayName(name)}</span> <span className="number strong">{sayValue(value)}</span>
+          {span && <span className="label quiet"> {span}, as far as the file leaves it open</span>}
+        </p>
         <button type="button" className="plain" onClick={onClose}>
           Close
         </button>
-      </p>
-      {steps.length === 0 && (
-        <p className="label quiet">It comes straight from the solution of the whole path; the steps below tell how.</p>
+      </div>
+      {mine.length === 0 && (
+        <p className="label quiet">
+          It comes straight from the solution of the whole path, which the steps below tell.
+        </p>
       )}
-      {steps.map((step) => (
-        <WorkingStepText key={step.text} step={step} />
+      {mine.map((step) => (
+        <StepText key={step.says.map(({ text }) => text).join("")} step={step} />
       ))}
     </section>
   );

@@ -36,6 +36,9 @@ export function Parameters() {
   );
 }
 
+/** Words of the file stand between backticks in the engine's texts. */
+const quoted = (text: string): string => text.replace(/`([^`]*)`/g, "\u201c$1\u201d");
+
 type FieldProps = Pick<ParameterDefinition, "name" | "title" | "otherwise"> & {
   readonly typed: string;
   readonly problem?: string | undefined;
@@ -65,7 +68,7 @@ function Field({ name, title, otherwise, typed, problem }: FieldProps) {
         onKeyDown={keys}
       />
       <p id={`${id}-says`} className={problem ? "value-problem" : "says"}>
-        {problem ?? `empty: ${otherwise}`}
+        {problem ?? `empty: ${quoted(otherwise)}`}
       </p>
     </div>
   );
@@ -83,7 +86,7 @@ function Choice({ name, title, otherwise, typed, words, problem }: FieldProps & 
         aria-describedby={problem ? `${id}-says` : undefined}
         onChange={(event) => bench.setParameter(name, event.target.value)}
       >
-        <option value="">{otherwise}</option>
+        <option value="">{quoted(otherwise)}</option>
         {words.map((word) => (
           <option key={word} value={word}>
             {word}

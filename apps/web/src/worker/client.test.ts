@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { type Report, startClient, type WorkerLike } from "./client";
 import type { FromWorker, ToWorker } from "./messages";
 
-const asking = { text: "feedpath: 1", fileName: "a.yaml", question: "watts", parameters: {} };
+const asking = { text: "feedpath: 1", fileName: "a.yaml", measured: {}, question: "watts", parameters: {} };
 const answer = {} as Answer;
 
 function bench() {

@@ -16,6 +16,7 @@ export type Report = FromWorker | { readonly kind: "broke"; readonly message: st
 export interface Asking {
   readonly text: string;
   readonly fileName: string;
+  readonly measured: Readonly<Record<string, string>>;
   readonly question: string;
   readonly parameters: TypedParameters;
 }

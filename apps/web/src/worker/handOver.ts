@@ -1,15 +1,34 @@
-/** What is made from an answer after it is there: formulas for the page, the sheet. Loaded when first needed. */
+/** What is made from an answer after it is there: the depth of the page, the sheet. Loaded when first needed. */
 import type { Answer } from "@feedpath/engine";
 import { figuresOf } from "@feedpath/figures";
-import { answerSheet, typesetFormula } from "@feedpath/report";
+import { answerSheet, type Block, documentOf, type Step, typesetFormula } from "@feedpath/report";
+import type { Depth } from "./messages";
 
-/** MathML by formula, for every formula of the working. */
-export function typesetWorking({ working }: Answer): Readonly<Record<string, string>> {
-  const formulas = working.flatMap(({ formula, substituted }) =>
-    [formula, substituted].filter((one) => one !== undefined),
+/** Blocks below the picture, and their formulas typeset. The figures and the file stay with the page. */
+export function makeDepth(answer: Answer): Depth {
+  const { blocks, provenance } = documentOf({ answer, figures: [], stationText: "" });
+  const steps = stepsIn(blocks);
+  const formulas = steps.flatMap(({ lines }) =>
+    lines.flat().flatMap((piece) => (piece.kind === "result" ? [] : [piece.latex])),
   );
-  return Object.fromEntries(formulas.map((formula) => [formula, typesetFormula(formula)]));
+  return {
+    blocks: blocks.filter((block) => !holdsOnlyTheFile(block)),
+    steps,
+    provenance,
+    formulas: Object.fromEntries(formulas.map((formula) => [formula, typesetFormula(formula)])),
+  };
 }
+
+function stepsIn(blocks: readonly Block[]): readonly Step[] {
+  return blocks.flatMap((block) => {
+    if (block.kind === "steps") return block.steps;
+    if (block.kind === "section") return stepsIn(block.blocks);
+    return block.kind === "columns" ? stepsIn([...block.left, ...block.right]) : [];
+  });
+}
+
+const holdsOnlyTheFile = (block: Block): boolean =>
+  block.kind === "section" && block.blocks.every(({ kind }) => kind === "file");
 
 /** Width of the printed column and of a phone, px (docs/look.md). */
 const sheetWidth = 682;

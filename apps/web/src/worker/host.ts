@@ -27,8 +27,8 @@ const breathe = (): Promise<void> => {
   });
 };
 
-async function ask({ run, text, fileName, question: id, parameters: typed }: Ask): Promise<void> {
-  const read = readStation(text, { fileName });
+async function ask({ run, text, fileName, measured, question: id, parameters: typed }: Ask): Promise<void> {
+  const read = readStation(text, { fileName, readFile: (name) => measured[name] ?? null });
   if (read.station === null || read.problems.length > 0)
     return say({ kind: "read", run, problems: read.problems, outline: null });
   const { station } = read;
@@ -56,8 +56,8 @@ async function ask({ run, text, fileName, question: id, parameters: typed }: Ask
   if (outcome === "stopped") return say({ kind: "stopped", run });
   if ("refused" in outcome.result) return say({ kind: "refused", run, refusal: outcome.result });
   say({ kind: "answered", run, answer: outcome.result });
-  const { typesetWorking } = await import("./handOver");
-  say({ kind: "typeset", run, formulas: typesetWorking(outcome.result) });
+  const { makeDepth } = await import("./handOver");
+  say({ kind: "depth", run, depth: makeDepth(outcome.result) });
 }
 
 const listing: readonly QuestionListing[] = questions.map(({ id, asked, group, about, parameters }) => ({

@@ -1,5 +1,6 @@
 /** What page and worker say to each other. Plain data only; `run` numbers a computation, and a report of an older run is dropped. */
 import type { Answer, ParameterDefinition, Problem, Progress, Refusal } from "@feedpath/engine";
+import type { Document, Step } from "@feedpath/report";
 
 /** A question as the page needs it: all but the computing. */
 export interface QuestionListing {
@@ -32,6 +33,15 @@ export interface StationOutline {
   readonly entries: readonly OutlineEntry[];
 }
 
+/** What stands below the picture, in the sheet's own words: blocks of the document, its steps, formulas as MathML. */
+export interface Depth {
+  readonly blocks: Document["blocks"];
+  readonly steps: readonly Step[];
+  readonly provenance: Document["provenance"];
+  /** MathML by formula, for every formula of the steps. */
+  readonly formulas: Readonly<Record<string, string>>;
+}
+
 /** A parameter as typed that could not be used. */
 export interface ParameterProblem {
   readonly name: string;
@@ -47,6 +57,8 @@ export type ToWorker =
       readonly run: number;
       readonly text: string;
       readonly fileName: string;
+      /** Texts of the measured files beside the station's file, by name. */
+      readonly measured: Readonly<Record<string, string>>;
       readonly question: string;
       readonly parameters: TypedParameters;
     }
@@ -64,7 +76,7 @@ export type FromWorker =
   | { readonly kind: "wrongParameters"; readonly run: number; readonly problems: readonly ParameterProblem[] }
   | { readonly kind: "progress"; readonly run: number; readonly progress: Progress }
   | { readonly kind: "answered"; readonly run: number; readonly answer: Answer }
-  | { readonly kind: "typeset"; readonly run: number; readonly formulas: Readonly<Record<string, string>> }
+  | { readonly kind: "depth"; readonly run: number; readonly depth: Depth }
   | { readonly kind: "refused"; readonly run: number; readonly refusal: Refusal }
   | { readonly kind: "stopped"; readonly run: number }
   | { readonly kind: "sheet"; readonly run: number; readonly html: string }
