@@ -20,7 +20,8 @@ export interface Curve {
   readonly labelRole: Role;
   /** The second curve of a panel is dashed: never told apart by hue alone. */
   readonly dashed: boolean;
-  readonly label: string;
+  /** From full to short. */
+  readonly labels: readonly string[];
 }
 
 /** A point on a curve that carries its number. */
@@ -40,7 +41,7 @@ export interface Panel {
   readonly rings: readonly Ring[];
   /** Drawn under the curves; labels it places go before those of the curves. */
   readonly under?: (frame: PanelFrame, board: LabelBoard) => readonly Mark[];
-  /** Drawn over the curves. */
+  /** Drawn over the curves; labels it places go before those of the curves. */
   readonly over?: (frame: PanelFrame, board: LabelBoard) => readonly Mark[];
 }
 

@@ -52,36 +52,61 @@ function belongs(
   });
 }
 
-/** Label on each curve, at the first free place along it; the first curve above, the next below where it can. */
-export function curveLabels(
+interface Candidate extends LabelPlace {
+  readonly half: number;
+}
+
+/** Places of one wording along a curve; the first curve prefers above, the next below. */
+function candidates(
+  frame: PanelFrame,
+  xs: readonly number[],
+  curve: Curve,
+  label: string,
+  above: boolean,
+): Candidate[] {
+  const { s } = frame;
+  const half = textWidth(label, 13 * s, 600) / 2;
+  const offsets = [7, 10, 14, 18, 26, 36].flatMap((by) => (above ? [-by, by + 9] : [by + 9, -by]));
+  const points = pointsOn(frame, xs, curve);
+  return offsets.flatMap((dy) =>
+    points.map(([x, y]) => {
+      const middle = Math.min(Math.max(x, frame.left + half + 2), frame.right - half - 2);
+      return { lines: [label], x: middle, y: y + dy * s, anchor: "middle" as const, half };
+    }),
+  );
+}
+
+function curveLabel(
+  frame: PanelFrame,
+  xs: readonly number[],
+  curves: readonly Curve[],
+  order: number,
+  board: LabelBoard,
+): Mark[] {
+  const { s } = frame;
+  const curve = curves[order]!;
+  const size = 13 * s;
+  const halo = { role: "paper", width: 4 * s } as const;
+  const style: LabelStyle = { role: curve.labelRole, size, weight: 600, id: curve.series, halo };
+  const all = curve.labels.map((label) => candidates(frame, xs, curve, label, order === 0));
+  const inPanel = all.map((places) =>
+    places.filter(({ y }) => y - size > frame.top - 12 * s && y < frame.bottom - 3 * s),
+  );
+  const clear = inPanel.map((places) => places.filter((place) => belongs(frame, xs, curve, curves, place)));
+  for (const choice of [...clear, ...inPanel, ...all]) {
+    const marks = board.place(style, choice);
+    if (marks.length > 0) return marks;
+  }
+  return [];
+}
+
+/** Label on each curve, at the first free place along it, in a shorter wording where the full one does not fit. */
+export const curveLabels = (
   frame: PanelFrame,
   xs: readonly number[],
   curves: readonly Curve[],
   board: LabelBoard,
-): Mark[] {
-  const { s } = frame;
-  const size = 13 * s;
-  return curves.flatMap((curve, order) => {
-    const halo = { role: "paper", width: 4 * s } as const;
-    const style: LabelStyle = { role: curve.labelRole, size, weight: 600, id: curve.series, halo };
-    const half = textWidth(curve.label, size, 600) / 2;
-    const offsets = [7, 10, 14, 18, 26, 36].flatMap((by) => (order === 0 ? [-by, by + 9] : [by + 9, -by]));
-    const points = pointsOn(frame, xs, curve);
-    const places = offsets.flatMap((dy) =>
-      points.map(([x, y]) => {
-        const middle = Math.min(Math.max(x, frame.left + half + 2), frame.right - half - 2);
-        return { lines: [curve.label], x: middle, y: y + dy * s, anchor: "middle" as const, half };
-      }),
-    );
-    const inPanel = places.filter(({ y }) => y - size > frame.top - 12 * s && y < frame.bottom - 3 * s);
-    const clear = inPanel.filter((place) => belongs(frame, xs, curve, curves, place));
-    for (const choice of [clear, inPanel, places]) {
-      const marks = board.place(style, choice);
-      if (marks.length > 0) return marks;
-    }
-    return [];
-  });
-}
+): Mark[] => curves.flatMap((_, order) => curveLabel(frame, xs, curves, order, board));
 
 /** Rings with their numbers; the ring is drawn even where the number finds no place. */
 export function ringMarks(frame: PanelFrame, rings: readonly Ring[], board: LabelBoard): Mark[] {

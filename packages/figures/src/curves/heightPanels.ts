@@ -22,9 +22,18 @@ interface Look {
   readonly dashed?: boolean;
 }
 
-function curve(table: Table, series: string, label: string, look: Look): Curve {
+function curve(table: Table, series: string, labels: readonly string[], look: Look): Curve {
   const { values, low, high } = requiredColumn(table, series);
-  return { series, values, low, high, label, role: look.role, labelRole: look.labelRole, dashed: look.dashed ?? false };
+  return {
+    series,
+    values,
+    low,
+    high,
+    labels,
+    role: look.role,
+    labelRole: look.labelRole,
+    dashed: look.dashed ?? false,
+  };
 }
 
 const ink: Look = { role: "ink", labelRole: "ink" };
@@ -110,14 +119,16 @@ function panels(answer: Answer, table: Table, heights: Heights): Panel[] {
   const [swrFrom, swrTo] = swrSpan(allNumbers(table, ["swrAtTransmitter"]), 10);
   const [gainFrom, gainTo] = gainSpan(table);
   const [ohmsFrom, ohmsTo] = roundSpan(allNumbers(table, ["feedPointResistance", "feedPointReactance"]));
-  const far = elevation === null ? "low, for far stations" : `${plainText(elevation, 0)}° up, for far stations`;
+  const angle = elevation === null ? "low" : `${plainText(elevation, 0)}° up`;
+  const far = [`${angle}, for far stations`, angle];
+  const near = ["straight up, for near stations", "straight up"];
   return [
     {
       name: `watts to the sky, of ${givenWattsText(whole)}`,
       height: 118,
       from: 0,
       to: Math.max(roundSpan([0, whole])[1], whole),
-      curves: [curve(table, "radiatedPower", "to the sky", power)],
+      curves: [curve(table, "radiatedPower", ["to the sky"], power)],
       rings: rings(table, "radiatedPower", heights, wattsText),
     },
     {
@@ -125,7 +136,7 @@ function panels(answer: Answer, table: Table, heights: Heights): Panel[] {
       height: 78,
       from: swrFrom,
       to: swrTo,
-      curves: [curve(table, "swrAtTransmitter", "on the meter", ink)],
+      curves: [curve(table, "swrAtTransmitter", ["on the meter"], ink)],
       rings: rings(table, "swrAtTransmitter", heights, swrText),
     },
     {
@@ -133,10 +144,7 @@ function panels(answer: Answer, table: Table, heights: Heights): Panel[] {
       height: 128,
       from: gainFrom,
       to: gainTo,
-      curves: [
-        curve(table, "gainLow", far, field),
-        curve(table, "gainHigh", "straight up, for near stations", { ...field, dashed: true }),
-      ],
+      curves: [curve(table, "gainLow", far, field), curve(table, "gainHigh", near, { ...field, dashed: true })],
       rings: [],
       over: (frame, board) => splitMark(answer, frame, board),
     },
@@ -146,8 +154,8 @@ function panels(answer: Answer, table: Table, heights: Heights): Panel[] {
       from: ohmsFrom,
       to: ohmsTo,
       curves: [
-        curve(table, "feedPointResistance", "resistance R", ink),
-        curve(table, "feedPointReactance", "reactance X", { ...ink, dashed: true }),
+        curve(table, "feedPointResistance", ["resistance R"], ink),
+        curve(table, "feedPointReactance", ["reactance X"], { ...ink, dashed: true }),
       ],
       rings: [],
     },

@@ -85,7 +85,7 @@ function panelOf(answer: Answer, table: Table, measure: Measure): Panel {
         role: measure.role,
         labelRole: measure.labelRole,
         dashed: false,
-        label: measure.label,
+        labels: [measure.label],
       },
     ],
     rings:

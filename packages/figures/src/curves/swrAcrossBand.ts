@@ -29,9 +29,9 @@ function wantedOf(answer: Answer): Wanted | null {
   return from === null || to === null ? null : { from, to };
 }
 
-const curve = (table: Table, series: string, label: string, dashed: boolean): Curve => {
+const curve = (table: Table, series: string, labels: readonly string[], dashed: boolean): Curve => {
   const { values, low, high } = requiredColumn(table, series);
-  return { series, values, low, high, role: "ink", labelRole: "ink", dashed, label };
+  return { series, values, low, high, role: "ink", labelRole: "ink", dashed, labels };
 };
 
 /** Decimals that keep neighbouring frequencies of the span apart. */
@@ -73,6 +73,7 @@ function dropMark(
   ]);
   const texts = board.place({ role: "ink", size: 13 * s, halo: { role: "paper", width: 3 * s } }, places);
   const end = texts[0] ? texts[0].y + 3 * s : bottom;
+  board.reserve({ left: x - 2 * s, right: x + 2 * s, top: start, bottom: end });
   return [{ kind: "line", x1: x, y1: start, x2: x, y2: end, stroke }, ...texts];
 }
 
@@ -207,8 +208,8 @@ export function swrAcrossBand(answer: Answer, options: ChartOptions): Figure {
         from,
         to,
         curves: [
-          curve(table, atAntenna, "at the antenna", false),
-          curve(table, onMeter, "on the meter in the shack", true),
+          curve(table, atAntenna, ["at the antenna", "antenna"], false),
+          curve(table, onMeter, ["on the meter in the shack", "on the meter", "meter"], true),
         ],
         rings,
         under: (frame, board) => (wanted ? wantedMarks(wanted, frame, board) : []),

@@ -1,0 +1,169 @@
+import type { Answer } from "@feedpath/engine";
+import { describe, expect, it } from "vitest";
+import { figuresOf, questionsWithFigures } from "../figuresOf";
+import { inside, overlap } from "../kit/box";
+import type { Figure } from "../kit/figure";
+import { textBox } from "../kit/labelBoard";
+import { exampleAnswer } from "../testing/exampleAnswer";
+import { exampleBand, exampleHeight, exampleWhy } from "../testing/exampleStudies";
+import { insidePieces } from "./curveMarks";
+import { heightPanels } from "./heightPanels";
+import { impedanceCompromise } from "./impedanceCompromise";
+import { panelFrame, swrSpan } from "./panelFrame";
+import { swrAcrossBand } from "./swrAcrossBand";
+
+const plain = (text: string) => text.replaceAll("\u00a0", " ");
+const texts = (figure: Figure) => figure.marks.filter((one) => one.kind === "text");
+const words = (figure: Figure) => texts(figure).map((one) => plain(one.text));
+
+const withValues = (answer: Answer, values: Answer["values"]): Answer => ({
+  ...answer,
+  values: { ...answer.values, ...values },
+});
+
+describe("curves", () => {
+  const drawn = [320, 388, 520, 640].flatMap((width) => [
+    { name: "band", width, figure: swrAcrossBand(exampleBand(), { width }) },
+    { name: "height", width, figure: heightPanels(exampleHeight(), { width }) },
+    { name: "why", width, figure: impedanceCompromise(exampleWhy(), { width }) },
+  ]);
+
+  it.each(drawn)("$name at $width px: no label outside or over another", ({ figure }) => {
+    const frame = { left: 0, top: 0, right: figure.width, bottom: figure.height };
+    const boxes = texts(figure).map((one) => ({ text: one.text, box: textBox(one) }));
+    expect(boxes.filter(({ box }) => !inside(box, frame)).map(({ text }) => text)).toEqual([]);
+    const over = boxes.flatMap((a, i) =>
+      boxes
+        .slice(i + 1)
+        .filter((b) => overlap(a.box, b.box))
+        .map((b) => [a.text, b.text]),
+    );
+    expect(over).toEqual([]);
+  });
+
+  it.each(drawn)("$name at $width px: every curve and mark carries its name", ({ name, figure }) => {
+    const labels: Record<string, unknown[]> = {
+      band: [
+        "at the antenna",
+        expect.stringMatching(/^on the meter/),
+        "lowest SWR 7.19",
+        "resonant (X = 0) 7.22",
+        "limit 2",
+        "wanted: 7.0 to 7.2 MHz",
+      ],
+      height: [
+        "to the sky",
+        "on the meter",
+        "resistance R",
+        "reactance X",
+        "splits above 14.8 m",
+        "6 m, best SWR",
+        "12 m, as it is",
+      ],
+      why: [
+        "power",
+        "voltage",
+        "attenuation",
+        "geometric mean 50 Ω",
+        "arithmetic mean 56 Ω",
+        "most power: 31 Ω",
+        "least loss: 80 Ω",
+      ],
+    };
+    expect(words(figure)).toEqual(expect.arrayContaining(labels[name]!));
+  });
+
+  it("say the message with its number", () => {
+    expect(swrAcrossBand(exampleBand(), { width: 520 }).title).toBe(
+      "The line flatters: the antenna is at 2.3 where the meter shows 2.1",
+    );
+    expect(swrAcrossBand(exampleBand(1.2), { width: 520 }).title).toMatch(
+      /^The line adds: the antenna is at 2\.3 where the meter shows 2\.6$/,
+    );
+    expect(swrAcrossBand(exampleBand(1), { width: 520 }).title).toBe("Antenna and meter agree: SWR 1.7 to 2.3");
+    expect(plain(heightPanels(exampleHeight(), { width: 520 }).title)).toBe(
+      "At 6 m the SWR is lowest, and 17 W fewer leave than at 12 m",
+    );
+    expect(plain(impedanceCompromise(exampleWhy(), { width: 520 }).title)).toBe(
+      "Most power fits at 31 Ω, least loss is at 80 Ω; 50 Ω lies between",
+    );
+  });
+
+  it("leave out the mark of a resonance that is not there, and say so", () => {
+    const answer = withValues(exampleBand(), {
+      resonantFrequency: { value: null, unit: "MHz", reason: "not in the span" },
+    });
+    const figure = swrAcrossBand(answer, { width: 520 });
+    expect(words(figure).some((text) => text.startsWith("resonant"))).toBe(false);
+    expect(figure.description).toContain("not resonant in this span");
+  });
+
+  it("draw no split line where the pattern does not split", () => {
+    expect(words(heightPanels(exampleHeight(), { width: 520 }))).toContain("splits above 14.8 m");
+    const answer = withValues(exampleHeight(), {
+      splitHeight: { value: null, unit: "m", reason: "it does not split" },
+    });
+    expect(words(heightPanels(answer, { width: 520 })).some((text) => text.startsWith("splits"))).toBe(false);
+  });
+
+  it("keep all numbers in their table", () => {
+    const { table } = heightPanels(exampleHeight(), { width: 320 });
+    expect(table.columns.length).toBe(11);
+    expect(table.rows.length).toBe(23);
+    expect(table.rows[9]?.[0]).toBe(12);
+  });
+
+  it("name a table that is missing", () => {
+    expect(() => heightPanels(exampleAnswer(), { width: 520 })).toThrow('has no table "height"');
+  });
+});
+
+describe("a curve that leaves its panel", () => {
+  const frame = panelFrame({ s: 1, left: 0, right: 100, top: 0, bottom: 100, narrow: false }, [0, 4], 0, 10);
+  it("is cut where it crosses the edge, and the place is marked", () => {
+    const { pieces, leaves } = insidePieces(frame, [0, 1, 2, 3, 4], [20, 10, 5, 5, 15]);
+    expect(pieces.map(({ points }) => points)).toEqual([
+      [
+        [25, 0],
+        [25, 0],
+        [50, 50],
+        [75, 50],
+        [87.5, 0],
+      ],
+    ]);
+    expect(leaves.map(({ up }) => up)).toEqual([true, true]);
+  });
+  it("breaks at a gap", () => {
+    expect(insidePieces(frame, [0, 1, 2, 3, 4], [1, 2, null, 3, 4]).pieces.length).toBe(2);
+  });
+});
+
+describe("scales", () => {
+  it("of SWR start at 1 and end at a round value", () => {
+    expect(swrSpan([1.2, 1.9], 10)).toEqual([1, 2]);
+    expect(swrSpan([1, 3.05], 10)).toEqual([1, 3.5]);
+    expect(swrSpan([1, 40], 5)).toEqual([1, 5]);
+  });
+});
+
+describe("figuresOf", () => {
+  const answers = [exampleAnswer(), exampleBand(), exampleHeight(), exampleWhy()];
+  it.each(answers.map((answer) => ({ id: answer.question, answer })))("knows $id", ({ answer }) => {
+    const figures = figuresOf(answer, { width: 1112 });
+    const expected: Record<string, string[]> = {
+      watts: ["stage"],
+      band: ["stage", "swrAcrossBand"],
+      height: ["stage", "heightPanels"],
+      why: ["impedanceCompromise"],
+    };
+    expect(figures.map((figure) => figure.name)).toEqual(expected[answer.question]);
+    for (const figure of figures) {
+      expect(figure.description.length).toBeGreaterThan(20);
+      expect(figure.table.rows.length).toBeGreaterThan(0);
+    }
+  });
+  it("lists its questions, and has none for others", () => {
+    expect([...questionsWithFigures].sort()).toEqual(["band", "height", "watts", "why"]);
+    expect(figuresOf({ ...exampleAnswer(), question: "sky" }, { width: 1112 })).toEqual([]);
+  });
+});
