@@ -1,5 +1,5 @@
 /** Every public name of the report package, sorted by folder. */
-export { answerSheet } from "./answerSheet";
+export { answerSheet, sheetFigureSizes } from "./answerSheet";
 export type { Block, Document, DocumentTable, Fact, Inline, Step } from "./document/document";
 export { documentOf, type SheetInput } from "./document/documentOf";
 export { formulaText } from "./formula/formulaText";

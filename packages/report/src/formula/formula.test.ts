@@ -21,6 +21,7 @@ const formulas: readonly (readonly [string, string])[] = [
   ["P = \\tfrac{1}{2}\\left|I\\right|^2 R", "P = 1/2 · |I|²R"],
   ["2 \\cdot -3 \\approx |-6| \\,\\Omega", "2 · −3 ≈ |−6| Ω"],
   ["90^\\circ", "90°"],
+  ["\\hat V = \\sqrt{2} V", "V\u0302 = √(2)V"],
   ["V_1 = V_2 \\cosh \\gamma\\ell + I_2 Z_0 \\sinh \\gamma\\ell", "V₁ = V₂ cosh γℓ + I₂ Z₀ sinh γℓ"],
   ["1.7 \\; \\mathrm{dB/100\\,m} \\times 28 \\; \\mathrm{m}", "1.7 dB/100 m × 28 m"],
   ["0.27 \\; \\mathrm{S\\text{-}units}", "0.27 S-units"],
@@ -59,6 +60,11 @@ describe("formulas", () => {
     expect(
       formulaPieces("f(a, b) = \\frac{x = 1}{y}, \\; P_1 = \\left(c = d\\right) = 3 \\; \\mathrm{W}, P_2 = 4"),
     ).toEqual(["f(a, b) = \\frac{x = 1}{y},", "P_1 = \\left(c = d\\right)", "= 3 \\; \\mathrm{W},", "P_2 = 4"]);
+  });
+
+  it("sets a space before a function's name", () => {
+    expect(typesetFormula("V_2 \\cosh x")).toMatch(/<\/msub>(<mrow>)?<mspace width="0\.1667em">.*<mi>cosh</);
+    expect(typesetFormula("= \\cosh x")).not.toMatch(/<mo>=<\/mo>(<mrow>)?<mspace/);
   });
 
   it("escapes what stands in words", () => {

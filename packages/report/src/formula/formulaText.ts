@@ -34,7 +34,7 @@ function fractionText(top: readonly FormulaNode[], bottom: readonly FormulaNode[
   return `${bracketed(over, topBrackets)}/${bracketed(under, !needsNone.test(under) || bottom.length > 2)}`;
 }
 
-const endsInThing = /[\p{L}\p{N})\]|°%′'∞*]$/u;
+const endsInThing = /[\p{L}\p{M}\p{N})\]|°%′'∞*]$/u;
 const startsThing = /^[\p{L}\d]/u;
 
 /** What came last decides how the next thing is joined: a word or a lettered index keeps off, a fraction needs a dot. */
@@ -106,6 +106,7 @@ function writeNode(state: Writing, node: FormulaNode): void {
   if ("text" in node) writeSymbol(state, node.kind, node.text);
   else if ("top" in node) writeThing(state, fractionText(node.top, node.bottom), "fraction");
   else if (node.kind === "root") writeThing(state, `√(${write(node.body)})`);
+  else if (node.kind === "hat") writeThing(state, `${write(node.body)}\u0302`);
   else if (node.kind === "raised") state.text += scriptText(write(node.body), raisedDigits, "^");
   else if (node.kind === "lowered") writeLowered(state, write(node.body));
   else writeThing(state, write(node.body));

@@ -7,7 +7,7 @@ export type FormulaNode =
       readonly text: string;
     }
   | { readonly kind: "fraction"; readonly top: readonly FormulaNode[]; readonly bottom: readonly FormulaNode[] }
-  | { readonly kind: "root" | "group" | "raised" | "lowered"; readonly body: readonly FormulaNode[] };
+  | { readonly kind: "root" | "hat" | "group" | "raised" | "lowered"; readonly body: readonly FormulaNode[] };
 
 /** A formula uses something outside the subset of symbols.ts. */
 export class FormulaError extends Error {
@@ -82,7 +82,7 @@ class FormulaReader {
   private readStructure(command: string, depth: number): FormulaNode {
     const kind = structures.get(command);
     if (kind === "fraction") return { kind, top: this.readArgument(depth), bottom: this.readArgument(depth) };
-    if (kind === "root") return { kind, body: this.readArgument(depth) };
+    if (kind === "root" || kind === "hat") return { kind, body: this.readArgument(depth) };
     if (kind === "words") return this.readWords(command);
     this.skipBlanks();
     return this.readDelimiter(this.tokens[this.at++] ?? this.fail("the end", `a bracket after ${command}`));

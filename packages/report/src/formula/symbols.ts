@@ -5,11 +5,12 @@
  */
 
 /** Commands with one or two arguments in braces. */
-export const structures: ReadonlyMap<string, "fraction" | "root" | "words" | "sized"> = new Map([
+export const structures: ReadonlyMap<string, "fraction" | "root" | "hat" | "words" | "sized"> = new Map([
   ["\\frac", "fraction"],
   ["\\dfrac", "fraction"],
   ["\\tfrac", "fraction"],
   ["\\sqrt", "root"],
+  ["\\hat", "hat"],
   ["\\mathrm", "words"],
   ["\\text", "words"],
   ["\\operatorname", "words"],

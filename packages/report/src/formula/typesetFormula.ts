@@ -1,5 +1,12 @@
 import temml from "temml";
 import { readFormula } from "./readFormula";
+import { functionNames } from "./symbols";
+
+/** A thing right before a function's name, which the typesetter leaves without a space between. */
+const thingBeforeFunction = new RegExp(
+  `([A-Za-z0-9}])\\s*(${[...functionNames].map((name) => `\\${name}`).join("|")})(?![A-Za-z])`,
+  "g",
+);
 
 /**
  * A formula as a MathML element (display style), ready to stand in a page.
@@ -8,5 +15,10 @@ import { readFormula } from "./readFormula";
  */
 export function typesetFormula(latex: string): string {
   readFormula(latex);
-  return temml.renderToString(latex, { displayMode: true, throwOnError: true, strict: true, trust: false });
+  return temml.renderToString(latex.replaceAll(thingBeforeFunction, "$1\\,$2"), {
+    displayMode: true,
+    throwOnError: true,
+    strict: true,
+    trust: false,
+  });
 }

@@ -10,10 +10,14 @@ import { tableHtml } from "./tableHtml";
 /** Direction characters inside a picture's texts are written out like everywhere else. */
 const drawn = (figure: Figure, idPrefix: string): string => visibleText(toSvg(figure, { theme: "light", idPrefix }));
 
+/** Height, px, up to which a further picture stands below the stage on the first printed page; taller ones come last in print. */
+const fitsBelowLead = 400;
+
 function figureHtml(block: Extract<Block, { kind: "figure" }>, path: string): string {
   const { figure, narrow, titled } = block;
   const widths = `--w:${figure.width}${narrow === null ? "" : `;--v:${narrow.width}`}`;
-  const classes = `${titled ? "" : "lead "}${narrow === null ? "only-wide" : "has-narrow"}`;
+  const place = titled ? (figure.height > fitsBelowLead ? "tall " : "") : "lead ";
+  const classes = place + (narrow === null ? "only-wide" : "has-narrow");
   const caption = titled ? `<figcaption>${escapeHtml(figure.title)}</figcaption>` : "";
   const wide = `<div class="figure-box wide">${drawn(figure, `wide-${path}`)}</div>`;
   const small = narrow === null ? "" : `<div class="narrow">${drawn(narrow, `narrow-${path}`)}</div>`;

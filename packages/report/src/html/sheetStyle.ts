@@ -108,7 +108,19 @@ figure.lead.has-narrow{margin-inline:-1.6rem}
 @page{margin:10mm 15mm}
 :root{font-size:50%}
 body{print-color-adjust:exact;-webkit-print-color-adjust:exact}
+body{line-height:2.15rem}
+main{display:flex;flex-direction:column}
+.tall{order:1}
 .sheet{max-width:none;padding:0}
+p,.verdict{margin-bottom:.6rem}
+figure,figure.lead{margin:.6rem 0}
+li,ol.steps>li{margin-bottom:.4rem}
+ol.steps>li::before{line-height:2.15rem}
+section{margin-top:1rem;padding-top:.8rem}
+h2{margin-bottom:.5rem}
+.source,li .quiet{line-height:1.7rem}
+.file{line-height:1.9rem}
+dl div,th,td{padding-top:.2rem;padding-bottom:.2rem}
 details{display:none}
 .paper{display:block}
 a.n{text-decoration:none}

@@ -52,11 +52,12 @@ export function complexText(z: ComplexValue): string {
 export const swrText = (value: number | null, reference: number): string =>
   `${swrNumber(value)} on ${numberText(reference)} Ω`;
 
-/** The span from low to high, or "" where the value has none or both ends are the same. */
+/** The span from low to high, or "" where the value has none or both ends read the same. */
 export function spanText(value: ScalarValue): string {
-  if (value.low === undefined || value.high === undefined || value.low === value.high) return "";
-  const low = value.unit === "W" ? wattsText(value.low) : numberText(value.low);
-  return `${low} to ${quantityText(value.high, value.unit)}`;
+  const { low, high, unit } = value;
+  if (low === undefined || high === undefined) return "";
+  const texts = [low, high].map((end) => (unit === "W" ? wattsText(end) : numberText(end)));
+  return texts[0] === texts[1] ? "" : `${texts[0]} to ${quantityText(high, unit)}`;
 }
 
 /** Any value of an answer as people read it; its reason where it has none. */
