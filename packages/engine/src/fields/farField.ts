@@ -45,12 +45,12 @@ export function farField(
   const cosine = Math.sin(elevation);
   const sine = Math.cos(elevation);
   const phi = Math.PI / 2 - azimuth;
-  sumMoments(driven, k * sine, phi, k * cosine, 0, direct);
+  sumMoments(driven, k * sine, phi, k * cosine, direct);
   let [tr, ti] = [cosine * direct.u[0]! - sine * direct.n[0]!, cosine * direct.u[1]! - sine * direct.n[1]!];
   let [pr, pi] = [direct.v[0]!, direct.v[1]!];
   if (coefficients) {
     const { tm, te } = coefficients;
-    sumMoments(driven, k * sine, phi, -k * cosine, 0, mirror);
+    sumMoments(driven, k * sine, phi, -k * cosine, mirror);
     const mr = cosine * mirror.u[0]! + sine * mirror.n[0]!;
     const mi = cosine * mirror.u[1]! + sine * mirror.n[1]!;
     tr += tm.re * mr - tm.im * mi;

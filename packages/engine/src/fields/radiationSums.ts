@@ -15,28 +15,18 @@ export const emptySum = (): RadiationSum => ({
 });
 
 /**
- * N = sum of c t e^{j(kr cos(phi) x + kr sin(phi) y + kz z)} e^{-decay z}, phi from x towards y. `kz` carries its sign;
- * of `kz` and `decay` one is zero.
+ * N = sum of c t e^{j(kr cos(phi) x + kr sin(phi) y + kz z)}, phi from x towards y; `kz` carries its sign.
  */
-export function sumMoments(
-  driven: DrivenAntenna,
-  radial: number,
-  phi: number,
-  kz: number,
-  decay: number,
-  out: RadiationSum,
-): void {
+export function sumMoments(driven: DrivenAntenna, radial: number, phi: number, kz: number, out: RadiationSum): void {
   const { position, direction, count } = driven.solution.model.points;
   const { re: cr, im: ci } = driven.moments;
   const c = Math.cos(phi);
   const s = Math.sin(phi);
   let [ur, ui, vr, vi, nr, ni] = [0, 0, 0, 0, 0, 0];
   for (let p = 0; p < count; p++) {
-    const z = position[3 * p + 2]!;
-    const phase = radial * (c * position[3 * p]! + s * position[3 * p + 1]!) + kz * z;
-    const size = decay === 0 ? 1 : Math.exp(-decay * z);
-    const pr = size * Math.cos(phase);
-    const pi = size * Math.sin(phase);
+    const phase = radial * (c * position[3 * p]! + s * position[3 * p + 1]!) + kz * position[3 * p + 2]!;
+    const pr = Math.cos(phase);
+    const pi = Math.sin(phase);
     const re = cr[p]! * pr - ci[p]! * pi;
     const im = cr[p]! * pi + ci[p]! * pr;
     const along = direction[3 * p]! * c + direction[3 * p + 1]! * s;

@@ -7,9 +7,13 @@ import { chebyshevPoints, chebyshevTail, lagrangeRow } from "../numerics/barycen
 import type { Reach } from "./spectrum";
 
 const nodesInU = 12;
+/** Tried in turn until the s axis is resolved; the last is taken as it is. */
+const nodesInS = [8, 12, 18, 32];
 const smallestPiece = 1 / 64;
-/** Error allowed, in units of the free-space kernel at the same distance. */
+/** Error allowed, relative to the largest value of the same kernel (times distance) in the table. */
 const tolerance = 1e-7;
+/** Kernels that are nothing but rounding need not be resolved. */
+const rounding = 1e-14;
 
 interface Piece {
   readonly from: number;
@@ -21,8 +25,6 @@ interface Piece {
 export interface KernelTable {
   /** Writes re, im of G_xx, K, G_zz (1/m) and T/rho (1/m^2) at horizontal distance rho and height sum s (m). */
   readonly lookUp: (rho: number, s: number, out: Float64Array) => void;
-  /** Kernel samples the table cost. */
-  readonly samples: number;
 }
 
 type Sampler = (spectrum: Spectrum, rho: Float64Array, s: Float64Array) => SpectralSums;
@@ -75,59 +77,73 @@ function samplePiece(axes: Axes, spectrum: Spectrum, sample: Sampler, from: numb
   return { from, to, values };
 }
 
-/** Largest unresolved part of a piece along u (stride = nodes in s) or along s (stride 1). */
-function unresolved(axes: Axes, piece: Piece, direction: "u" | "s"): number {
+/** Largest value of each plane: what errors are measured by. */
+const sizes = (piece: Piece): number[] =>
+  piece.values.map((values) => values.reduce((most, v) => Math.max(most, Math.abs(v)), rounding));
+
+/** Largest unresolved share of a piece along u (stride = nodes in s) or along s (stride 1). */
+function unresolved(axes: Axes, piece: Piece, direction: "u" | "s", scale: readonly number[]): number {
   const nu = axes.u.points.length;
   const ns = axes.lnS.points.length;
   let worst = 0;
-  for (const values of piece.values) {
+  piece.values.forEach((values, plane) => {
+    // Real and imaginary part of a kernel share one size.
+    const size = Math.max(scale[plane]!, scale[plane ^ 1]!);
     for (let line = 0; line < (direction === "u" ? ns : nu); line++) {
       const cut =
         direction === "u"
           ? Array.from({ length: nu }, (_, i) => values[i * ns + line]!)
           : values.subarray(line * ns, line * ns + ns);
-      worst = Math.max(worst, chebyshevTail(cut));
+      worst = Math.max(worst, chebyshevTail(cut) / size);
     }
-  }
+  });
   return worst;
 }
 
-function samplePieces(axes: Axes, spectrum: Spectrum, sample: Sampler): Piece[] {
-  const halve = (from: number, to: number): Piece[] => {
-    const piece = samplePiece(axes, spectrum, sample, from, to);
-    if (to - from <= smallestPiece || unresolved(axes, piece, "u") < tolerance) return [piece];
+/** Halves pieces until they resolve; the s axis must be resolved on the first one already, else null. */
+function samplePieces(axes: Axes, spectrum: Spectrum, sample: Sampler, mustResolveS: boolean): Piece[] | null {
+  const first = samplePiece(axes, spectrum, sample, 0, 1);
+  const scale = sizes(first);
+  if (mustResolveS && unresolved(axes, first, "s", scale) > tolerance) return null;
+  const halve = (piece: Piece): Piece[] => {
+    const { from, to } = piece;
+    const done = axes.u.points.length === 1 || to - from <= smallestPiece;
+    if (done || unresolved(axes, piece, "u", scale) <= tolerance) return [piece];
     const middle = (from + to) / 2;
-    return [...halve(from, middle), ...halve(middle, to)];
+    return [
+      ...halve(samplePiece(axes, spectrum, sample, from, middle)),
+      ...halve(samplePiece(axes, spectrum, sample, middle, to)),
+    ];
   };
-  return halve(0, 1);
+  return halve(first);
 }
 
-/** Tables of the spectrum inside its reach, for air wavenumber k (rad/m). */
+const single = { points: new Float64Array(1), weights: new Float64Array([1]) };
+
+/** Tables of the spectrum inside its reach; `k` (rad/m) is the phase constant taken out of them. */
 export function buildKernelTable(spectrum: Spectrum, k: number, reach: Reach, sample: Sampler): KernelTable {
   const flat = reach.largestSum / reach.smallestSum < 1 + 1e-9;
-  const single = { points: new Float64Array(1), weights: new Float64Array([1]) };
-  const build = (nodes: number): { axes: Axes; pieces: Piece[] } => {
-    const axes = { reach, k, u: chebyshevPoints(nodesInU), lnS: flat ? single : chebyshevPoints(nodes) };
-    const pieces = samplePieces(axes, spectrum, sample);
-    const resolved = flat || nodes >= 32 || pieces.every((p) => unresolved(axes, p, "s") < tolerance);
-    return resolved ? { axes, pieces } : build(nodes * 2);
-  };
-  const { axes, pieces } = build(8);
-  const samples = pieces.length * axes.u.points.length * axes.lnS.points.length;
-  return { lookUp: reader(axes, pieces, flat), samples };
+  const column = reach.largestDistance < 1e-6 * reach.smallestSum;
+  const u = column ? { ...single, points: new Float64Array([-1]) } : chebyshevPoints(nodesInU);
+  for (const nodes of nodesInS) {
+    const axes = { reach, k, u, lnS: flat ? single : chebyshevPoints(nodes) };
+    const pieces = samplePieces(axes, spectrum, sample, !flat && nodes < nodesInS.at(-1)!);
+    if (pieces) return reader(axes, pieces, flat, column);
+  }
+  throw new Error("kernel table: the last choice of nodes is always taken");
 }
 
-function reader(axes: Axes, pieces: readonly Piece[], flat: boolean): KernelTable["lookUp"] {
+function reader(axes: Axes, pieces: readonly Piece[], flat: boolean, column: boolean): KernelTable {
   const { reach, k, u, lnS } = axes;
-  const uRow = new Float64Array(u.points.length);
+  const uRow = new Float64Array(u.points.length).fill(1);
   const sRow = new Float64Array(lnS.points.length).fill(1);
   const logSpan = Math.log(reach.largestSum / reach.smallestSum);
-  return (rho, s, out) => {
+  const lookUp = (rho: number, s: number, out: Float64Array): void => {
     const r = Math.hypot(rho, s);
     const at = Math.min(1, Math.max(0, Math.log(r / s) / rangeOf(reach, s)));
     let piece = pieces[0]!;
     for (let p = 1; p < pieces.length && at > piece.to; p++) piece = pieces[p]!;
-    lagrangeRow(u.points, u.weights, (2 * (at - piece.from)) / (piece.to - piece.from) - 1, uRow);
+    if (!column) lagrangeRow(u.points, u.weights, (2 * (at - piece.from)) / (piece.to - piece.from) - 1, uRow);
     if (!flat) lagrangeRow(lnS.points, lnS.weights, (2 * Math.log(s / reach.smallestSum)) / logSpan - 1, sRow);
     const c = Math.cos(k * r) / (4 * Math.PI * r);
     const q = -Math.sin(k * r) / (4 * Math.PI * r);
@@ -140,6 +156,7 @@ function reader(axes: Axes, pieces: readonly Piece[], flat: boolean): KernelTabl
       out[plane + 1] = scale * (re * q + im * c);
     }
   };
+  return { lookUp };
 }
 
 function combine(values: Float64Array, uRow: Float64Array, sRow: Float64Array): number {

@@ -4,9 +4,10 @@ import { complexPermittivity } from "../ground/soilMedium";
 import { buildSpectrum } from "../ground/spectrum";
 import type { Kernels, NearMoments, SplitMatrix } from "../kernels/door";
 import { speedOfLight, vacuumPermeability, vacuumPermittivity } from "../numerics/vacuum";
+import { groupByHeight, tablesBetween } from "./heightGroups";
 import { addLocalTerms, type LocalImpedances } from "./localTerms";
 import { type Mesh, mirrorElements } from "./mesh";
-import { addReflectedTerms, reachOf } from "./reflectedTerms";
+import { addReflectedTerms } from "./reflectedTerms";
 import type { SamplePoints } from "./samplePoints";
 import type { Soil, Structure } from "./structure";
 
@@ -41,9 +42,13 @@ export function assembleMatrix(assembly: Assembly, kernels: Kernels): SplitMatri
     kernels.addPairTerms({ ...common, sources: images, near: nearImages, sign: -1 }, matrix);
   }
   if (soil.kind === "homogeneous") {
-    const reach = reachOf(points);
-    const spectrum = buildSpectrum(k, complexPermittivity(soil, w / (2 * Math.PI)), reach);
-    addReflectedTerms(points, buildKernelTable(spectrum, k, reach, kernels.sumSpectrum), w, matrix);
+    const eps = complexPermittivity(soil, w / (2 * Math.PI));
+    const groups = groupByHeight(points);
+    const tables = tablesBetween(groups, (reach) =>
+      buildKernelTable(buildSpectrum(k, eps, reach), k, reach, kernels.sumSpectrum),
+    );
+    const { groupOf, count } = groups;
+    addReflectedTerms(points, (p, q) => tables[groupOf[p]! * count + groupOf[q]!]!, w, matrix);
   }
   addLocalTerms(structure, mesh, local, w, matrix);
   return matrix;

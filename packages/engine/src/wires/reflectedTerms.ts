@@ -1,39 +1,14 @@
 /** Adds what the soil reflects to the moment matrix, by way of the sample points. */
 import type { KernelTable } from "../ground/kernelTable";
-import type { Reach } from "../ground/spectrum";
 import type { SplitMatrix } from "../kernels/door";
 import { vacuumPermeability, vacuumPermittivity } from "../numerics/vacuum";
 import type { SamplePoints } from "./samplePoints";
 
-/** Distances the reflected kernels are needed at. */
-export function reachOf(points: SamplePoints): Reach {
-  const { position, direction, count } = points;
-  let [low, high, west, east, south, north] = [
-    Infinity,
-    -Infinity,
-    Infinity,
-    -Infinity,
-    Infinity,
-    -Infinity,
-  ] as number[] as [number, number, number, number, number, number];
-  let steep = false;
-  for (let p = 0; p < count; p++) {
-    const [x, y, z] = [position[3 * p]!, position[3 * p + 1]!, position[3 * p + 2]!];
-    [west, east] = [Math.min(west, x), Math.max(east, x)];
-    [south, north] = [Math.min(south, y), Math.max(north, y)];
-    [low, high] = [Math.min(low, z), Math.max(high, z)];
-    steep ||= Math.abs(direction[3 * p + 2]!) > 1e-12;
-  }
-  return {
-    smallestSum: 2 * low,
-    largestSum: 2 * high,
-    largestDistance: Math.hypot(east - west, north - south),
-    steep,
-  };
-}
+/** The table that holds the kernels between two points. */
+export type TableChoice = (p: number, q: number) => KernelTable;
 
 /** Kernels between all pairs of points: current-current and charge-charge, full symmetric matrices. */
-function pointMatrices(points: SamplePoints, table: KernelTable): { current: SplitMatrix; charge: SplitMatrix } {
+function pointMatrices(points: SamplePoints, tableOf: TableChoice): { current: SplitMatrix; charge: SplitMatrix } {
   const { position, direction, count: n } = points;
   const zero = (): SplitMatrix => ({ size: n, re: new Float64Array(n * n), im: new Float64Array(n * n) });
   const current = zero();
@@ -45,7 +20,7 @@ function pointMatrices(points: SamplePoints, table: KernelTable): { current: Spl
       const [ux, uy, uz] = [direction[3 * q]!, direction[3 * q + 1]!, direction[3 * q + 2]!];
       const dx = position[3 * p]! - position[3 * q]!;
       const dy = position[3 * p + 1]! - position[3 * q + 1]!;
-      table.lookUp(Math.hypot(dx, dy), position[3 * p + 2]! + position[3 * q + 2]!, g);
+      tableOf(p, q).lookUp(Math.hypot(dx, dy), position[3 * p + 2]! + position[3 * q + 2]!, g);
       const level = tx * ux + ty * uy;
       const upright = tz * uz;
       const cross = (tz * ux - tx * uz) * dx + (tz * uy - ty * uz) * dy;
@@ -100,11 +75,11 @@ function addProjected(
 /** Adds the reflected part of the mixed-potential equation: j w mu0 P^T A P + (1/(j w eps0)) Q^T K Q. */
 export function addReflectedTerms(
   points: SamplePoints,
-  table: KernelTable,
+  tableOf: TableChoice,
   angularFrequency: number,
   matrix: SplitMatrix,
 ) {
-  const { current, charge } = pointMatrices(points, table);
+  const { current, charge } = pointMatrices(points, tableOf);
   addProjected(points, points.current, current, angularFrequency * vacuumPermeability, matrix);
   addProjected(points, points.charge, charge, -1 / (angularFrequency * vacuumPermittivity), matrix);
 }

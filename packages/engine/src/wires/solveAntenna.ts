@@ -9,7 +9,7 @@ import { type Complex, complex, magnitude } from "../numerics/complex";
 import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
 import { speedOfLight } from "../numerics/vacuum";
 import { assembleMatrix } from "./assembleMatrix";
-import { meshRule } from "./grading";
+import { type MeshRule, meshRule } from "./grading";
 import { type LocalImpedances, localImpedances } from "./localTerms";
 import { buildMesh, type Mesh } from "./mesh";
 import { buildRestriction, type Restriction, restrictMatrix } from "./restriction";
@@ -58,9 +58,15 @@ export interface SolvedModel {
   readonly currents: SplitVectors;
 }
 
-/** Options for tests of convergence; leave them out otherwise. */
+/**
+ * Holds the mesh instead of choosing it: over a sweep, where a mesh that changes between frequencies would put steps into
+ * the curve, and in tests of convergence.
+ */
 export interface SolveOptions {
+  /** 1 is the default mesh, 2 halves its largest element. Without it the mesh is refined until the goal is met. */
   readonly refinement?: number;
+  /** Hz; the mesh is made for this frequency, at or above the one solved. */
+  readonly meshFrequency?: number;
 }
 
 /** Solves one frequency (Hz). Throws RangeError when validateStructure finds something. */
@@ -73,11 +79,14 @@ export function solveAntenna(
 ): AntennaSolution {
   const problems = validateStructure(structure, soil, frequency);
   if (problems.length > 0) throw new RangeError(problems.join("\n"));
-  if (options.refinement) return solveOnce(structure, soil, frequency, kernels, options.refinement);
+  const meshFrequency = options.meshFrequency ?? frequency;
+  const at = (refinement: number) =>
+    solveOnce(structure, soil, frequency, kernels, meshRule(meshFrequency, refinement), refinement);
+  if (options.refinement) return at(options.refinement);
   let best: AntennaSolution | null = null;
   for (const refinement of refinements) {
     if (best && best.unknowns * 1.6 > mostUnknowns) break;
-    best = solveOnce(structure, soil, frequency, kernels, refinement);
+    best = at(refinement);
     if (best.goalMet) break;
   }
   return best!;
@@ -88,10 +97,11 @@ function solveOnce(
   soil: Soil,
   frequency: number,
   kernels: Kernels,
+  rule: MeshRule,
   refinement: number,
 ): AntennaSolution {
   const w = 2 * Math.PI * frequency;
-  const mesh = buildMesh(structure, soil, meshRule(frequency, refinement));
+  const mesh = buildMesh(structure, soil, rule);
   const points = buildSamplePoints(structure, mesh, speedOfLight / frequency, soil.kind === "homogeneous");
   const local = localImpedances(structure, mesh, w);
   const matrix = assembleMatrix({ structure, mesh, points, local, soil, angularFrequency: w }, kernels);
