@@ -2,6 +2,8 @@
 export { catalogueVersion } from "./catalogue/catalogueVersion";
 export type { CatalogueLine } from "./catalogue/lines";
 export { findLine, lineCatalogue } from "./catalogue/lines";
+export type { DecodedText } from "./reading/decodeBytes";
+export { decodeStationBytes } from "./reading/decodeBytes";
 export type { ReadOptions, ReadResult } from "./readStation";
 export { readStation } from "./readStation";
 export { stationSchema } from "./schema/jsonSchema";

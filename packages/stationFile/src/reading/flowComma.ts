@@ -19,13 +19,15 @@ const slip = (text: string, from: Range, to: Range): CommaSlip | null => {
   return { range: [from[0], to[1]], fault: { message, expected: "a decimal point", nearest: mend, mend } };
 };
 
-/** Neighbours in a list that are one number cut by its comma. */
-export function joinedByComma(text: string, ranges: readonly (Range | null)[]): readonly CommaSlip[] {
-  return ranges.flatMap((range, index) => {
-    const next = ranges[index + 1];
-    const found = range && next ? slip(text, range, next) : null;
-    return found ? [found] : [];
+/** Items of a list that are the rest of the number before them, by their index. */
+export function joinedByComma(text: string, ranges: readonly (Range | null)[]): ReadonlyMap<number, CommaSlip> {
+  const slips = new Map<number, CommaSlip>();
+  ranges.forEach((range, index) => {
+    const before = ranges[index - 1];
+    const found = before && range ? slip(text, before, range) : null;
+    if (found) slips.set(index, found);
   });
+  return slips;
 }
 
 /** Keys without a value that are the rest of the value before them, by their index. */

@@ -35,6 +35,16 @@ const say = (message: string, expected: string, mend: string | null = null): Fau
   mend,
 });
 
+/** The commonest slips of syntax in plain words, by the parser's code. */
+const plainWords: Readonly<Record<string, string>> = {
+  MULTIPLE_DOCS: "A station file is one document: a second begins here.",
+  BAD_INDENT: "The indentation does not fit here, or a bracket opened above is not closed.",
+  MISSING_CHAR: "A bracket, quote, comma or colon is missing before this.",
+  BLOCK_AS_IMPLICIT_KEY:
+    "A second colon on this line: write inner keys in braces, { key: value }, or on lines of their own.",
+  TAB_AS_INDENT: "A tab indents this line: indent with spaces.",
+};
+
 /** Parses the text. Syntax errors come back alone: what follows from a broken structure would only confuse. */
 export function yamlTree(source: SourceText): YamlTree {
   const document = parseDocument(source.text, {
@@ -43,12 +53,11 @@ export function yamlTree(source: SourceText): YamlTree {
     uniqueKeys: false,
     prettyErrors: false,
     merge: false,
-    logLevel: "silent",
+    logLevel: "error",
   });
   const problems = document.errors.slice(0, limits.problems).map((error) => {
-    const message =
-      error.code === "MULTIPLE_DOCS" ? "A station file is one document: a second begins here." : error.message;
-    return problemAt(source, error.pos, "", say(sentence(message), "YAML 1.2"));
+    const message = plainWords[error.code] ?? `${error.message.replace(/\.$/, "")}.`;
+    return problemAt(source, error.pos, "", say(message, "YAML 1.2"));
   });
   const walk: Walk = { source, problems, nodes: 0 };
   const start: readonly [number, number] = [0, 0];
@@ -56,8 +65,6 @@ export function yamlTree(source: SourceText): YamlTree {
   const { tree, node } = branch(walk, document.contents, [], start, null);
   return { tree, root: node, problems };
 }
-
-const sentence = (message: string): string => (/[.!?]$/.test(message) ? message : `${message}.`);
 
 function note(walk: Walk, range: readonly [number, number], path: KeyPath, fault: Fault): void {
   if (walk.problems.length < limits.problems) walk.problems.push(problemAt(walk.source, range, placeOf(path), fault));
@@ -129,11 +136,13 @@ function list(
   const children = new Map<Key, SourceNode>();
   const trees: Tree[] = [];
   if (tooMany(walk, items.length, range, path)) return { tree: trees, node: { key, range, children } };
-  const comma = joinedByComma(walk.source.text, items.map(rangeOf));
-  for (const pair of comma) note(walk, pair.range, path, pair.fault);
+  const commas = joinedByComma(walk.source.text, items.map(rangeOf));
+  for (const comma of commas.values()) note(walk, comma.range, path, comma.fault);
   items.forEach((item, index) => {
+    if (commas.has(index)) trees[trees.length - 1] = commas.get(index)?.fault.mend ?? null;
+    if (commas.has(index)) return;
     const child = branch(walk, item, [...path, index], range, null);
-    children.set(index, child.node);
+    children.set(trees.length, child.node);
     trees.push(child.tree);
   });
   return { tree: trees, node: { key, range, children } };
@@ -153,7 +162,13 @@ function map(
   const commas = commaPairs(walk.source.text, pairs, rangeOf);
   for (const comma of commas.values()) note(walk, comma.range, path, comma.fault);
   pairs.forEach((pair, index) => {
-    if (commas.has(index)) return;
+    const comma = commas.get(index);
+    if (comma) {
+      // Read on with what was meant, so that the slip is told once.
+      const before = Object.keys(entries).at(-1);
+      if (before !== undefined) entries[before] = comma.fault.mend;
+      return;
+    }
     const keyRange = rangeOf(pair.key) ?? range;
     const name = keyName(walk, pair.key, keyRange, path);
     if (name === null) return;

@@ -7,6 +7,7 @@ export function stationSchema(): object {
   const schema = z.toJSONSchema(stationFile, {
     io: "input",
     unrepresentable: "any",
+    reused: "ref",
     override: ({ jsonSchema }) => {
       // Entries told apart by their kind key: exactly one fits, so an editor may say which.
       if (jsonSchema.type === "object" && jsonSchema.additionalProperties === undefined)

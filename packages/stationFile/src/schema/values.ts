@@ -2,6 +2,7 @@
 import type { ChokePart, Conductor, Place, Quantity } from "@feedpath/engine";
 import * as z from "zod";
 import { limits } from "../reading/limits";
+import { expectedAmount } from "../units/amount";
 import { conductorOf, diameterRule, insulationNames, insulationOf, parseConductor, wallRule } from "../units/conductor";
 import { type DimensionName, dimensions } from "../units/dimensions";
 import { faulty, type Parsed, parsed } from "../units/fault";
@@ -16,6 +17,9 @@ type Spectrum = ChokePart["resistance"];
 
 const text = (expected: string) => z.string({ error: () => expected });
 
+/** Where a bare number is right, an editor sees a number. */
+const numberToo = (name: DimensionName) => (dimensions[name].bare ? { type: ["string", "number"] as never } : {});
+
 const bases = new Map<string, z.ZodString>();
 
 /** One base schema per dimension and form, shared so that the JSON Schema names it once. */
@@ -29,9 +33,11 @@ function base(form: "quantity" | "span", name: DimensionName): z.ZodString {
     form === "span"
       ? `Two values "A to B"; units: ${orList(units)}`
       : `${dimension.title}; ${units.length === 0 ? "no unit" : `units: ${orList(units)}`}. Uncertain: "A ± B", "between A and B"`;
-  const type = dimension.bare && form === "quantity" ? { type: ["string", "number"] as never } : {};
+  const type = form === "quantity" ? numberToo(name) : {};
   const pattern = form === "quantity" ? quantityPattern(name) : spanPattern(name);
-  const made = text(description).meta({ id, description, pattern, ...type });
+  const made = text(
+    form === "span" ? `two values, "A to B", each ${expectedAmount(dimension)}` : expectedAmount(dimension),
+  ).meta({ id, description, pattern, ...type });
   bases.set(id, made);
   return made;
 }
@@ -45,7 +51,8 @@ export const quantityOrUnknown = (name: DimensionName, rule: QuantityRule, known
   written<Quantity>(
     text(`${dimensions[name].title} or unknown`).meta({
       description: `${dimensions[name].title}, uncertain or not; or unknown: the published range is taken and listed`,
-      pattern: `${quantityPattern(name).slice(0, -1)}$|^unknown$`,
+      pattern: `${quantityPattern(name)}|^unknown$`,
+      ...numberToo(name),
     }),
     (value) => (value.trim() === "unknown" ? parsed(known) : parseQuantity(value, name, rule)),
   );

@@ -54,9 +54,35 @@ function decimalComma<T>(text: string, dimension: Dimension): Parsed<T> | null {
   );
 }
 
+/** Units written out in words, which are understood and mended. */
+const spokenUnits: Readonly<Record<string, string>> = {
+  metre: "m",
+  metres: "m",
+  meter: "m",
+  meters: "m",
+  foot: "ft",
+  feet: "ft",
+  inch: "in",
+  inches: "in",
+  watt: "W",
+  watts: "W",
+  ohms: "ohm",
+  percent: "%",
+  degree: "deg",
+  degrees: "deg",
+  megahertz: "MHz",
+  volts: "V",
+};
+
+const nearestUnit = (unit: string, known: readonly string[]): string | null => {
+  const word = unit.toLowerCase();
+  const spoken = Object.hasOwn(spokenUnits, word) ? spokenUnits[word] : undefined;
+  return spoken !== undefined && known.includes(spoken) ? spoken : nearestWord(unit, known);
+};
+
 function unknownUnit<T>(text: string, unit: string, dimension: Dimension): Parsed<T> {
   const expected = expectedAmount(dimension);
-  const near = nearestWord(unit, Object.keys(dimension.units));
+  const near = nearestUnit(unit, Object.keys(dimension.units));
   if (near !== null) {
     const mend = `${text.slice(0, text.length - unit.length).trimEnd()} ${near}`;
     return faulty(`${dimension.title} has no unit "${shown(unit)}". Nearest: ${near}.`, expected, {
