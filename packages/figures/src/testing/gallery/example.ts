@@ -1,4 +1,4 @@
-import type { Figure } from "../kit/figure";
+import type { Figure } from "../../kit/figure";
 
 /** One picture of the gallery: `builder` names the function that draws it. */
 export interface FigureExample {

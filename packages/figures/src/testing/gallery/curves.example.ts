@@ -1,7 +1,7 @@
-import { heightPanels } from "../curves/heightPanels";
-import { impedanceCompromise } from "../curves/impedanceCompromise";
-import { swrAcrossBand } from "../curves/swrAcrossBand";
-import { exampleBand, exampleHeight, exampleWhy } from "../testing/exampleStudies";
+import { heightPanels } from "../../curves/heightPanels";
+import { impedanceCompromise } from "../../curves/impedanceCompromise";
+import { swrAcrossBand } from "../../curves/swrAcrossBand";
+import { exampleBand, exampleHeight, exampleWhy } from "../exampleStudies";
 import type { FigureExample } from "./example";
 
 export const examples: readonly FigureExample[] = [

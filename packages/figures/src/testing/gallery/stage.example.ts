@@ -1,5 +1,5 @@
-import { ribbon, section, stage } from "../stage/stage";
-import { exampleAnswer, exampleLongPath, exampleTee, mixes } from "../testing/exampleAnswer";
+import { ribbon, section, stage } from "../../stage/stage";
+import { exampleAnswer, exampleLongPath, exampleTee, mixes } from "../exampleAnswer";
 import type { FigureExample } from "./example";
 
 export const examples: readonly FigureExample[] = [
