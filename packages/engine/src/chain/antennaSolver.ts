@@ -1,9 +1,10 @@
 /** Solves the station's antennas at a frequency and remembers what it solved: a change of the line never solves again. */
 import type { AntennaBuild } from "../antenna/antennaStructure";
 import { antennaStructure } from "../antenna/antennaStructure";
+import { referenceKernels } from "../kernels/reference/referenceKernels";
 import type { Complex } from "../numerics/complex";
 import type { Station } from "../station/station";
-import { type AntennaSolution, solveAntenna } from "../wires/solveAntenna";
+import { type AntennaSolution, type SolveOptions, solveAntenna } from "../wires/solveAntenna";
 import type { Soil, Structure } from "../wires/structure";
 import { validateStructure } from "../wires/validateStructure";
 
@@ -22,10 +23,18 @@ export interface AntennaRefused {
 }
 
 export interface AntennaSolver {
-  /** Antennas of a station at a frequency (Hz), all of their wires raised by `lift` metres. */
-  readonly solve: (station: Station, frequency: number, lift?: number) => SolvedAntenna | AntennaRefused;
+  /** Antennas of a station at a frequency (Hz), all of their wires raised by `lift` metres, on a mesh of its own or a held one. */
+  readonly solve: (
+    station: Station,
+    frequency: number,
+    lift?: number,
+    mesh?: HeldMesh,
+  ) => SolvedAntenna | AntennaRefused;
   readonly solves: () => number;
 }
+
+/** A mesh held over a sweep. */
+export type HeldMesh = Required<SolveOptions>;
 
 /** Solutions kept; a solution of 100 unknowns holds about 200 kB. */
 const mostKept = 200;
@@ -36,14 +45,15 @@ export function createAntennaSolver(): AntennaSolver {
   let solves = 0;
   return {
     solves: () => solves,
-    solve(station, frequency, lift = 0) {
+    solve(station, frequency, lift = 0, mesh) {
       const described = JSON.stringify([station.antennas, station.surroundings, station.earths, station.ground]);
-      const key = `${frequency} ${lift} ${described}`;
+      const held = mesh ? `${mesh.refinement} ${mesh.meshFrequency}` : "";
+      const key = `${frequency} ${lift} ${held} ${described}`;
       const known = kept.get(key);
       if (known) return known;
       const build = builds.get(described) ?? antennaStructure(station);
       remember(builds, described, build);
-      const solved = solveBuild(station, build, frequency, lift);
+      const solved = solveBuild(station, build, { frequency, lift, mesh });
       solves += 1;
       remember(kept, key, solved);
       return solved;
@@ -57,12 +67,14 @@ function remember<T>(kept: Map<string, T>, key: string, value: T): void {
   kept.set(key, value);
 }
 
-function solveBuild(
-  station: Station,
-  build: AntennaBuild,
-  frequency: number,
-  lift: number,
-): SolvedAntenna | AntennaRefused {
+interface Asked {
+  readonly frequency: number;
+  readonly lift: number;
+  readonly mesh: HeldMesh | undefined;
+}
+
+function solveBuild(station: Station, build: AntennaBuild, asked: Asked): SolvedAntenna | AntennaRefused {
+  const { frequency, lift, mesh } = asked;
   if (build.refused) return { refused: build.refused };
   const soil = soilOf(station);
   if (soil === null) {
@@ -74,7 +86,7 @@ function solveBuild(
   const troubles = validateStructure(structure, soil, frequency);
   if (troubles.length > 0)
     return { refused: { why: troubles[0]!, mend: "another shape, height or frequency within that bound" } };
-  const solution = solveAntenna(structure, soil, frequency);
+  const solution = solveAntenna(structure, soil, frequency, referenceKernels, mesh);
   return { build, soil, feeds: solution.feeds, admittance: solution.admittance, solution };
 }
 

@@ -7,7 +7,7 @@ import { chebyshevPoints, interpolateChebyshev } from "../numerics/chebyshevPoin
 import { type Complex, complex, magnitude, subtract } from "../numerics/complex";
 import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
 import type { Station } from "../station/station";
-import type { AntennaRefused, AntennaSolver, SolvedAntenna } from "./antennaSolver";
+import type { AntennaRefused, AntennaSolver, HeldMesh, SolvedAntenna } from "./antennaSolver";
 
 /** Largest error allowed at the check points: this many ohms plus this share of the impedance. */
 const allowedOhms = 0.05;
@@ -31,22 +31,24 @@ export function interpolateAntenna(
   solver: AntennaSolver,
   lift = 0,
 ): InterpolatedAntenna | AntennaRefused {
+  const mesh = meshFor(station, span, solver, lift);
+  if ("refused" in mesh) return mesh;
   for (let intervals = fewestIntervals; intervals <= mostIntervals; intervals *= 2) {
     const nodes = chebyshevPoints(span.from, span.to, intervals);
     const solved: SolvedAntenna[] = [];
     for (const f of nodes) {
-      const one = solver.solve(station, f, lift);
+      const one = solver.solve(station, f, lift, mesh);
       if ("refused" in one) return one;
       solved.push(one);
     }
     const matrices = solved.map((s) => invertComplexMatrix(s.admittance));
     if (matrices.some((m) => m === null)) break;
     const interpolant = (f: number) => interpolateMatrix(nodes, matrices as Complex[][][], f);
-    const checked = checkPoints(nodes).map((f) => mismatch(solver.solve(station, f, lift), interpolant(f)));
+    const checked = checkPoints(nodes).map((f) => mismatch(solver.solve(station, f, lift, mesh), interpolant(f)));
     if (checked.every((c) => c?.within)) {
       const error = Math.max(...checked.map((c) => c!.ohms));
       return {
-        solver: standIn(station, span, solver, solved[0]!, interpolant),
+        solver: standIn({ station, span, solver, mesh, like: solved[0]! }, interpolant),
         solvedPoints: nodes.length,
         error,
         nodes,
@@ -54,6 +56,22 @@ export function interpolateAntenna(
     }
   }
   return { solver, solvedPoints: 0, error: 0, nodes: [] };
+}
+
+/** One mesh for the whole span: made for its upper end, as fine as either end or the middle asks for. */
+function meshFor(
+  station: Station,
+  span: { readonly from: number; readonly to: number },
+  solver: AntennaSolver,
+  lift: number,
+): HeldMesh | AntennaRefused {
+  let refinement = 1;
+  for (const f of [span.from, (span.from + span.to) / 2, span.to]) {
+    const solved = solver.solve(station, f, lift);
+    if ("refused" in solved) return solved;
+    refinement = Math.max(refinement, solved.solution?.method.refinement ?? 1);
+  }
+  return { refinement, meshFrequency: span.to };
 }
 
 /** Between the outermost points, where the error of a Chebyshev interpolant is no smaller than elsewhere, and in the middle. */
@@ -96,11 +114,16 @@ function interpolateMatrix(nodes: readonly number[], matrices: readonly Complex[
   );
 }
 
+interface Interpolated {
+  readonly station: Station;
+  readonly span: { readonly from: number; readonly to: number };
+  readonly solver: AntennaSolver;
+  readonly mesh: HeldMesh;
+  readonly like: SolvedAntenna;
+}
+
 function standIn(
-  station: Station,
-  span: { readonly from: number; readonly to: number },
-  solver: AntennaSolver,
-  like: SolvedAntenna,
+  { station, span, solver, mesh, like }: Interpolated,
   interpolant: (f: number) => Complex[][],
 ): AntennaSolver {
   return {
@@ -109,7 +132,7 @@ function standIn(
       const sameAntenna = asked.antennas === station.antennas && asked.ground === station.ground;
       const inside = frequency >= span.from && frequency <= span.to;
       const admittance = sameAntenna && inside ? invertComplexMatrix(interpolant(frequency)) : null;
-      return admittance ? { ...like, admittance, solution: null } : solver.solve(asked, frequency, lift);
+      return admittance ? { ...like, admittance, solution: null } : solver.solve(asked, frequency, lift, mesh);
     },
   };
 }

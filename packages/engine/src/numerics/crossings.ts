@@ -1,16 +1,25 @@
 /** Where sampled smooth curves cross a level, and where they are least. */
 
-/** Root of `f` between a and b, where it changes sign, by bisection to `tolerance` in x. */
-export function bisect(f: (x: number) => number, a: number, b: number, tolerance: number): number {
-  let [low, high] = [a, b];
-  const rising = f(low) < 0;
-  while (high - low > tolerance) {
-    const middle = (low + high) / 2;
-    if (f(middle) < 0 === rising) low = middle;
-    else high = middle;
+/**
+ * Root of `f` between a and b, where it changes sign, to `tolerance` in x: false position with the Illinois weighting
+ * (Dowell and Jarratt, BIT 11 (1971) 168), a handful of calls on a smooth curve.
+ */
+export function rootBetween(f: (x: number) => number, a: number, b: number, tolerance: number): number {
+  let [x0, x1] = [a, b];
+  let [f0, f1] = [f(a), f(b)];
+  for (let step = 0; step < mostSteps && Math.abs(x1 - x0) > tolerance; step++) {
+    const x = step < mostSteps / 2 ? x1 - (f1 * (x1 - x0)) / (f1 - f0) : (x0 + x1) / 2;
+    const fx = f(x);
+    if (fx === 0 || Math.abs(x - x1) < tolerance) return x;
+    if (fx < 0 !== f1 < 0) [x0, f0] = [x1, f1];
+    else f0 /= 2;
+    [x1, f1] = [x, fx];
   }
-  return (low + high) / 2;
+  return x1;
 }
+
+/** Half of them by false position, then by halving, which cannot fail to shrink the interval. */
+const mostSteps = 80;
 
 /** Intervals of a sampled curve in which it changes sign, as indices of their lower ends. */
 export const signChanges = (values: readonly number[]): number[] =>

@@ -1,6 +1,6 @@
 /** Sentences of `band`. English. */
 import type { Phrase, Verdict } from "../answer/answer";
-import { decibels, megahertz, plainNumber, swrText } from "../quantity/format";
+import { decibels, fixedNumber, megahertz, plainNumber, swrText } from "../quantity/format";
 import { linked, said } from "./phrases";
 
 export interface BandFacts {
@@ -16,13 +16,20 @@ export interface BandFacts {
   readonly resonantFrequency: number | null;
   readonly usableWidth: number;
   readonly usableOpen: boolean;
-  /** Where line loss flatters most inside the wanted span. */
-  readonly flattery: { readonly frequency: number; readonly atAntenna: number; readonly atTransmitter: number };
+  /** Both ends of the path where their SWR differs most inside the wanted span. */
+  readonly ends: { readonly frequency: number; readonly atAntenna: number; readonly atTransmitter: number };
+  /** The path holds nothing but lines of about the rated impedance: a difference of its ends is loss and nothing else. */
+  readonly onlyLoss: boolean;
   readonly matchedLoss: number | null;
   readonly tuner: string | null;
 }
 
-const span = (f: BandFacts): string => `${plainNumber(f.from / 1e6, 3)} to ${megahertz(f.to)}`;
+/** "7.0 to 7.2 MHz": both ends with the same decimals. */
+const span = (f: BandFacts): string => {
+  const decimals = [f.from, f.to].map((x) => (plainNumber(x / 1e6, 3).split(".")[1] ?? "").length);
+  const one = (x: number) => fixedNumber(x / 1e6, Math.max(...decimals));
+  return `${one(f.from)} to ${one(f.to)} MHz`;
+};
 
 export function bandHeadline(f: BandFacts): Phrase[] {
   const who = f.tuner ? "Without the tuner the transmitter" : "The transmitter";
@@ -51,12 +58,12 @@ export function bandVerdict(f: BandFacts): Phrase[] {
           linked(swrText(f.lowestSwr), "lowestSwr"),
           said(`, at ${megahertz(f.lowestSwrFrequency)}. `),
         ];
-  return [...width, ...flatteryPhrases(f), said(bandAdvice(f))];
+  return [...width, ...endsPhrases(f), said(bandAdvice(f))];
 }
 
-function flatteryPhrases(f: BandFacts): Phrase[] {
-  const { atAntenna, atTransmitter, frequency } = f.flattery;
-  if (atAntenna - atTransmitter < 0.15) return [];
+function endsPhrases(f: BandFacts): Phrase[] {
+  const { atAntenna, atTransmitter, frequency } = f.ends;
+  if (!f.onlyLoss || atAntenna - atTransmitter < 0.15) return [];
   return [
     said(
       `The line flatters: the antenna is at ${swrText(atAntenna)} where the meter shows ${swrText(atTransmitter)}, at ${megahertz(frequency)}. `,
@@ -80,7 +87,13 @@ export function bandAdvice(f: BandFacts): string {
 }
 
 export function bandMistakenIdea(f: BandFacts): { idea: string; refutation: string } {
-  const { atAntenna, atTransmitter, frequency } = f.flattery;
+  const { atAntenna, atTransmitter, frequency } = f.ends;
+  if (!f.onlyLoss) {
+    return {
+      idea: "“The SWR on the meter is the antenna's SWR.”",
+      refutation: `At ${megahertz(frequency)} the shack shows ${swrText(atTransmitter)} and the feed point is at ${swrText(atAntenna)} on the same reference: what lies between changes the impedance. Only watts can be followed from one end to the other.`,
+    };
+  }
   if (
     f.resonantFrequency !== null &&
     Math.abs(f.resonantFrequency - f.lowestSwrFrequency) > 0.002 * f.resonantFrequency &&

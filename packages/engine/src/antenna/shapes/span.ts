@@ -1,5 +1,5 @@
 /** Dipoles of every kind that hang from their feed point: level, drooping or sagging legs. */
-import { bisect } from "../../numerics/crossings";
+import { rootBetween } from "../../numerics/crossings";
 import type { Span } from "../../station/antennaDescription";
 import type { Point, Wire } from "../../wires/structure";
 import { type Built, chainOf, distance, fedLegs, offset } from "../wireRun";
@@ -23,7 +23,7 @@ const lengthOf = (points: readonly Point[]): number =>
 function legPoints(feed: Point, azimuth: number, length: number, drop: number, sag: number): Point[] {
   if (sag === 0) return hangingPoints(feed, azimuth, Math.sqrt(Math.max(0, length * length - drop * drop)), drop, 0);
   const missing = (run: number) => lengthOf(hangingPoints(feed, azimuth, run, drop, sag)) - length;
-  const run = missing(0) < 0 ? bisect(missing, 0, length, 1e-13 * length) : 0;
+  const run = missing(0) < 0 ? rootBetween(missing, 0, length, 1e-13 * length) : 0;
   return hangingPoints(feed, azimuth, run, drop, sag);
 }
 

@@ -4,7 +4,7 @@ import type { WorkedPoint } from "../../chain/workedPoint";
 import { workPoint } from "../../chain/workPoint";
 import { swr } from "../../lines/reflection";
 import type { Complex } from "../../numerics/complex";
-import { bisect, leastBetween, signChanges } from "../../numerics/crossings";
+import { leastBetween, rootBetween, signChanges } from "../../numerics/crossings";
 import type { Band, Station } from "../../station/station";
 
 export interface CurvePoint {
@@ -54,7 +54,8 @@ export interface Marks {
   readonly usableOpen: boolean;
 }
 
-export function marksOf(curve: readonly CurvePoint[], at: CurveAt, limit: number): Marks {
+/** `outward`: edges of the usable span are looked for beyond the curve too, where every point is solved anew. */
+export function marksOf(curve: readonly CurvePoint[], at: CurveAt, limit: number, outward: boolean): Marks {
   const least = curve.reduce((best, p, i) => (p.swrAtTransmitter < curve[best]!.swrAtTransmitter ? i : best), 0);
   const tolerance = markTolerance * curve[least]!.frequency;
   const low = curve[Math.max(0, least - 1)]!.frequency;
@@ -65,7 +66,7 @@ export function marksOf(curve: readonly CurvePoint[], at: CurveAt, limit: number
     lowestSwrFrequency,
     lowestSwr: swrAt(lowestSwrFrequency),
     resonantFrequency: resonance(curve, at, lowestSwrFrequency, tolerance),
-    ...usable(curve, swrAt, least, limit, tolerance),
+    ...usable(curve, swrAt, { least, limit, tolerance, outward }),
   };
 }
 
@@ -74,7 +75,7 @@ function resonance(curve: readonly CurvePoint[], at: CurveAt, near: number, tole
     (i) => curve[i]!.feedPoint.im < curve[i + 1]!.feedPoint.im,
   );
   const roots = rising.map((i) =>
-    bisect((f) => at(f)?.feedPoint.im ?? 0, curve[i]!.frequency, curve[i + 1]!.frequency, tolerance),
+    rootBetween((f) => at(f)?.feedPoint.im ?? 0, curve[i]!.frequency, curve[i + 1]!.frequency, tolerance),
   );
   return roots.sort((a, b) => Math.abs(a - near) - Math.abs(b - near))[0] ?? null;
 }
@@ -83,20 +84,24 @@ function resonance(curve: readonly CurvePoint[], at: CurveAt, near: number, tole
 const furthest = 0.15;
 const outwardStep = 0.01;
 
-function usable(
-  curve: readonly CurvePoint[],
-  swrAt: (f: number) => number,
-  least: number,
-  limit: number,
-  tolerance: number,
-) {
+interface Wanted {
+  /** Index of the lowest SWR. */
+  readonly least: number;
+  readonly limit: number;
+  readonly tolerance: number;
+  readonly outward: boolean;
+}
+
+function usable(curve: readonly CurvePoint[], swrAt: (f: number) => number, wanted: Wanted) {
+  const { least, limit, tolerance } = wanted;
   if (!(curve[least]!.swrAtTransmitter < limit))
     return { usableWidth: 0, usableFrom: null, usableTo: null, usableOpen: false };
   const over = (p: CurvePoint) => !(p.swrAtTransmitter < limit);
   const above = curve.findIndex((p, i) => i > least && over(p));
   const below = curve.findLastIndex((p, i) => i < least && over(p));
-  const cross = (a: number, b: number) => bisect((f) => swrAt(f) - limit, a, b, tolerance);
+  const cross = (a: number, b: number) => rootBetween((f) => swrAt(f) - limit, a, b, tolerance);
   const outward = (start: number, direction: 1 | -1): number | null => {
+    if (!wanted.outward) return null;
     for (let share = outwardStep; share <= furthest; share += outwardStep) {
       const f = start * (1 + direction * share);
       const inner = start * (1 + direction * (share - outwardStep));

@@ -1,5 +1,6 @@
 /** The facts the sentences of `band` are made of. */
 import type { Verdict } from "../../answer/answer";
+import { constantsOf } from "../../chain/edges";
 import type { BandFacts } from "../../words/band";
 import type { Worked } from "../common/worked";
 import type { CurvePoint } from "./curve";
@@ -30,16 +31,31 @@ export function bandFacts(
     share,
     verdict,
     ...sweep.marks,
-    flattery: flatteryIn(inside),
+    ends: widestApart(inside),
+    onlyLoss: onlyLoss(worked),
     matchedLoss,
     tuner: worked.point.resolved.edges.find((e) => e.kind === "tuner" && e.inUse)?.name ?? null,
   };
 }
 
-/** Where the SWR at the antenna exceeds that in the shack most. */
-function flatteryIn(inside: readonly CurvePoint[]) {
-  const most = inside.reduce((best, p) =>
-    p.swrAtFeedPoint - p.swrAtTransmitter > best.swrAtFeedPoint - best.swrAtTransmitter ? p : best,
-  );
+/** Where the SWR at both ends differs most. */
+function widestApart(inside: readonly CurvePoint[]) {
+  const apart = (p: CurvePoint) => Math.abs(p.swrAtFeedPoint - p.swrAtTransmitter);
+  const most = inside.reduce((best, p) => (apart(p) > apart(best) ? p : best));
   return { frequency: most.frequency, atAntenna: most.swrAtFeedPoint, atTransmitter: most.swrAtTransmitter };
+}
+
+/** Parts that leave the impedance of a matched path as it is, but for their loss. */
+const transparent = new Set(["connector", "meter", "bond", "choke", "filter", "switch", "band splitter"]);
+/** A line within this share of the rated load counts as matched to it. */
+const nearRated = 0.1;
+
+function onlyLoss({ point, frequency }: Worked): boolean {
+  const rated = point.ratedResistance;
+  return point.parts
+    .filter((p) => p.edge.inUse)
+    .every(({ edge }) => {
+      if (edge.part?.kind !== "line") return transparent.has(edge.kind);
+      return Math.abs(constantsOf(edge.part, frequency).z0.re / rated - 1) < nearRated;
+    });
 }

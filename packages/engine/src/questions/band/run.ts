@@ -88,7 +88,11 @@ function bandValues(facts: BandFacts, { marks, bounds }: Sweep, reference: numbe
       "the feed point is not resonant within the span shown",
     ),
     usableWidth: spanned("usableWidth", "kHz", marks.usableWidth, 1e-3, ""),
-    swrDifferenceFrequency: scalarValue(facts.flattery.frequency / 1e6, "MHz"),
+    swrDifferenceFrequency: scalarValue(
+      facts.onlyLoss ? facts.ends.frequency / 1e6 : null,
+      "MHz",
+      "the path transforms the impedance: its two ends do not differ by loss alone",
+    ),
   };
 }
 

@@ -32,24 +32,24 @@ export function* sweepBand(
   const { station, solver } = worked;
   const index = station.bands.indexOf(worked.band);
   const frequencies = Array.from({ length: points }, (_, i) => view.from + ((view.to - view.from) * i) / (points - 1));
-  const evaluate = (moved: Station) => {
+  const evaluate = (moved: Station, outward: boolean) => {
     const antenna = interpolateAntenna(moved, view, solver);
     if ("refused" in antenna) return antenna;
     const at = curveOf(moved, moved.bands[index]!, antenna.solver);
     const curve = frequencies.map(at).filter((p) => p !== null);
     if (curve.length < points)
       return { refused: { why: "the path cannot be worked out over the whole span", mend: "a narrower `band`" } };
-    return { antenna, curve, marks: marksOf(curve, at, limit) };
+    return { antenna, curve, marks: marksOf(curve, at, limit, outward) };
   };
   yield { done: 0, of: points, what: "frequencies" };
-  const nominal = evaluate(station);
+  const nominal = evaluate(station, true);
   if ("refused" in nominal) return { refused: nominal.refused.why, mend: nominal.refused.mend };
   const numbers = numbersOf(nominal.curve, nominal.marks);
   const bounds = yield* moveInputs(
     station,
     numbers,
     (moved) => {
-      const result = evaluate(moved);
+      const result = evaluate(moved, false);
       return "refused" in result ? null : numbersOf(result.curve, result.marks);
     },
     "uncertain values over the band",
@@ -71,7 +71,8 @@ function numbersOf(curve: readonly CurvePoint[], marks: Marks): Numbers {
     lowestSwrFrequency: marks.lowestSwrFrequency,
     lowestSwr: marks.lowestSwr,
     resonantFrequency: marks.resonantFrequency,
-    usableWidth: marks.usableWidth,
+    // An edge beyond the curve is looked for in the nominal case only: then there are no bounds to compare.
+    usableWidth: marks.usableOpen ? null : marks.usableWidth,
   };
   curve.forEach((p, i) => {
     numbers[columnKey("swrAtTransmitter", i)] = p.swrAtTransmitter;

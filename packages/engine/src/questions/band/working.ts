@@ -8,7 +8,7 @@ import type { Sweep } from "./sweep";
 export function bandWorking(worked: Worked, sweep: Sweep, facts: BandFacts): WorkingStep[] {
   const { marks } = sweep;
   const nearest = sweep.curve.reduce((best, p) =>
-    Math.abs(p.frequency - facts.flattery.frequency) < Math.abs(best.frequency - facts.flattery.frequency) ? p : best,
+    Math.abs(p.frequency - facts.ends.frequency) < Math.abs(best.frequency - facts.ends.frequency) ? p : best,
   );
   const r = worked.point.ratedResistance;
   return [

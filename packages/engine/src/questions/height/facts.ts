@@ -1,6 +1,6 @@
 /** The facts the sentences of `height` are made of. */
 import type { Verdict } from "../../answer/answer";
-import { bisect } from "../../numerics/crossings";
+import { rootBetween } from "../../numerics/crossings";
 import { speedOfLight } from "../../numerics/vacuum";
 import type { HeightFacts } from "../../words/height";
 import type { Worked } from "../common/worked";
@@ -44,7 +44,7 @@ function splitHeight(points: readonly HeightPoint[]): number | null {
   const i = points.findIndex((p, k) => k > 0 && depth(p) >= 0 && depth(points[k - 1]!) < 0);
   if (i < 0) return null;
   const [a, b] = [points[i - 1]!, points[i]!];
-  return bisect(
+  return rootBetween(
     (h) => depth(a) + ((depth(b) - depth(a)) * (h - a.height)) / (b.height - a.height),
     a.height,
     b.height,

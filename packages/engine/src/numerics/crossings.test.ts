@@ -1,0 +1,30 @@
+import { describe, expect, it } from "vitest";
+import { leastBetween, rootBetween, signChanges } from "./crossings";
+
+describe("roots and minima of smooth curves", () => {
+  it("finds roots of straight, curved and flat functions", () => {
+    expect(rootBetween((x) => 2 * x - 1, 0, 3, 1e-12)).toBeCloseTo(0.5, 10);
+    expect(rootBetween((x) => Math.cos(x), 0, 3, 1e-12)).toBeCloseTo(Math.PI / 2, 10);
+    expect(rootBetween((x) => (x - 0.3) ** 9, 0, 1, 1e-9)).toBeCloseTo(0.3, 2);
+    expect(rootBetween((x) => Math.expm1(40 * (x - 0.9)), 0, 1, 1e-12)).toBeCloseTo(0.9, 8);
+  });
+
+  it("asks a smooth curve only a few times", () => {
+    let calls = 0;
+    rootBetween(
+      (x) => {
+        calls++;
+        return x * x - 2;
+      },
+      1,
+      2,
+      1e-9,
+    );
+    expect(calls).toBeLessThan(14);
+  });
+
+  it("finds minima and sign changes", () => {
+    expect(leastBetween((x) => (x - 1.3) ** 2, 0, 5, 1e-9)).toBeCloseTo(1.3, 6);
+    expect(signChanges([-1, -2, 3, 4, -1])).toEqual([1, 3]);
+  });
+});
