@@ -34,7 +34,7 @@ function provenanceOf(answer: Answer): Document["provenance"] {
         ...told.map((method) => `${capitalised(method.name)}: ${method.says}.`),
       ].join(" "),
     ),
-    check: closes === null ? "" : `${balance} within ${significantNumber(closes * 100, 2)} %`,
+    check: closes === null ? "" : `${balance} within ${significantNumber(closes * 100, 1)} %`,
   };
 }
 

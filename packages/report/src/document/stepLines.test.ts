@@ -17,8 +17,14 @@ const shown = (formula: string | undefined, substituted: string | undefined, val
 describe("the line of a step", () => {
   it("goes on from formula to numbers to result", () => {
     expect(shown("P = UI", "10 \\times 2", 20)).toBe("P = UI | = 10 × 2 | = 20.0 W");
-    expect(shown("P = UI", undefined, 20)).toBe("P = UI | = 20.0 W");
-    expect(shown(undefined, undefined, 20)).toBe("= 20.0 W");
+  });
+
+  it("calls a result equal to nothing but the numbers before it", () => {
+    expect(shown("r' = r k", undefined, 20)).toBe("r' = rk | so 20.0 W");
+    expect(shown(undefined, undefined, 20)).toBe("20.0 W");
+    expect(shown("a, b", "\\frac{1 + 2}{2} = 1.5, \\sqrt{1 \\times 2} = 1.41")).toBe(
+      "a, | b || (1 + 2)/2 = 1.5, | √(1 × 2) = 1.41",
+    );
   });
 
   it("does not repeat a result that the numbers end with", () => {

@@ -21,25 +21,29 @@ function givesAlready(text: string, result: number): boolean {
   });
 }
 
-function resultPiece(result: NonNullable<WorkingStep["result"]>, before: string | null): readonly StepPiece[] {
-  const text = quantityText(result.value, result.unit, 4);
-  if (before === null) return [{ kind: "result", text: `= ${text}` }];
-  if (givesAlready(before, result.value)) return [];
-  return [{ kind: "result", text: hasLeftSide(before) ? `so ${text}` : `= ${text}` }];
+/** Nothing is called equal that is not: only numbers that go on from a formula lead to "= result". */
+function resultPieces({ formula, result }: WorkingStep, put: string | null, goesOn: boolean): readonly StepPiece[] {
+  if (result === undefined || (put !== null && givesAlready(put, result.value))) return [];
+  const sign = goesOn ? "= " : formula === undefined && put === null ? "" : "so ";
+  return [{ kind: "result", text: sign + quantityText(result.value, result.unit, 4) }];
 }
 
-/** Numbers with a left side of their own start a line of their own. Throws FormulaError outside the LaTeX subset. */
-export function stepLines({ formula, substituted, result }: WorkingStep): readonly (readonly StepPiece[])[] {
-  const put = substituted === undefined ? null : formulaText(substituted);
-  const apart = put !== null && hasLeftSide(put);
-  const goesOn = formula !== undefined && put !== null && !apart && !/^[=≈]/.test(put);
+/**
+ * Numbers go on from a formula with "="; with a left side of their own, or after several formulas, they start a line.
+ * Throws FormulaError outside the LaTeX subset.
+ */
+export function stepLines(step: WorkingStep): readonly (readonly StepPiece[])[] {
+  const { formula, substituted } = step;
   const pieces = (latex: string | undefined, kind: "formula" | "put"): readonly StepPiece[] =>
     latex === undefined ? [] : formulaPieces(latex).map((piece) => ({ kind, latex: piece }));
+  const put = substituted === undefined ? null : formulaText(substituted);
   const before = pieces(formula, "formula");
+  const several = before.some((piece) => piece.kind !== "result" && piece.latex.endsWith(","));
+  const goesOn = formula !== undefined && put !== null && !several && !hasLeftSide(put);
   const after = [
-    ...pieces(goesOn ? `= ${substituted}` : substituted, "put"),
-    ...(result === undefined ? [] : resultPiece(result, put)),
+    ...pieces(goesOn && !/^[=≈]/.test(put) ? `= ${substituted}` : substituted, "put"),
+    ...resultPieces(step, put, goesOn),
   ];
-  const lines = apart ? [before, after] : [[...before, ...after]];
+  const lines = goesOn || put === null ? [[...before, ...after]] : [before, after];
   return lines.filter((line) => line.length > 0);
 }

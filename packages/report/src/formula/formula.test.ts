@@ -21,6 +21,7 @@ const formulas: readonly (readonly [string, string])[] = [
   ["P = \\tfrac{1}{2}\\left|I\\right|^2 R", "P = 1/2 · |I|²R"],
   ["2 \\cdot -3 \\approx |-6| \\,\\Omega", "2 · −3 ≈ |−6| Ω"],
   ["90^\\circ", "90°"],
+  ["\\frac{\\ln x}{x^2}", "(ln x)/x²"],
   ["\\hat V = \\sqrt{2} V", "V\u0302 = √(2)V"],
   ["V_1 = V_2 \\cosh \\gamma\\ell + I_2 Z_0 \\sinh \\gamma\\ell", "V₁ = V₂ cosh γℓ + I₂ Z₀ sinh γℓ"],
   ["1.7 \\; \\mathrm{dB/100\\,m} \\times 28 \\; \\mathrm{m}", "1.7 dB/100 m × 28 m"],

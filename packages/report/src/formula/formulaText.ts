@@ -30,7 +30,7 @@ export function withoutBracketed(text: string): string {
 function fractionText(top: readonly FormulaNode[], bottom: readonly FormulaNode[]): string {
   const over = write(top);
   const under = write(bottom);
-  const topBrackets = / [+−±=] |\//.test(withoutBracketed(over));
+  const topBrackets = /[ /]/.test(withoutBracketed(over));
   return `${bracketed(over, topBrackets)}/${bracketed(under, !needsNone.test(under) || bottom.length > 2)}`;
 }
 

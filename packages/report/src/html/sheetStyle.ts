@@ -65,6 +65,7 @@ dl div{display:flex;flex-wrap:wrap;gap:0 1.2rem;padding:.3rem 0;border-bottom:1p
 dt{min-width:7.8rem;color:#4c565e}
 dd{margin:0}
 dd.from{color:#4c565e;margin-left:auto}
+.stacked dt{min-width:0}
 .stacked .from{flex-basis:100%;margin:0;font-size:1.3rem;line-height:1.8rem}
 `;
 
