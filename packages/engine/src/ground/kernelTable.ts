@@ -11,7 +11,7 @@ const nodesInU = 12;
 const nodesInS = [8, 12, 18, 32];
 const smallestPiece = 1 / 64;
 /** Error allowed, relative to the largest value of the same kernel (times distance) in the table. */
-const tolerance = 1e-7;
+const tolerance = 3e-7;
 /** Kernels that are nothing but rounding need not be resolved. */
 const rounding = 1e-14;
 

@@ -11,12 +11,12 @@ import { spacingProblems } from "./validateSpacing";
 /** Largest number of unknown currents: 36 MB of matrix, some seconds of work. */
 export const mostUnknowns = 1500;
 /** Largest number of sample points over soil: low long wires need many. */
-const mostSamplePoints = 1200;
+const mostSamplePoints = 1500;
 /** Wires thicker than this share of a wavelength carry currents around themselves that the method does not know. */
 const thickestInWavelengths = 0.01;
 const shortestInRadii = 8;
 /** Over soil: heights below these are outside of what was checked. */
-const lowestHeight = 0.05;
+const lowestHeight = 0.02;
 const lowestInRadii = 10;
 /** Over a perfect plane: distance from the own image as for two wires. */
 const lowestOverPlaneInRadii = 3;
