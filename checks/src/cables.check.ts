@@ -1,0 +1,4 @@
+import { checkTopic } from "./testing/checkTopic";
+import { cables } from "./topics/cables";
+
+checkTopic(cables);

@@ -1,0 +1,4 @@
+import { checkTopic } from "./testing/checkTopic";
+import { coaxialTheory } from "./topics/coaxialTheory";
+
+checkTopic(coaxialTheory);

@@ -1,0 +1,4 @@
+import { checkTopic } from "./testing/checkTopic";
+import { ground } from "./topics/ground";
+
+checkTopic(ground);

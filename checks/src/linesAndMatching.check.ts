@@ -1,0 +1,4 @@
+import { checkTopic } from "./testing/checkTopic";
+import { linesAndMatching } from "./topics/linesAndMatching";
+
+checkTopic(linesAndMatching);

@@ -1,0 +1,4 @@
+import { checkTopic } from "./testing/checkTopic";
+import { parallelWire } from "./topics/parallelWire";
+
+checkTopic(parallelWire);

@@ -1,0 +1,222 @@
+/** Coaxial line theory: optima, skin effect, solid, tubular and clad wires, lines from dimensions and from R, L, G, C. */
+import {
+  type CoaxialLine,
+  conductorLoss,
+  decibelsPerNeper,
+  fromImmittance,
+  impedanceOfRatio,
+  lineConstants,
+  matchedLoss,
+  ratioOfGreatestPower,
+  ratioOfGreatestVoltage,
+  ratioOfImpedance,
+  ratioOfLeastLoss,
+  roundConductorImpedance,
+  type StudyInput,
+  skinDepth,
+  solidWireImpedance,
+  studyPoint,
+  surfaceResistance,
+} from "@feedpath/engine";
+import { input, type PublishedRow } from "../ledger/publishedRow";
+import type { Topic } from "../ledger/topic";
+
+const copper = { name: "copper", conductivity: 58e6, permeability: 1 };
+const omegaOf = (row: PublishedRow): number => 2e6 * Math.PI * input(row, "f_MHz");
+const permittivityOf = (row: PublishedRow): number => Number(/eps(\d+\.\d+)/.exec(row.id)?.[1] ?? 1);
+
+const study = (outerSize: number, breakdown: number): StudyInput => ({
+  dielectric: { name: "vacuum", permittivity: 1, lossTangent: 0 },
+  breakdown,
+  inner: copper,
+  outer: copper,
+  outerSize,
+  frequency: 1e8,
+});
+
+/** A wire whose radius is `radii` skin depths, at a frequency that is of no consequence. */
+const omega = 2e6 * Math.PI;
+const depth = skinDepth(copper.conductivity, 1, omega);
+
+function solidWire(row: PublishedRow) {
+  const radius = input(row, "radius/delta") * depth;
+  const z = solidWireImpedance(radius, copper.conductivity, 1, omega);
+  const direct = solidWireImpedance(radius, copper.conductivity, 1, 0).re;
+  const ratio = z.im / direct;
+  return {
+    "R/Rdc": z.re / direct,
+    "Xint/Rdc": ratio,
+    "Lint/(mu0/8pi)": z.im / omega / 0.5e-7,
+  };
+}
+
+function tube(row: PublishedRow) {
+  const radius = input(row, "outer radius/delta") * depth;
+  const wall = input(row, "wall/delta") * depth;
+  const z = roundConductorImpedance(
+    {
+      form: "tube",
+      layers: [{ metal: copper, outerRadius: radius }],
+      holeRadius: radius - wall,
+      effectiveRadiusRatio: 1,
+      resistanceFactor: 1,
+    },
+    omega,
+  );
+  const unit = surfaceResistance(copper.conductivity, 1, omega) / (2 * Math.PI * radius);
+  return { R_rel: z.re / unit, X_rel: z.im / unit };
+}
+
+function cladWire(row: PublishedRow) {
+  const radius = input(row, "d_mm") / 2e3;
+  const core = {
+    name: "steel",
+    conductivity: input(row, "sigma_steel"),
+    permeability: input(row, "mu_r_steel"),
+  };
+  const z = roundConductorImpedance(
+    {
+      form: "solid",
+      layers: [
+        { metal: core, outerRadius: radius - input(row, "copper_thickness_um") * 1e-6 },
+        { metal: copper, outerRadius: radius },
+      ],
+      holeRadius: 0,
+      effectiveRadiusRatio: 1,
+      resistanceFactor: 1,
+    },
+    omegaOf(row),
+  );
+  const solid = solidWireImpedance(radius, input(row, "sigma_Cu"), 1, omegaOf(row)).re;
+  return { R_ccs_ohm_per_m: z.re, X_ccs_ohm_per_m: z.im, R_solid_Cu_ohm_per_m: solid, ratio: z.re / solid };
+}
+
+function coaxialLine(row: PublishedRow) {
+  const metal = { name: "metal", conductivity: input(row, "sigma"), permeability: 1 };
+  const [inner, outer] = [input(row, "d_mm") / 2e3, input(row, "D_mm") / 2e3];
+  const line: CoaxialLine = {
+    kind: "coaxial",
+    inner: {
+      form: "solid",
+      layers: [{ metal, outerRadius: inner }],
+      holeRadius: 0,
+      effectiveRadiusRatio: 1,
+      resistanceFactor: 1,
+    },
+    outer: { innerRadius: outer, wall: Number.POSITIVE_INFINITY, metal, resistanceFactor: 1 },
+    dielectric: { name: "polyethylene", permittivity: input(row, "eps_r"), lossTangent: input(row, "tan_delta") },
+  };
+  const constants = lineConstants(line, input(row, "f_Hz"));
+  return {
+    Z0: constants.z0,
+    alpha_dB_per_100m: matchedLoss(constants, 100),
+    beta_rad_per_m: constants.gamma.im,
+    VF: constants.velocityFactor,
+  };
+}
+
+function lineOfConstants(row: PublishedRow) {
+  const w = 2 * Math.PI * input(row, "f_Hz");
+  const constants = fromImmittance(
+    {
+      series: { re: input(row, "R_ohm/m"), im: w * input(row, "L_H/m") },
+      shunt: { re: input(row, "G_S/m"), im: w * input(row, "C_F/m") },
+      notes: [],
+    },
+    input(row, "f_Hz"),
+    0,
+  );
+  return {
+    Z0: constants.z0,
+    alpha_Np_per_m: matchedLoss(constants, 1) / decibelsPerNeper,
+    beta_rad_per_m: constants.gamma.im,
+  };
+}
+
+function attenuationRatio(row: PublishedRow) {
+  const ratio = ratioOfImpedance(input(row, "Z0"), permittivityOf(row));
+  return { "": conductorLoss(ratio, 1) / conductorLoss(ratioOfLeastLoss(1), 1) };
+}
+
+function shareOfGreatest(row: PublishedRow, what: "peakPower" | "peakVoltage") {
+  const ratio = what === "peakPower" ? ratioOfGreatestPower : ratioOfGreatestVoltage;
+  const best = studyPoint(study(0.01, 3e6), impedanceOfRatio(ratio, 1));
+  return { "": studyPoint(study(0.01, 3e6), input(row, "Z0"))[what] / best[what] };
+}
+
+function peakPower(row: PublishedRow) {
+  const point = studyPoint(study(input(row, "D_mm") / 1e3, input(row, "E_peak_V/m")), input(row, "Z0"));
+  return { P_W: point.peakPower, V_peak_V: point.peakVoltage };
+}
+
+function unequalMetals(row: PublishedRow) {
+  const ratio = ratioOfLeastLoss(input(row, "r = Rs_outer/Rs_inner"));
+  return {
+    "D/d": ratio,
+    Z0_air_ohm: impedanceOfRatio(ratio, 1),
+    "Z0_eps2.25_ohm": impedanceOfRatio(ratio, 2.25),
+  };
+}
+
+export const coaxialTheory: Topic = {
+  name: "coaxialTheory",
+  title: "Coaxial line theory and skin effect",
+  evaluators: [
+    { rows: /^const\.coax\.k_ln$/, compute: () => ({ "": impedanceOfRatio(Math.E, 1) }) },
+    { rows: /^const\.coax\.k_log10$/, compute: () => ({ "": impedanceOfRatio(10, 1) }) },
+    { rows: /^coax\.opt\.attenuation\.ratio$/, compute: () => ({ "": ratioOfLeastLoss(1) }) },
+    {
+      rows: /^coax\.opt\.attenuation\.z0\./,
+      compute: (row) => ({ "": impedanceOfRatio(ratioOfLeastLoss(1), permittivityOf(row)) }),
+    },
+    { rows: /^coax\.opt\.voltage\.ratio$/, compute: () => ({ "": ratioOfGreatestVoltage }) },
+    { rows: /^coax\.opt\.voltage\.z0\./, compute: () => ({ "": impedanceOfRatio(ratioOfGreatestVoltage, 1) }) },
+    { rows: /^coax\.opt\.power\.ratio$/, compute: () => ({ "": ratioOfGreatestPower }) },
+    { rows: /^coax\.opt\.power\.z0\./, compute: () => ({ "": impedanceOfRatio(ratioOfGreatestPower, 1) }) },
+    { rows: /^coax\.opt\.unequal\./, compute: unequalMetals },
+    { rows: /^coax\.att_ratio\./, compute: attenuationRatio },
+    { rows: /^coax\.power_ratio\./, compute: (row) => shareOfGreatest(row, "peakPower") },
+    { rows: /^coax\.voltage_ratio\./, compute: (row) => shareOfGreatest(row, "peakVoltage") },
+    { rows: /^coax\.peakpower\./, compute: peakPower },
+    {
+      rows: /^coax\.t\.opt\.att$/,
+      compute: () => ({
+        "D/d": ratioOfLeastLoss(1),
+        Z0_air: impedanceOfRatio(ratioOfLeastLoss(1), 1),
+        "Z0_eps2.25": impedanceOfRatio(ratioOfLeastLoss(1), 2.25),
+      }),
+    },
+    {
+      rows: /^coax\.t\.opt\.flat$/,
+      compute: () => ({ "": conductorLoss(ratioOfImpedance(50, 1), 1) / conductorLoss(ratioOfLeastLoss(1), 1) }),
+    },
+    {
+      rows: /^coax\.t\.opt\.volt$/,
+      compute: () => ({ "D/d": ratioOfGreatestVoltage, Z0_air: impedanceOfRatio(ratioOfGreatestVoltage, 1) }),
+    },
+    {
+      rows: /^coax\.t\.opt\.pow$/,
+      compute: () => ({ "D/d": ratioOfGreatestPower, Z0_air: impedanceOfRatio(ratioOfGreatestPower, 1) }),
+    },
+    { rows: /^coax\.t\.dielectric$/, compute: () => ({ "": impedanceOfRatio(ratioOfLeastLoss(1), 2.25) }) },
+    {
+      rows: /^skin\./,
+      compute: (row) => ({
+        delta_um: 1e6 * skinDepth(input(row, "sigma_S/m"), 1, omegaOf(row)),
+        Rs_mohm_per_square: 1e3 * surfaceResistance(input(row, "sigma_S/m"), 1, omegaOf(row)),
+      }),
+    },
+    { rows: /^wire\.solid\./, compute: solidWire },
+    {
+      rows: /^wire\.cu\./,
+      compute: (row) => {
+        const z = solidWireImpedance(input(row, "d_mm") / 2e3, input(row, "sigma"), 1, omegaOf(row));
+        return { R_ohm_per_m: z.re, Xint_ohm_per_m: z.im };
+      },
+    },
+    { rows: /^wire\.tube\./, compute: tube },
+    { rows: /^wire\.ccs\./, compute: cladWire },
+    { rows: /^line\.rlgc\./, compute: lineOfConstants },
+    { rows: /^coax\.line\./, compute: coaxialLine },
+  ],
+};

@@ -1,0 +1,78 @@
+/** Soil as a wave medium: reflection of plane waves, penetration depth; soils and metals of the catalogue. */
+import {
+  type Complex,
+  cableDielectric,
+  cableMetals,
+  complexPermittivity,
+  penetrationDepth,
+  reflection,
+} from "@feedpath/engine";
+import { readStation } from "@feedpath/station-file";
+import { input, type PublishedRow } from "../ledger/publishedRow";
+import type { Topic } from "../ledger/topic";
+
+const soilOf = (row: PublishedRow) => ({
+  relativePermittivity: input(row, "eps_r"),
+  conductivity: input(row, "sigma_S/m"),
+});
+
+const frequencyOf = (row: PublishedRow): number => 1e6 * input(row, "f_MHz");
+const size = (z: Complex): number => Math.hypot(z.re, z.im);
+
+/** R_h and R_v of the texts from the engine's coefficients of the tangential field: R_v has the opposite sign. */
+function planeWave(row: PublishedRow, elevation: number): { horizontal: Complex; vertical: Complex } {
+  const eps = complexPermittivity(soilOf(row), frequencyOf(row));
+  const { te, tm } = reflection({ re: Math.sin(elevation), im: 0 }, 1, eps);
+  return { horizontal: te, vertical: { re: -tm.re, im: -tm.im } };
+}
+
+function fresnel(row: PublishedRow) {
+  const { horizontal, vertical } = planeWave(row, (input(row, "elevation_deg") * Math.PI) / 180);
+  return { R_h: horizontal, R_v: vertical, "|R_h|": size(horizontal), "|R_v|": size(vertical) };
+}
+
+/** Elevation of least |R_v| by golden section; |R_v| has one minimum between the horizon and the zenith. */
+function pseudoBrewster(row: PublishedRow) {
+  const golden = (Math.sqrt(5) - 1) / 2;
+  const at = (elevation: number) => size(planeWave(row, elevation).vertical);
+  let [low, high] = [0, Math.PI / 2];
+  while (high - low > 1e-9) {
+    const [left, right] = [high - golden * (high - low), low + golden * (high - low)];
+    if (at(left) < at(right)) high = right;
+    else low = left;
+  }
+  const eps = complexPermittivity(soilOf(row), frequencyOf(row));
+  return {
+    elevation_deg: (90 * (low + high)) / Math.PI,
+    "|R_v|_min": at((low + high) / 2),
+    "depth_1/e_m": penetrationDepth(soilOf(row), frequencyOf(row)),
+    loss_tangent: -eps.im / eps.re,
+  };
+}
+
+/** The soil of that name as the station file reads it. */
+function namedSoil(row: PublishedRow) {
+  const name = row.id.split(".").at(-1)!.replaceAll("_", " ");
+  const text = `feedpath: 1\nstation: soil\nfrequency: 7 MHz\ntransmitter: { power: 1 W }\npath: []\nantenna: { dipole: { length: 20 m, height: 10 m, wire: 2 mm copper } }\nground: ${name}\n`;
+  const { station, problems } = readStation(text, { fileName: "soil.yaml" });
+  if (!station || station.ground.kind !== "soil") {
+    throw new Error(`ground: ${name} is not read: ${problems.map((p) => p.message).join(" ")}`);
+  }
+  return { eps_r: station.ground.permittivity.value, "sigma_S/m": station.ground.conductivity.value };
+}
+
+export const ground: Topic = {
+  name: "ground",
+  title: "Ground and materials",
+  evaluators: [
+    { rows: /^ground\.fresnel\./, compute: fresnel },
+    { rows: /^ground\.brewster\.(?!lossless)/, compute: pseudoBrewster },
+    {
+      rows: /^ground\.p527-3\.(sea_water|wet_ground|fresh_water|medium_dry_ground|very_dry_ground)$/,
+      compute: namedSoil,
+    },
+    { rows: /^mat\.cu$/, compute: () => ({ "sigma_MS/m": cableMetals.copper.conductivity / 1e6 }) },
+    { rows: /^mat\.al$/, compute: () => ({ "sigma_MS/m": cableMetals.aluminium.conductivity / 1e6 }) },
+    { rows: /^mat\.air$/, compute: () => ({ eps_r: cableDielectric("air")!.permittivity }) },
+  ],
+};
