@@ -1,0 +1,117 @@
+import { createHash } from "node:crypto";
+import type { Answer, ParameterDefinition, Parameters, Question, Refusal, Station } from "@feedpath/engine";
+import { questions } from "@feedpath/engine";
+import { answerText, refusalText } from "@feedpath/report";
+import { catalogueVersion } from "@feedpath/station-file";
+import { type Command, Option } from "commander";
+import { checkPlaceForFile } from "../files/replaceFile";
+import { stationFrom } from "../files/stationFrom";
+import { exampleValue, optionName, valueForm } from "../parameters/optionName";
+import { readParameters } from "../parameters/readParameters";
+import { drive } from "../run/drive";
+import { progressLine } from "../run/progressLine";
+import { exitStatus } from "../tell/exitStatus";
+import type { Terminal } from "../tell/terminal";
+import { version } from "../tell/version";
+import { checkBand, chosenQuestion } from "./choices";
+import { type AddCommand, examples } from "./command";
+import { writeFigures, writeSheet } from "./handOver";
+
+interface AskOptions extends Readonly<Record<string, unknown>> {
+  readonly sheet?: string;
+  readonly figure?: readonly string[];
+  readonly band?: string;
+}
+
+/** Every question's parameters, each once; questions share a parameter by its name. */
+const allParameters: readonly ParameterDefinition[] = [
+  ...new Map(questions.flatMap(({ parameters }) => parameters.map((one) => [one.name, one] as const))).values(),
+];
+
+function addParameterOptions(command: Command): void {
+  for (const parameter of allParameters) {
+    const users = questions.filter(({ parameters }) => parameters.some(({ name }) => name === parameter.name));
+    const says = `${parameter.title}; otherwise: ${parameter.otherwise} [${users.map(({ id }) => id).join(", ")}]`;
+    const option = new Option(`${optionName(parameter)} <${valueForm(parameter)}>`, says);
+    command.addOption(option.helpGroup("Parameters, each with the questions that have it:"));
+  }
+}
+
+function answerExamples(): string {
+  const [first] = questions;
+  const withParameter = questions.find(({ parameters }) => parameters.length > 0);
+  const parameter = withParameter?.parameters[0];
+  const asked = `feedpath ask ${first?.id}`;
+  const parameterExample =
+    withParameter && parameter
+      ? ([
+          `feedpath ask ${withParameter.id} mine.yaml ${optionName(parameter)} ${exampleValue(parameter)}`,
+          "with a parameter; quotes keep value and unit together",
+        ] as const)
+      : null;
+  const list = questions.map(({ id, asked: words }) => `  ${id.padEnd(10)} ${words}`).join("\n");
+  return `\nQuestions:\n${list}\n${examples(
+    [`${asked} mine.yaml`, "the answer in words"],
+    [`${asked} mine.yaml --sheet answer.html`, "the answer as a page, to read, print or send"],
+    [`${asked} mine.yaml --figure stage.svg`, "the picture alone"],
+    [`${asked} mine.yaml --json`, "everything, for another program"],
+    ...(parameterExample ? [parameterExample] : []),
+  )}`;
+}
+
+function answer(
+  question: Question,
+  station: Station,
+  normalised: string,
+  parameters: Parameters,
+  terminal: Terminal,
+): Promise<Answer | Refusal> {
+  const context = {
+    program: `feedpath ${version}`,
+    catalogue: catalogueVersion,
+    fileHash: createHash("sha256").update(normalised).digest("hex"),
+  };
+  const progress = progressLine(terminal.quiet, process.stderr);
+  return drive(question.run(station, parameters, context), progress.show).finally(progress.clear);
+}
+
+function tellRefusal(refusal: Refusal, terminal: Terminal): number {
+  if (terminal.json) terminal.printJson(refusal);
+  else terminal.warn(refusalText(refusal));
+  return exitStatus.refused;
+}
+
+async function ask(id: string, file: string, options: AskOptions, terminal: Terminal): Promise<number> {
+  const question = chosenQuestion(id);
+  const parameters = readParameters(question, allParameters, options);
+  for (const output of [options.sheet, ...(options.figure ?? [])]) if (output !== undefined) checkPlaceForFile(output);
+  const { text, station, normalised } = await stationFrom(file);
+  if (options.band !== undefined) checkBand(station, options.band);
+  const asked = options.band === undefined ? parameters : { ...parameters, band: options.band };
+  const result = await answer(question, station, normalised, asked, terminal);
+  if ("refused" in result) return tellRefusal(result, terminal);
+  if (options.sheet !== undefined) writeSheet(options.sheet, result, text, terminal);
+  writeFigures(options.figure ?? [], result, terminal);
+  if (terminal.json) terminal.printJson(result);
+  else terminal.print(answerText(result));
+  return exitStatus.answered;
+}
+
+const collect = (value: string, before: readonly string[] = []): readonly string[] => [...before, value];
+
+export const addAsk: AddCommand = (program, terminal, done) => {
+  const command = program
+    .command("ask")
+    .summary("ask a question of a station")
+    .description("Works the station out and answers one question about it.")
+    .argument("<question>", "one of the questions below")
+    .argument("<station>", 'station file, or "-" for standard input')
+    .option("--json", "print the answer as one JSON document")
+    .option("--sheet <file.html>", "write the answer as a self-contained page")
+    .option("--figure <file.svg>", "write one figure: the one named like the file, else the first; repeatable", collect)
+    .option("--band <name>", "which band, where the file has several")
+    .option("--quiet", "no progress, no remarks");
+  addParameterOptions(command);
+  command.addHelpText("after", answerExamples);
+  command.action(async (id: string, file: string, options: AskOptions) => done(await ask(id, file, options, terminal)));
+};

@@ -1,0 +1,37 @@
+import type { ParameterDefinition } from "@feedpath/engine";
+
+/** `swrBelow` as it is written on the command line: `--swr-below`. */
+export const optionName = ({ name }: Pick<ParameterDefinition, "name">): string =>
+  `--${name.replace(/[A-Z]/g, (capital) => `-${capital.toLowerCase()}`)}`;
+
+/** What stands after the option in help: an example of the form a value has. */
+export function valueForm({ dimension, words }: ParameterDefinition): string {
+  const forms = {
+    none: "number",
+    length: "length",
+    lengthSpan: "length to length",
+    frequency: "frequency",
+    frequencySpan: "frequency to frequency",
+    angle: "angle",
+    impedance: "impedance",
+    word: words.join("|"),
+  };
+  return forms[dimension];
+}
+
+/** An example of a value, for help. */
+export function exampleValue({ dimension, words, least, most }: ParameterDefinition): string {
+  const inside = (value: number): number => Math.min(Math.max(value, least), most);
+  const degrees = (angle: number): number => Math.round((angle * 180) / Math.PI);
+  const examples = {
+    none: () => `${inside(2)}`,
+    length: () => `"${inside(10)} m"`,
+    lengthSpan: () => `"${inside(5)} m to ${inside(20)} m"`,
+    frequency: () => `"${inside(7.1e6) / 1e6} MHz"`,
+    frequencySpan: () => `"${inside(7e6) / 1e6} MHz to ${inside(7.2e6) / 1e6} MHz"`,
+    angle: () => `"${degrees(inside(Math.PI / 9))} deg"`,
+    impedance: () => `"${inside(50)} ohm"`,
+    word: () => `${words[0]}`,
+  };
+  return examples[dimension]();
+}
