@@ -1,8 +1,8 @@
 /** Turns a structure into elements and unknown currents (hat functions on nodes, and currents through junctions). */
 import type { Elements, Scatter } from "../kernels/door";
-import { wireDirection } from "./geometry";
+import { wireDirection, wireLength } from "./geometry";
 import { type MeshRule, wireNodes } from "./grading";
-import { findJunctions, junctionCurrents, type WireEnd } from "./junctions";
+import { findJunctions, type Junction, junctionCurrents, type WireEnd } from "./junctions";
 import type { Soil, Structure } from "./structure";
 
 export interface Mesh {
@@ -13,7 +13,10 @@ export interface Mesh {
   readonly unknowns: number;
   /** Unknown that is the current through each feed's gap, in the order of the structure's feeds. */
   readonly feedUnknown: Int32Array;
-  /** Unknowns kept by the mesh of doubled elements, ascending. */
+  /**
+   * Unknowns kept by the mesh of doubled elements. Elements at feeds and loads are not doubled: their length sets the
+   * width of the gap, which belongs to the model and not to its error.
+   */
   readonly coarse: Int32Array;
 }
 
@@ -62,6 +65,15 @@ function collectScatter(elementCount: number, unknowns: readonly (readonly Half[
   };
 }
 
+/** Distances along a wire of the feeds and loads on it. */
+function gapDistances(structure: Structure, junctions: readonly Junction[], wire: number): number[] {
+  const length = wireLength(structure.wires[wire]!);
+  const feeds = junctions
+    .filter((j) => j.feed >= 0)
+    .flatMap((j) => j.ends.filter((e) => e.wire === wire).map((e) => e.end * length));
+  return [...feeds, ...structure.loads.filter((l) => l.wire === wire).map((l) => l.distance)];
+}
+
 /** Builds the mesh; the structure must have passed validateStructure. */
 export function buildMesh(structure: Structure, soil: Soil, rule: MeshRule): Mesh {
   const junctions = findJunctions(structure, soil);
@@ -74,9 +86,11 @@ export function buildMesh(structure: Structure, soil: Soil, rule: MeshRule): Mes
   const unknowns: Half[][] = [];
   const coarse: number[] = [];
   nodes.forEach((n, w) => {
+    const gaps = gapDistances(structure, junctions, w);
+    const beside = (i: number): boolean => gaps.some((g) => Math.abs(n[i]! - g) < 1e-9 * n.at(-1)!);
     for (let i = 1; i < n.length - 1; i++) {
       const e = firstElement[w]! + i;
-      if (i % 2 === 0) coarse.push(unknowns.length);
+      if (i % 2 === 0 || beside(i - 1) || beside(i + 1)) coarse.push(unknowns.length);
       unknowns.push([
         { elementEnd: 2 * (e - 1) + 1, sign: 1 },
         { elementEnd: 2 * e, sign: 1 },

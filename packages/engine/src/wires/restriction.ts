@@ -1,6 +1,6 @@
 /**
  * The mesh of doubled elements, obtained from the fine one by restriction: a coarse hat is the fine hat on the same
- * node plus half of the hats on the midpoints of its elements. The difference of both solutions measures the error.
+ * node plus half of the hats on the midpoints of its elements, except beside gaps, where midpoints stay unknowns. The difference of both solutions measures the error.
  */
 import type { SplitMatrix } from "../kernels/door";
 import type { Mesh } from "./mesh";
@@ -22,7 +22,7 @@ export function buildRestriction(mesh: Mesh): Restriction {
     const middle = scatter.first[other]!;
     for (let i = scatter.first[end]!; i < scatter.first[end + 1]!; i++) {
       const c = place.get(scatter.unknown[i]!);
-      if (c === undefined) continue;
+      if (c === undefined || place.has(scatter.unknown[middle]!)) continue;
       lists[c]!.push({ unknown: scatter.unknown[middle]!, weight: scatter.sign[i]! * scatter.sign[middle]! * 0.5 });
     }
   }

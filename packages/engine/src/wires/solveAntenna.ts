@@ -19,8 +19,8 @@ import { mostUnknowns, validateStructure } from "./validateStructure";
 
 /** The goal for the estimated error of a port impedance: the larger of an absolute (ohm) and a relative bound. */
 const goalOhms = 0.5;
-const goalShare = 0.005;
-const refinements = [1, 1.5, 2.2, 3.2];
+const goalShare = 0.01;
+const finest = 3.2;
 
 export interface AntennaSolution {
   /** Hz */
@@ -83,13 +83,19 @@ export function solveAntenna(
   const at = (refinement: number) =>
     solveOnce(structure, soil, frequency, kernels, meshRule(meshFrequency, refinement), refinement);
   if (options.refinement) return at(options.refinement);
-  let best: AntennaSolution | null = null;
-  for (const refinement of refinements) {
-    if (best && best.unknowns * 1.6 > mostUnknowns) break;
+  let best = at(1);
+  while (!best.goalMet && best.method.refinement < finest) {
+    const refinement = nextRefinement(best);
+    if ((best.unknowns * refinement) / best.method.refinement > mostUnknowns) break;
     best = at(refinement);
-    if (best.goalMet) break;
   }
-  return best!;
+  return best;
+}
+
+/** The error falls with the square of the element: the refinement that should meet the goal, in steps worth taking. */
+function nextRefinement({ method, excess }: AntennaSolution): number {
+  const needed = 1.1 * method.refinement * Math.sqrt(Math.min(excess, 100));
+  return Math.min(finest, Math.max(1.3 * method.refinement, needed));
 }
 
 function solveOnce(

@@ -10,7 +10,10 @@ export interface BandFacts {
   readonly worst: number;
   readonly best: number;
   readonly share: number;
-  readonly verdict: Verdict;
+  /** Null with a tuner in the path: what the set sees is then the tuner's doing. */
+  readonly verdict: Verdict | null;
+  /** The lowest SWR lies at an end of the curve: it is lower still beyond it. */
+  readonly lowestAtEdge: boolean;
   readonly lowestSwr: number;
   readonly lowestSwrFrequency: number;
   readonly resonantFrequency: number | null;
@@ -21,7 +24,7 @@ export interface BandFacts {
   /** The path holds nothing but lines of about the rated impedance: a difference of its ends is loss and nothing else. */
   readonly onlyLoss: boolean;
   readonly matchedLoss: number | null;
-  readonly tuner: string | null;
+  readonly tuner: { readonly name: string; readonly frequency: number; readonly impedance: string } | null;
 }
 
 /** "7.0 to 7.2 MHz": both ends with the same decimals. */
@@ -46,19 +49,28 @@ export function bandHeadline(f: BandFacts): Phrase[] {
 }
 
 export function bandVerdict(f: BandFacts): Phrase[] {
-  const width: Phrase[] =
-    f.usableWidth > 0
-      ? [
-          said(`SWR stays below ${plainNumber(f.limit, 1)} over `),
-          linked(`${f.usableOpen ? "more than " : ""}${plainNumber(f.usableWidth / 1e3, 0)} kHz`, "usableWidth"),
-          said(". "),
-        ]
-      : [
-          said(`SWR is nowhere below ${plainNumber(f.limit, 1)}; it is lowest, `),
-          linked(swrText(f.lowestSwr), "lowestSwr"),
-          said(`, at ${megahertz(f.lowestSwrFrequency)}. `),
-        ];
-  return [...width, ...endsPhrases(f), said(bandAdvice(f))];
+  if (f.tuner) {
+    return [
+      said(`At ${megahertz(f.tuner.frequency)} the ${f.tuner.name} has to match `),
+      linked(f.tuner.impedance, "impedanceToMatch"),
+      said("; whether it can is not worked out yet."),
+    ];
+  }
+  return [...widthPhrases(f), ...endsPhrases(f), said(bandAdvice(f))];
+}
+
+function widthPhrases(f: BandFacts): Phrase[] {
+  const limit = plainNumber(f.limit, 1);
+  if (f.usableWidth > 0) {
+    const width = `${f.usableOpen ? "more than " : ""}${plainNumber(f.usableWidth / 1e3, 0)} kHz`;
+    return [said(`SWR stays below ${limit} over `), linked(width, "usableWidth"), said(". ")];
+  }
+  if (f.lowestAtEdge) return [said(`SWR is nowhere below ${limit} here. `)];
+  return [
+    said(`SWR is nowhere below ${limit}; it is lowest, `),
+    linked(swrText(f.lowestSwr), "lowestSwr"),
+    said(`, at ${megahertz(f.lowestSwrFrequency)}. `),
+  ];
 }
 
 function endsPhrases(f: BandFacts): Phrase[] {

@@ -59,7 +59,7 @@ export function heightVerdict(f: HeightFacts): Phrase[] {
   ];
   const fewer = f.present.radiatedPower - f.lowestSwr.radiatedPower;
   const tempting =
-    Math.abs(f.lowestSwr.height - f.present.height) > 0.02 * f.wave && fewer > 0.01 * f.delivered
+    isTempting(f) && fewer > 0.01 * f.delivered
       ? [
           said(
             `SWR would be lowest at ${metres(f.lowestSwr.height)}, and ${wholeWatts(fewer)} fewer would leave there. `,
@@ -68,6 +68,9 @@ export function heightVerdict(f: HeightFacts): Phrase[] {
       : [];
   return [...soil, ...tempting, said(heightAdvice(f))];
 }
+
+/** Another height shows a clearly lower SWR: what people are tempted to choose. */
+const isTempting = (f: HeightFacts): boolean => f.present.swrAtTransmitter - f.lowestSwr.swrAtTransmitter > 0.1;
 
 export function heightAdvice(f: HeightFacts): string {
   if (f.verdict === "trouble") return "Hang it higher: the soil takes most of what it is given.";
@@ -79,7 +82,13 @@ export function heightAdvice(f: HeightFacts): string {
 
 export function heightMistakenIdea(f: HeightFacts): { idea: string; refutation: string } {
   const fewer = f.present.radiatedPower - f.lowestSwr.radiatedPower;
-  if (fewer > 0.02 * f.delivered) {
+  if (f.verdict === "trouble") {
+    return {
+      idea: "“A good match makes up for height.”",
+      refutation: `SWR ${swrText(f.present.swrAtTransmitter)} at the set, and still ${watts(f.present.heatInSoil)} of ${watts(f.delivered)} warm the soil at ${metres(f.present.height)}; at ${metres(f.most.height)} it would be ${watts(f.most.heatInSoil)}.`,
+    };
+  }
+  if (isTempting(f) && fewer > 0.02 * f.delivered) {
     return {
       idea: "“The best height is the one with the lowest SWR.”",
       refutation: `At ${metres(f.lowestSwr.height)} the SWR is lowest, ${swrText(f.lowestSwr.swrAtTransmitter)}, and ${watts(f.lowestSwr.radiatedPower)} leave for the sky; at ${metres(f.present.height)} it is ${swrText(f.present.swrAtTransmitter)}, and ${watts(f.present.radiatedPower)} leave.`,

@@ -31,16 +31,17 @@ function unitOfPlace(place: string): { readonly name: string; readonly factor: n
 /** What to measure to know this input better. */
 export function settledBy(input: { readonly place: string; readonly input: string }): string {
   const { place } = input;
+  const what = input.input.replace(/^the /, "");
   if (place.startsWith("ground")) {
     return "Read R at the feed point at a low height: so near the soil it shows most plainly what the soil is.";
   }
   if (/excessLoss|decibelsPerMetre|loss$/i.test(place) && place.startsWith("path")) {
     return "Open or short the far end of the line and read the SWR at its near end: that gives its loss.";
   }
-  if (/length$/.test(place)) return `Measure the ${input.input} with a tape.`;
-  if (/eight$/.test(place)) return `Measure the ${input.input} with a line and a weight.`;
-  if (/\.q$/.test(place)) return `Measure the ${input.input}, or read the SWR over the whole band: its width shows it.`;
-  return `Measure the ${input.input}.`;
+  if (/length$/.test(place)) return `Measure the ${what} with a tape.`;
+  if (/eight$/.test(place)) return `Measure the ${what} with a line and a weight.`;
+  if (/\.q$/.test(place)) return `Measure the ${what}, or read the SWR over the whole band: its width shows it.`;
+  return `Measure the ${what}.`;
 }
 
 /** The reading that tells soils apart, with what it would show; `height` null where the antenna stays where it is. */

@@ -72,13 +72,25 @@ export function wattsAdvice(f: WattsFacts): string {
   if (!largest || f.totalLoss < 1.7) return "Leave line and match alone.";
   if (largest.kind === "line" && f.addedByMismatch > 0.5 * f.heatInLines)
     return "Bring the match to the antenna, or use a line that bears this SWR.";
-  if (largest.kind === "line") return "A line of lower loss, or a shorter one, helps most, on receiving too.";
-  if (largest.kind === "soil") return f.onRadials ? "More or longer radials help most." : "More height helps most.";
-  if (largest.kind === "wires") return "Thicker wire or better coils help most.";
+  if (largest.kind === "line")
+    return "A line of lower loss, or a shorter one, is where most can be won, on receiving too.";
+  if (largest.kind === "soil")
+    return f.onRadials
+      ? "Look at the radials first: the soil takes most."
+      : "Ask how high it should hang: the soil takes most.";
+  if (largest.kind === "wires") return "Look at wire and coils first: they take most.";
   return `Look at ${largest.name} first.`;
 }
 
 export function wattsMistakenIdea(f: WattsFacts): { idea: string; refutation: string } {
+  if (f.tuner) {
+    const added =
+      f.addedByMismatch > 0.05 ? `, ${watts(f.addedByMismatch)} of that because of the mismatch behind the tuner` : "";
+    return {
+      idea: "“With the tuner the SWR is 1, so nothing is lost.”",
+      refutation: `The tuner matches the set, not the line: behind it the lines still take ${watts(f.heatInLines)}${added}.`,
+    };
+  }
   const rho2 = ((f.swrAtTransmitter - 1) / (f.swrAtTransmitter + 1)) ** 2;
   if (f.swrAtTransmitter < 1.2) {
     return {

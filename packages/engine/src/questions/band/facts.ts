@@ -1,6 +1,7 @@
 /** The facts the sentences of `band` are made of. */
 import type { Verdict } from "../../answer/answer";
 import { constantsOf } from "../../chain/edges";
+import { ohms } from "../../quantity/format";
 import type { BandFacts } from "../../words/band";
 import type { Worked } from "../common/worked";
 import type { CurvePoint } from "./curve";
@@ -29,13 +30,27 @@ export function bandFacts(
     worst: Math.max(...swrs),
     best: Math.min(...swrs),
     share,
-    verdict,
+    verdict: tunerTask(worked) ? null : verdict,
     ...sweep.marks,
     ends: widestApart(inside),
     onlyLoss: onlyLoss(worked),
     matchedLoss,
-    tuner: worked.point.resolved.edges.find((e) => e.kind === "tuner" && e.inUse)?.name ?? null,
+    lowestAtEdge: atEdge(sweep),
+    tuner: tunerTask(worked),
   };
+}
+
+function atEdge({ curve, marks }: Sweep): boolean {
+  const step = curve[1]!.frequency - curve[0]!.frequency;
+  const ends = [curve[0]!.frequency, curve[curve.length - 1]!.frequency];
+  return ends.some((f) => Math.abs(f - marks.lowestSwrFrequency) < step / 2);
+}
+
+/** What a tuner in the path has to match: the impedance behind it with nothing matched. */
+function tunerTask({ point, frequency }: Worked): BandFacts["tuner"] {
+  const tuner = point.parts.find((p) => p.edge.kind === "tuner" && p.edge.inUse);
+  const joint = tuner && point.joints.find((j) => j.name === tuner.to);
+  return joint ? { name: tuner.edge.name, frequency, impedance: ohms(joint.impedance, 0) } : null;
 }
 
 /** Where the SWR at both ends differs most. */

@@ -62,6 +62,8 @@ export function impedanceValues(point: WorkedPoint): Record<string, Value> {
     feedPointImpedance: complexValue(feed.impedance),
     impedanceAtTransmitter: complexValue(point.joints[0]!.impedance),
   };
-  if (point.tuner) values.impedanceToMatch = complexValue(point.tuner.impedance);
+  const tuner = point.parts.find((p) => p.edge.kind === "tuner" && p.edge.inUse);
+  const behind = tuner && point.joints.find((j) => j.name === tuner.to);
+  if (behind) values.impedanceToMatch = complexValue(behind.impedance);
   return values;
 }
