@@ -3,6 +3,7 @@
  * Joint names are those of the station file: `transmitter`, `after NAME`, `feed point` (`feed point NAME` with several).
  */
 import type { Quantity } from "../quantity/quantity";
+import { isPair } from "../station/isPair";
 import type { Part, Path, PathEnd } from "../station/path";
 import type { Band, Station } from "../station/station";
 
@@ -91,11 +92,6 @@ const stateOf = (growing: Growing, part: Part): "in line" | "bypassed" => {
   if (part.kind === "tuner" && part.set === "bypassed") return "bypassed";
   return part.state;
 };
-
-const isPair = (part: Part): boolean =>
-  part.kind === "line" &&
-  (part.line.model.kind === "parallel-wire" ||
-    (part.line.model.kind === "data sheet" && part.line.model.side === "balanced"));
 
 function sideAfter(part: Part, side: Side): Side {
   if (part.kind === "balun") return "balanced";

@@ -15,21 +15,25 @@ export const emptySum = (): RadiationSum => ({
 });
 
 /**
+ * Each current flows evenly around its wire: to second order in the radius that weakens it by 1 - (k_across a)^2/4.
  * N = sum of c t e^{j(kr cos(phi) x + kr sin(phi) y + kz z)}, phi from x towards y; `kz` carries its sign.
  */
 export function sumMoments(driven: DrivenAntenna, radial: number, phi: number, kz: number, out: RadiationSum): void {
-  const { position, direction, count } = driven.solution.model.points;
+  const { position, direction, radius, count } = driven.solution.model.points;
   const { re: cr, im: ci } = driven.moments;
   const c = Math.cos(phi);
   const s = Math.sin(phi);
+  const square = radial * radial + kz * kz;
   let [ur, ui, vr, vi, nr, ni] = [0, 0, 0, 0, 0, 0];
   for (let p = 0; p < count; p++) {
     const phase = radial * (c * position[3 * p]! + s * position[3 * p + 1]!) + kz * position[3 * p + 2]!;
-    const pr = Math.cos(phase);
-    const pi = Math.sin(phase);
+    const along = direction[3 * p]! * c + direction[3 * p + 1]! * s;
+    const parallel = along * radial + direction[3 * p + 2]! * kz;
+    const tube = 1 - ((square - parallel * parallel) * radius[p]! ** 2) / 4;
+    const pr = tube * Math.cos(phase);
+    const pi = tube * Math.sin(phase);
     const re = cr[p]! * pr - ci[p]! * pi;
     const im = cr[p]! * pi + ci[p]! * pr;
-    const along = direction[3 * p]! * c + direction[3 * p + 1]! * s;
     const across = direction[3 * p + 1]! * c - direction[3 * p]! * s;
     ur += along * re;
     ui += along * im;

@@ -20,6 +20,8 @@ export interface SamplePoints {
   readonly position: Float64Array;
   /** Unit vectors. */
   readonly direction: Float64Array;
+  /** Radius of the wire at each point, m. */
+  readonly radius: Float64Array;
   /** Column lists: unknown n has entries first[n] .. first[n + 1] - 1. */
   readonly first: Int32Array;
   readonly point: Int32Array;
@@ -107,6 +109,7 @@ export function buildSamplePoints(
 ): SamplePoints {
   const position: number[] = [];
   const direction: number[] = [];
+  const radius: number[] = [];
   const entries = Array.from({ length: mesh.unknowns }, () => new Map<number, Entry>());
   structure.wires.forEach((wire, w) => {
     const edges = panelEdges(wire, wavelength, overSoil);
@@ -117,6 +120,7 @@ export function buildSamplePoints(
         const s = edges[p - 1]! + ((edges[p]! - edges[p - 1]!) * (1 + x)) / 2;
         position.push(wire.from[0] + u[0]! * s, wire.from[1] + u[1]! * s, wire.from[2] + u[2]! * s);
         direction.push(u[0]!, u[1]!, u[2]!);
+        radius.push(wire.radius);
       }
     }
     projectWire(mesh, w, edges, firstPoint, entries);
@@ -130,6 +134,7 @@ export function buildSamplePoints(
     count: position.length / 3,
     position: Float64Array.from(position),
     direction: Float64Array.from(direction),
+    radius: Float64Array.from(radius),
     first,
     point: Int32Array.from(all, (x) => x.point),
     current: Float64Array.from(all, (x) => x.current),

@@ -21,6 +21,8 @@ import { mostUnknowns, validateStructure } from "./validateStructure";
 const goalOhms = 0.5;
 const goalShare = 0.01;
 const finest = 3.2;
+/** Refinement stops when a step leaves more than this share of the estimate. */
+const worthwhile = 0.8;
 
 export interface AntennaSolution {
   /** Hz */
@@ -34,7 +36,8 @@ export interface AntennaSolution {
   readonly fineAdmittance: readonly (readonly Complex[])[];
   /** Estimated error of the port impedances in ohm: a third of the difference to the halved mesh, largest entry. */
   readonly errorEstimate: number;
-  /** Whether the estimate is within 0.5 ohm or 0.5 per cent of the impedance. */
+  /** The estimate over the goal, 0.5 ohm or 1 per cent of the port's impedance: the goal is met up to 1. */
+  readonly errorOverGoal: number;
   readonly goalMet: boolean;
   readonly unknowns: number;
   readonly method: {
@@ -87,14 +90,17 @@ export function solveAntenna(
   while (!best.goalMet && best.method.refinement < finest) {
     const refinement = nextRefinement(best);
     if ((best.unknowns * refinement) / best.method.refinement > mostUnknowns) break;
-    best = at(refinement);
+    const next = at(refinement);
+    const helped = next.errorOverGoal < worthwhile * best.errorOverGoal;
+    best = next;
+    if (!helped) break;
   }
   return best;
 }
 
 /** The error falls with the square of the element: the refinement that should meet the goal, in steps worth taking. */
-function nextRefinement({ method, excess }: AntennaSolution): number {
-  const needed = 1.1 * method.refinement * Math.sqrt(Math.min(excess, 100));
+function nextRefinement({ method, errorOverGoal }: AntennaSolution): number {
+  const needed = 1.1 * method.refinement * Math.sqrt(Math.min(errorOverGoal, 100));
   return Math.min(finest, Math.max(1.3 * method.refinement, needed));
 }
 
@@ -114,7 +120,7 @@ function solveOnce(
   const fine = kernels.solveSymmetric(matrix, portVectors(mesh.unknowns, mesh.feedUnknown));
   const fineAdmittance = portAdmittance(fine.vectors, mesh.feedUnknown);
   const coarse = solveCoarse(matrix, mesh, buildRestriction(mesh), kernels);
-  const { admittance, errorEstimate, goalMet } = extrapolate(fineAdmittance, coarse);
+  const { admittance, errorEstimate, errorOverGoal } = extrapolate(fineAdmittance, coarse);
   return {
     frequency,
     soil,
@@ -122,7 +128,8 @@ function solveOnce(
     admittance,
     fineAdmittance,
     errorEstimate,
-    goalMet,
+    errorOverGoal,
+    goalMet: errorOverGoal <= 1,
     unknowns: mesh.unknowns,
     method: {
       kernels: kernels.name,
@@ -164,17 +171,18 @@ function extrapolate(fine: Complex[][], coarse: Complex[][]) {
   const zFine = invertComplexMatrix(fine);
   const zCoarse = invertComplexMatrix(coarse);
   if (!zFine || !zCoarse) {
-    return { admittance: fine, errorEstimate: Number.POSITIVE_INFINITY, goalMet: false };
+    return { admittance: fine, errorEstimate: Number.POSITIVE_INFINITY, errorOverGoal: Number.POSITIVE_INFINITY };
   }
   let errorEstimate = 0;
-  let goalMet = true;
+  let errorOverGoal = 0;
   const extrapolated = zFine.map((row, i) =>
     row.map((z, k) => {
       const step = complex((z.re - zCoarse[i]![k]!.re) / 3, (z.im - zCoarse[i]![k]!.im) / 3);
       errorEstimate = Math.max(errorEstimate, magnitude(step));
-      goalMet &&= magnitude(step) < Math.max(goalOhms, goalShare * magnitude(zFine[i]![i]!));
+      const goal = Math.max(goalOhms, goalShare * magnitude(zFine[i]![i]!));
+      errorOverGoal = Math.max(errorOverGoal, magnitude(step) / goal);
       return complex(z.re + step.re, z.im + step.im);
     }),
   );
-  return { admittance: invertComplexMatrix(extrapolated) ?? fine, errorEstimate, goalMet };
+  return { admittance: invertComplexMatrix(extrapolated) ?? fine, errorEstimate, errorOverGoal };
 }

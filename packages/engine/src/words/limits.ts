@@ -1,4 +1,6 @@
 /** What the model takes for granted, and what it leaves out. English. */
+import { isPair } from "../station/isPair";
+import type { Part } from "../station/path";
 import type { Assumption, Station } from "../station/station";
 
 interface PointFacts {
@@ -7,7 +9,7 @@ interface PointFacts {
   readonly antenna: { readonly build: { readonly notComputed: readonly string[] } };
   readonly resolved: { readonly notes: readonly string[]; readonly notComputed: readonly string[] };
   readonly parts: readonly {
-    readonly edge: { readonly kind: string; readonly inUse: boolean; readonly part: { readonly kind: string } | null };
+    readonly edge: { readonly kind: string; readonly inUse: boolean; readonly part: Part | null };
   }[];
 }
 
@@ -40,13 +42,16 @@ export function assumptionsOfModel(station: Station, point: PointFacts, linePlac
   if (point.tuner) {
     made.push(assumption(point.tuner.name, "matches without loss", "the tuner's own loss is not computed yet", "path"));
   }
-  for (const note of [...point.resolved.notes, ...point.notes])
-    made.push(assumption("path", note, "from the file", "path"));
+  for (const note of point.resolved.notes) made.push(assumption("path", note, "from the file", "path"));
+  for (const note of point.notes) {
+    const [name, ...rest] = note.split(": ");
+    made.push(assumption(name!, rest.join(": "), "what is known of it", "path"));
+  }
   return made;
 }
 
 export function notCoveredOf(point: PointFacts, skipped: readonly string[]): string[] {
-  const coaxial = point.parts.some((p) => p.edge.inUse && p.edge.kind === "line");
+  const coaxial = point.parts.some((p) => p.edge.inUse && p.edge.part?.kind === "line" && !isPair(p.edge.part));
   const choked = point.parts.some((p) => p.edge.inUse && p.edge.kind === "choke");
   return [
     ...point.antenna.build.notComputed,

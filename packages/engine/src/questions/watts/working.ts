@@ -45,7 +45,7 @@ function lineSteps({ frequency }: Worked, part: WorkedPart): WorkingStep[] {
   const source = part.edge.part.line.sources[0];
   return [
     {
-      text: `${part.edge.name}, ${metres(length)} of ${part.edge.part.line.designation}, would take this closed with its own impedance:`,
+      text: `Closed with its own impedance, ${part.edge.name} (${metres(length)} of ${part.edge.part.line.designation}) would take:`,
       formula: "L_0 = \\alpha \\ell",
       substituted: `${significantNumber(100 * alpha, 3)} \\; \\mathrm{dB/100\\,m} \\times ${plainNumber(length, 2)} \\; \\mathrm{m} = ${fixedNumber(part.matchedLoss ?? 0, 3)} \\; \\mathrm{dB}`,
       result: { value: part.matchedLoss ?? 0, unit: "dB" },
