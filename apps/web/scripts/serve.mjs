@@ -26,5 +26,7 @@ const server = await preview({
   preview: { host: "localhost", port: Number.isInteger(asked) && asked > 0 ? asked : 4173, strictPort: false },
 });
 const address = server.resolvedUrls?.local[0] ?? "";
-process.stdout.write(`Feedpath is open at ${address}\nStop it with Ctrl+C. After the first load the page also works without it.\n`);
+process.stdout.write(
+  `Feedpath is open at ${address}\nStop it with Ctrl+C. After the first load the page also works without it.\n`,
+);
 if (screen && !process.env.CI && process.env.BROWSER !== "none") server.openBrowser?.();

@@ -29,7 +29,8 @@ function watch(watched: BrowserContext): void {
   watched.on("weberror", (error) => complaints.push(String(error.error())));
 }
 
-const textOf = async (locator: Locator): Promise<string> => (await locator.textContent()) ?? "";
+const textOf = async (locator: Locator): Promise<string> =>
+  ((await locator.textContent()) ?? "").replaceAll("\u00a0", " ");
 
 const settled = (on: Page) => on.locator('.answer[aria-busy="false"], .refused').first().waitFor();
 
@@ -50,6 +51,7 @@ beforeAll(async () => {
   built = await openBuiltPage();
   context = await built.browser.newContext({ viewport: { width: 1440, height: 900 }, acceptDownloads: true });
   watch(context);
+  context.setDefaultTimeout(15_000);
   page = await context.newPage();
 }, 120_000);
 afterAll(() => built?.end());
@@ -91,6 +93,12 @@ describe("the built page", () => {
     expect(await page.locator(".steps > li").count()).toBeGreaterThan(1);
     await page.locator(".steps math").first().waitFor();
     expect(await violations(page)).toEqual([]);
+  });
+
+  it("goes back to the first question and still has its answer at once", async () => {
+    const [first] = questions;
+    await page.locator(".rail").getByRole("button", { name: first!.asked, exact: true }).click();
+    await page.locator(".stage svg").waitFor();
   });
 
   it("opens the working of a number in place, and closes it", async () => {
@@ -157,7 +165,7 @@ describe("the built page", () => {
     await page.locator(".value-field").fill("9 m");
     await page.keyboard.press("Enter");
     await page.locator(".value-field").waitFor({ state: "detached" });
-    await page.locator(".file-text").getByText("height: 9 m").waitFor();
+    await page.locator(".file-lines").getByText("height: 9 m").waitFor();
     await page.waitForTimeout(600);
     await page.reload();
     await settled(page);
@@ -165,7 +173,7 @@ describe("the built page", () => {
       "height: 9 m",
     );
     await page.getByRole("button", { name: "Undo" }).click();
-    await page.locator(".file-text").getByText("height: 9 m").waitFor({ state: "detached" });
+    await page.locator(".file-lines").getByText("height: 9 m").waitFor({ state: "detached" });
   });
 
   it.each([

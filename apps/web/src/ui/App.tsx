@@ -30,7 +30,7 @@ export function App() {
   }, [outline]);
 
   const goToProblem = (problem: number) => {
-    setPlace("station");
+    if (window.matchMedia("(max-width: 599px)").matches) setPlace("station");
     setGoTo((was) => ({ problem, call: (was?.call ?? 0) + 1 }));
   };
   const askElse = () => {
@@ -56,10 +56,10 @@ export function App() {
           <button type="button" className="button choose-station" onClick={() => setPanel("stations")}>
             Choose a station
           </button>
-          <StationFile goTo={goTo} onGoTo={goToProblem} />
+          <StationFile alone={place === "station"} goTo={goTo} onGoTo={goToProblem} />
         </div>
         <div className="place-hand-over">
-          <h2>Hand over</h2>
+          <h1>Hand over</h1>
           <HandOver />
         </div>
       </main>

@@ -8,12 +8,14 @@ import { useBench, useBenchState } from "./useBench";
 import { useFileKeys } from "./useFileKeys";
 
 interface StationFileProps {
+  /** The only thing on a narrow page: its heading is the page's. */
+  readonly alone: boolean;
   /** Index of the problem to go to, with a count that makes each call a new one; null: none. */
   readonly goTo: { readonly problem: number; readonly call: number } | null;
   readonly onGoTo: (problem: number) => void;
 }
 
-export function StationFile({ goTo, onGoTo }: StationFileProps) {
+export function StationFile({ alone, goTo, onGoTo }: StationFileProps) {
   const { history, problems, marked } = useBenchState();
   const bench = useBench();
   const field = useRef<HTMLTextAreaElement>(null);
@@ -21,6 +23,7 @@ export function StationFile({ goTo, onGoTo }: StationFileProps) {
   const heading = useId();
   const lines = useMemo(() => linesOf(history.now, problems), [history.now, problems]);
   const keys = useFileKeys();
+  const Heading = alone ? "h1" : "h2";
 
   const latest = useRef({ lines, problems });
   latest.current = { lines, problems };
@@ -38,7 +41,7 @@ export function StationFile({ goTo, onGoTo }: StationFileProps) {
   return (
     <section className="file" aria-labelledby={heading} id="file">
       <div className="file-head">
-        <h2 id={heading}>The station, as a file</h2>
+        <Heading id={heading}>The station, as a file</Heading>
         <p role="status" className="label">
           {problems.length > 0 &&
             `${problems.length === 1 ? "One problem" : `${problems.length} problems`}. The picture still shows the last file that could be read.`}
