@@ -3,10 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { exampleText } from "./files/examples";
-import { runCommand } from "./program";
-import { problemsForPeople } from "./tell/commandProblem";
-import { ProblemsFound } from "./tell/problemsFound";
-import type { Terminal } from "./tell/terminal";
+import { runInProcess } from "./testing/runInProcess";
 
 let folder = "";
 beforeAll(() => {
@@ -15,26 +12,14 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const silent: Terminal = {
-  json: false,
-  quiet: true,
-  print: () => undefined,
-  printJson: () => undefined,
-  remark: () => undefined,
-  warn: () => undefined,
-};
-
 /** What a person reads after a wrong command. FILE and FOLDER stand for those of the test. */
 async function told(command: string): Promise<string> {
   const args = command
     .split(" ")
     .map((word) => word.replace("FILE", join(folder, "harbour.yaml")).replace("FOLDER", folder));
-  try {
-    return `no problem, status ${await runCommand(args, silent)}`;
-  } catch (error) {
-    if (!(error instanceof ProblemsFound)) throw error;
-    return problemsForPeople(error.problems);
-  }
+  const { status, out, err } = await runInProcess(...args);
+  expect({ status, out }).toEqual({ status: 2, out: "" });
+  return err;
 }
 
 describe("a wrong command", () => {

@@ -19,7 +19,7 @@ const ask = (args: string, more: Omit<Parameters<typeof runFeedpath>[1], "cwd"> 
 
 describe("feedpath ask, answered", () => {
   it("prints the answer in words, without colour codes, and ends with 0", async () => {
-    const { status, out, err } = await ask("watts harbour.yaml");
+    const { status, out, err } = await ask("watts harbour.yaml --quiet");
     expect(err).toBe("");
     expect(status).toBe(0);
     expect(out).toContain("Harbour school club");

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { questions } from "@feedpath/engine";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { exampleNames, exampleText } from "../files/examples";
-import { runFeedpath } from "../testing/runFeedpath";
+import { runInProcess as feedpath } from "../testing/runInProcess";
 
 let cwd = "";
 beforeAll(() => {
@@ -12,7 +12,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(cwd, { recursive: true }));
 
-const feedpath = (...args: readonly string[]) => runFeedpath(args, { cwd });
+const at = (name: string): string => join(cwd, name);
 
 describe("feedpath", () => {
   it("explains itself, with examples to type", async () => {
@@ -38,18 +38,18 @@ describe("feedpath", () => {
 
 describe("feedpath begin", () => {
   it("copies an example and never touches a file that exists", async () => {
-    const first = await feedpath("begin", "mine.yaml");
+    const first = await feedpath("begin", at("mine.yaml"));
     expect(first.status).toBe(0);
     expect(readFileSync(join(cwd, "mine.yaml"), "utf8")).toBe(exampleText("harbour-school-club"));
     writeFileSync(join(cwd, "mine.yaml"), "changed");
-    const second = await feedpath("begin", "mine.yaml");
+    const second = await feedpath("begin", at("mine.yaml"));
     expect(second.status).toBe(2);
     expect(second.err).toContain("left as it is");
     expect(readFileSync(join(cwd, "mine.yaml"), "utf8")).toBe("changed");
   });
 
   it("knows its examples and their nearest names", async () => {
-    const { status, err } = await feedpath("begin", "other.yaml", "--from", "harbour-school-clup");
+    const { status, err } = await feedpath("begin", at("other.yaml"), "--from", "harbour-school-clup");
     expect(status).toBe(2);
     expect(err).toContain('Did you mean "harbour-school-club"?');
     for (const name of exampleNames()) expect(err).toContain(name);
@@ -59,21 +59,21 @@ describe("feedpath begin", () => {
 describe("feedpath check", () => {
   it("finds nothing wrong with a right file and lists what is taken, in words and in JSON", async () => {
     writeFileSync(join(cwd, "right.yaml"), exampleText("harbour-school-club"));
-    const words = await feedpath("check", "right.yaml");
+    const words = await feedpath("check", at("right.yaml"));
     expect(words.status).toBe(0);
     expect(words.out).toContain("has no problems");
-    const document = JSON.parse((await feedpath("check", "right.yaml", "--json")).out);
+    const document = JSON.parse((await feedpath("check", at("right.yaml"), "--json")).out);
     expect(document.problems).toEqual([]);
     expect(document.station).toContain("Harbour school club");
   });
 
   it("tells the problems of a wrong one", async () => {
     writeFileSync(join(cwd, "wrong.yaml"), exampleText("harbour-school-club").replace("28 m", "28 metre"));
-    const { status, out } = await feedpath("check", "wrong.yaml", "--json");
+    const { status, out } = await feedpath("check", at("wrong.yaml"), "--json");
     expect(status).toBe(2);
     const { problems } = JSON.parse(out);
     expect(problems).toHaveLength(1);
-    expect(problems[0].file).toBe("wrong.yaml");
+    expect(problems[0].file).toBe(at("wrong.yaml"));
   });
 });
 
