@@ -1,5 +1,6 @@
 import { type Figure, toSvg } from "@feedpath/figures";
 import type { Block, Fact } from "../document/document";
+import { inlinesOf } from "../words/inlines";
 import { visibleText } from "../words/visible";
 import { escapeHtml } from "./escapeHtml";
 import { fileHtml } from "./fileHtml";
@@ -18,7 +19,7 @@ function figureHtml(block: Extract<Block, { kind: "figure" }>, path: string): st
   const widths = `--w:${figure.width}${narrow === null ? "" : `;--v:${narrow.width}`}`;
   const place = titled ? (figure.height > fitsBelowLead ? "tall " : "") : "lead ";
   const classes = place + (narrow === null ? "only-wide" : "has-narrow");
-  const caption = titled ? `<figcaption>${escapeHtml(figure.title)}</figcaption>` : "";
+  const caption = titled ? `<figcaption>${inlinesHtml(inlinesOf(figure.title))}</figcaption>` : "";
   const wide = `<div class="figure-box wide">${drawn(figure, `wide-${path}`)}</div>`;
   const small = narrow === null ? "" : `<div class="narrow">${drawn(narrow, `narrow-${path}`)}</div>`;
   return `<figure class="${classes}" style="${widths}">${caption}${wide}${small}</figure>`;

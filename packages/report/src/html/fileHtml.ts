@@ -2,6 +2,9 @@ import { escapeHtml } from "./escapeHtml";
 
 const key = /^(\s*(?:- )?(?:\{ )?)([\p{L}\d][\p{L}\d ]*:)/u;
 
+/** Lines up to which a file is not broken between pages. */
+const keptWhole = 40;
+
 /** The station file, line by line, its keys in bold; a key that opens a list is not parted from it. */
 export function fileHtml(text: string): string {
   const lines = text.replace(/\n+$/, "").split("\n");
@@ -12,5 +15,6 @@ export function fileHtml(text: string): string {
     const place = /:\s*$/.test(line) ? "line opens" : "line";
     return `<span class="${place}">${head}${escapeHtml(line.slice(all!.length))}\n</span>`;
   });
-  return `<pre class="file" dir="auto">${shown.join("")}</pre>`;
+  const whole = lines.length <= keptWhole ? " whole" : "";
+  return `<pre class="file${whole}" dir="auto">${shown.join("")}</pre>`;
 }

@@ -53,6 +53,13 @@ describe("answer sheet", () => {
     expect(order).toEqual(order.toSorted((a, b) => a - b));
   });
 
+  it("lets a number open its working, and words that stand for one too", () => {
+    expect(sheet).toContain('<a class="n" href="#step-3">69 W</a>');
+    const headlinePhrases = [{ text: "Next to nothing", value: "heatInWires" }];
+    const html = answerSheet({ answer: { ...exampleAnswer, headlinePhrases }, figures, stationText: "" });
+    expect(html).toContain('<h1><a href="#step-3">Next to nothing</a></h1>');
+  });
+
   it("gives each picture a text alternative and the table behind it", () => {
     const pictures = [...sheet.matchAll(/<svg[^>]*role="img"[^>]*>/g)];
     expect(pictures).toHaveLength(2);

@@ -14,10 +14,9 @@ body{margin:0;background:#fff;color:#171c20;font:1.7rem/2.4rem ${words};font-var
 h1{font-size:3.2rem;line-height:4rem;margin:0;font-weight:600;text-wrap:balance}
 h2{font-size:2rem;line-height:2.4rem;margin:0 0 .8rem;font-weight:600}
 p{margin:0 0 .8rem}
-a{color:inherit}
 .n{font-family:${numbers};font-size:.94em;white-space:nowrap}
 h1 .n{font-weight:700}
-a.n{text-decoration:underline dotted;text-underline-offset:.25em;text-decoration-thickness:1px}
+a{text-decoration:underline dotted;text-underline-offset:.25em;text-decoration-thickness:1px;color:inherit}
 a:focus-visible,summary:focus-visible,.scroll:focus-visible{outline:3px solid #171c20;outline-offset:3px}
 .quiet,.source{font:1.3rem/2rem ${numbers};color:#4c565e}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
@@ -124,7 +123,7 @@ h2{margin-bottom:.5rem}
 dl div,th,td{padding-top:.2rem;padding-bottom:.2rem}
 details{display:none}
 .paper{display:block}
-a.n{text-decoration:none}
+a{text-decoration:none}
 h2{break-after:avoid}
 section{break-inside:auto}
 p{orphans:3;widows:3}

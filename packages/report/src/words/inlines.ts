@@ -29,7 +29,8 @@ export function inlinesOfPhrases(
   return phrases.flatMap((phrase): readonly Inline[] => {
     if (phrase.value === undefined) return inlinesOf(phrase.text);
     const step = stepOf(phrase.value);
-    return [{ kind: "number", text: phrase.text, ...(step === undefined ? {} : { step }) }];
+    const kind = /\d/.test(phrase.text) ? "number" : "text";
+    return [{ kind, text: phrase.text, ...(step === undefined ? {} : { step }) }];
   });
 }
 
