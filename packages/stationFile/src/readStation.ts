@@ -34,7 +34,7 @@ const versionAssumed: Assumption = {
 
 /** Reads a station file. Never throws; all problems come at once. */
 export function readStation(text: string, options: ReadOptions): ReadResult {
-  const source = sourceText(options.fileName, text.startsWith("\ufeff") ? ` ${text.slice(1)}` : text);
+  const source = sourceText(options.fileName, text.startsWith("\ufeff") ? text.slice(1) : text);
   const forbidden = forbidding(source.text);
   if (forbidden) {
     const { offset, length, fault } = forbidden;

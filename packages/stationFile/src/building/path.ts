@@ -3,6 +3,7 @@ import type { Part, Path, PathEnd, Quantity } from "@feedpath/engine";
 import type { Key, KeyPath } from "../reading/sourceText";
 import type { FilePart } from "../schema/parts";
 import type { FileEnd, FileStep } from "../schema/path";
+import { someOf } from "../units/nearest";
 import { type Build, fault, fill, fillQuantity } from "./build";
 import { buildPart, kindOfPart } from "./parts";
 
@@ -44,7 +45,7 @@ export function buildPath(of: PathBuild, steps: readonly FileStep[], path: KeyPa
 function openEnd(of: PathBuild, path: KeyPath): PathEnd {
   const [feed = "antenna", ...more] = of.feeds;
   if (more.length > 0) {
-    const message = `This path does not say where it ends; the feeds are ${of.feeds.join(", ")}. End it with { feed: ${feed} }, a switch or a tee.`;
+    const message = `This path does not say where it ends; the feeds are ${someOf(of.feeds)}. End it with { feed: ${feed} }, a switch or a tee.`;
     of.build.report(path, "key", fault(message, `{ feed: ${feed} } as the last entry`));
   }
   return { kind: "feed", feed };

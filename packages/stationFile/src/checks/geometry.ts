@@ -4,19 +4,22 @@ import { fault, list } from "../building/build";
 import { samePlace } from "../building/shapes";
 import type { KeyPath } from "../reading/sourceText";
 import { formatAmount, formatPlace } from "../units/formatQuantity";
+import { shown, someOf } from "../units/nearest";
 import type { Checked } from "./checkStation";
 import { partsWithPlaces } from "./references";
 
 /** Differences below this are rounding, m. */
 const tolerance = 1e-6;
+/** An end this near to another wire touches it, m. */
+const thickness = 2e-3;
 
 const metres = (value: number): string => formatAmount(Number(value.toFixed(3)), "length");
 const at = (place: Place): readonly [number, number, number] => [place[0].value, place[1].value, place[2].value];
 
-function between(a: Place, b: Place): number {
-  const [p, q] = [at(a), at(b)];
-  return Math.hypot(q[0] - p[0], q[1] - p[1], q[2] - p[2]);
-}
+type Point = ReturnType<typeof at>;
+
+const distance = (p: Point, q: Point): number => Math.hypot(q[0] - p[0], q[1] - p[1], q[2] - p[2]);
+const between = (a: Place, b: Place): number => distance(at(a), at(b));
 
 export function checkRoutes(checked: Checked): void {
   partsWithPlaces(checked).forEach(({ part, path }) => {
@@ -72,6 +75,7 @@ type Wires = Extract<Shape, { kind: "wires" }>["wires"];
 
 function checkWires(checked: Checked, wires: Wires, path: KeyPath): void {
   const free = checked.station.ground.kind === "free space";
+  const straight = wires.map(({ from, to }) => ({ from: at(from), to: at(to) }));
   wires.forEach((wire, index) => {
     const here = [...path, index];
     if (between(wire.from, wire.to) < tolerance) {
@@ -81,30 +85,46 @@ function checkWires(checked: Checked, wires: Wires, path: KeyPath): void {
       const message = `The wire "${wire.name}" goes through the surface of the soil: only an earth or a radial may.`;
       checked.build.report([...here, "to"], "value", fault(message, "both ends on one side of the surface"));
     }
-    for (const end of ["from", "to"] as const) checkEnd(checked, wires, index, end, here);
+    for (const end of ["from", "to"] as const) checkEnd(checked, wires, straight, index, end, here);
   });
 }
 
 /** An end that lies on another wire, but not at its end, is not joined: offers where to split. */
-function checkEnd(checked: Checked, wires: Wires, index: number, end: "from" | "to", path: KeyPath): void {
+function checkEnd(
+  checked: Checked,
+  wires: Wires,
+  straight: readonly Straight[],
+  index: number,
+  end: "from" | "to",
+  path: KeyPath,
+): void {
   const wire = wires[index];
-  if (!wire) return;
-  const met = wires.find((other, at) => at !== index && onMiddle(wire[end], other.from, other.to));
+  const spot = straight[index]?.[end];
+  if (!wire || !spot) return;
+  const met = wires[straight.findIndex((other, at) => at !== index && onMiddle(spot, other))];
   if (!met) return;
-  const spot = formatPlace(wire[end]).join(", ");
-  const message = `The wire "${wire.name}" ends on the middle of "${met.name}". Split "${met.name}" in two at [${spot}].`;
-  checked.build.report(
-    [...path, end],
-    "value",
-    fault(message, `two wires instead of "${met.name}", joined at [${spot}]`),
-  );
+  const where = formatPlace(wire[end]).join(", ");
+  const message = `The wire "${shown(wire.name)}" ends on the middle of "${shown(met.name)}". Split that one in two at [${where}].`;
+  checked.build.report([...path, end], "value", fault(message, `two wires joined at [${where}]`));
 }
 
-/** On the straight line between two ends, but at neither: to within some millimetres, about a wire's thickness. */
-function onMiddle(spot: Place, from: Place, to: Place): boolean {
-  if (samePlace(spot, from) || samePlace(spot, to)) return false;
-  const whole = between(from, to);
-  return between(from, spot) + between(spot, to) - whole < tolerance * Math.min(1, whole);
+interface Straight {
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** Within a few millimetres (about a wire's thickness) of the straight line between two ends, but at neither of them. */
+function onMiddle(spot: Point, { from, to }: Straight): boolean {
+  for (let axis = 0; axis < 3; axis++) {
+    const [a, b, s] = [from[axis] ?? 0, to[axis] ?? 0, spot[axis] ?? 0];
+    if (s < Math.min(a, b) - thickness || s > Math.max(a, b) + thickness) return false;
+  }
+  const [before, after, whole] = [distance(from, spot), distance(spot, to), distance(from, to)];
+  if (before < tolerance || after < tolerance || whole < tolerance) return false;
+  // Height of the triangle over the wire: 2 A / whole, from its sides (Heron's formula).
+  const half = (before + after + whole) / 2;
+  const area = Math.sqrt(Math.max(0, half * (half - before) * (half - after) * (half - whole)));
+  return (2 * area) / whole < thickness;
 }
 
 /** A feed of `wires` lies where an end of `from` meets an end of `into`. */
@@ -138,7 +158,7 @@ function checkFeedSide(checked: Checked, wires: Wires, spot: Place, name: string
   const wire = wires.find((known) => known.name === name);
   if (!wire) {
     const names = wires.map((known) => known.name);
-    const message = `No wire is called "${name}". The wires are ${names.join(", ")}.`;
+    const message = `No wire is called "${shown(name)}". The wires are ${someOf(names)}.`;
     checked.build.report(path, "value", fault(message, "a wire of this antenna"));
   } else if (!samePlace(wire.from, spot) && !samePlace(wire.to, spot)) {
     const message = `The wire "${name}" has no end at the feed, [${formatPlace(spot).join(", ")}].`;

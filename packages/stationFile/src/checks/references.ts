@@ -2,13 +2,9 @@
 import type { Part, Path } from "@feedpath/engine";
 import { fault } from "../building/build";
 import type { KeyPath } from "../reading/sourceText";
-import { nearestWord, orList, shown } from "../units/nearest";
+import { nearestWord, shown, someOf } from "../units/nearest";
 import type { Checked } from "./checkStation";
 import { namedThings } from "./names";
-
-/** A list short enough to read. */
-const someOf = (names: readonly string[]): string =>
-  names.length > 12 ? `${names.slice(0, 12).join(", ")} and ${names.length - 12} more` : orList(names);
 
 /** Tells an unknown name with the nearest known one. `what` begins the sentence: "No earth". */
 export function checkName(

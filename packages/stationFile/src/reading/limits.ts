@@ -3,13 +3,14 @@ import type { Fault } from "../units/fault";
 
 export const limits = {
   /** UTF-16 units of the whole text. */
-  characters: 256 * 1024,
+  characters: 128 * 1024,
+  lines: 5_000,
   /** Flow brackets open at once, and columns of indentation (a block level needs at least one). */
   depth: 40,
   indentation: 200,
   /** Keys, values, list items in the file together; entries of one list or map. */
   nodes: 20_000,
-  entries: 1_000,
+  entries: 500,
   /** Problems told at once. */
   problems: 100,
   /** Characters of a value with a unit, of a name, of a note. */
@@ -36,7 +37,34 @@ export function forbidding(text: string): Offence | null {
     const message = `The file has ${text.length} characters; at most ${limits.characters} are read. A station needs a few hundred.`;
     return offence(0, 0, message, `at most ${limits.characters} characters`);
   }
-  return foreignCharacter(text) ?? tooDeep(text);
+  return foreignCharacter(text) ?? tooManyLines(text) ?? directive(text) ?? tooDeep(text);
+}
+
+function tooManyLines(text: string): Offence | null {
+  let lines = 1;
+  for (let at = text.indexOf("\n"); at >= 0; at = text.indexOf("\n", at + 1)) {
+    lines++;
+    if (lines > limits.lines) {
+      return offence(
+        at,
+        0,
+        `The file has more than ${limits.lines} lines. A station needs a few dozen.`,
+        "fewer lines",
+      );
+    }
+  }
+  return null;
+}
+
+function directive(text: string): Offence | null {
+  const match = /^%.*/m.exec(text);
+  if (!match) return null;
+  return offence(
+    match.index,
+    match[0].length,
+    "YAML directives (%) are not read. Leave the line out.",
+    "the station alone",
+  );
 }
 
 function foreignCharacter(text: string): Offence | null {

@@ -21,6 +21,8 @@ interface Walk {
   readonly source: SourceText;
   readonly problems: Problem[];
   nodes: number;
+  /** A cap was met: what follows would only be told about what was left out. */
+  capped: boolean;
 }
 
 interface Branch {
@@ -45,6 +47,8 @@ const plainWords: Readonly<Record<string, string>> = {
   TAB_AS_INDENT: "A tab indents this line: indent with spaces.",
 };
 
+const shortened = (message: string): string => message.slice(0, 200).replace(/\.$/, "");
+
 /** Parses the text. Syntax errors come back alone: what follows from a broken structure would only confuse. */
 export function yamlTree(source: SourceText): YamlTree {
   const document = parseDocument(source.text, {
@@ -56,14 +60,14 @@ export function yamlTree(source: SourceText): YamlTree {
     logLevel: "error",
   });
   const problems = document.errors.slice(0, limits.problems).map((error) => {
-    const message = plainWords[error.code] ?? `${error.message.replace(/\.$/, "")}.`;
+    const message = plainWords[error.code] ?? `${shortened(error.message)}.`;
     return problemAt(source, error.pos, "", say(message, "YAML 1.2"));
   });
-  const walk: Walk = { source, problems, nodes: 0 };
+  const walk: Walk = { source, problems, nodes: 0, capped: false };
   const start: readonly [number, number] = [0, 0];
   if (problems.length > 0) return { tree: null, root: { key: null, range: start, children: new Map() }, problems };
   const { tree, node } = branch(walk, document.contents, [], start, null);
-  return { tree, root: node, problems };
+  return { tree: walk.capped ? null : tree, root: node, problems };
 }
 
 function note(walk: Walk, range: readonly [number, number], path: KeyPath, fault: Fault): void {
@@ -81,6 +85,7 @@ function branch(
   const empty: Branch = { tree: null, node: { key, range, children: new Map() } };
   walk.nodes++;
   if (walk.nodes > limits.nodes) {
+    walk.capped = true;
     if (walk.nodes === limits.nodes + 1) {
       note(walk, range, path, say(`The file has more than ${limits.nodes} keys and values.`, "a smaller file"));
     }
@@ -122,6 +127,7 @@ function scalarText(scalar: { readonly value: unknown; readonly type?: string | 
 
 function tooMany(walk: Walk, count: number, range: readonly [number, number], path: KeyPath): boolean {
   if (count <= limits.entries) return false;
+  walk.capped = true;
   note(walk, range, path, say(`${count} entries stand here; at most ${limits.entries} are read.`, "fewer entries"));
   return true;
 }

@@ -29,6 +29,12 @@ export function orList(words: readonly string[]): string {
   return words.length < 2 ? last : `${words.slice(0, -1).join(", ")} or ${last}`;
 }
 
+/** A list of the owner's names short enough to read. */
+export const someOf = (names: readonly string[]): string =>
+  names.length > 12
+    ? `${names.slice(0, 12).map(shown).join(", ")} and ${names.length - 12} more`
+    : orList(names.map(shown));
+
 /** Text cut to a length fit for a message, with its control characters shown as spaces. */
 export function shown(text: string): string {
   const flat = text.replace(/[\p{Cc}\p{Zl}\p{Zp}\uFFFD]+/gu, " ");
