@@ -7,8 +7,7 @@
 import { buildKernelTable } from "../ground/kernelTable";
 import { type Reach, spectralNodes } from "../ground/spectrum";
 import { transmittedPower } from "../ground/transmission";
-import type { ComplexPlane, Spectrum } from "../kernels/door";
-import { sumSpectrum } from "../kernels/reference/spectralSums";
+import type { ComplexPlane, Kernels, Spectrum } from "../kernels/door";
 import { type Complex, complex } from "../numerics/complex";
 import type { DrivenAntenna } from "../wires/driveAntenna";
 import { type HeightGroups, tablesBetween } from "../wires/heightGroups";
@@ -55,11 +54,17 @@ function chargeMoments(driven: DrivenAntenna): ComplexPlane {
 }
 
 /** Watts carried into the soil by evanescent waves; `k` in rad/m. */
-export function nearSoilHeat(driven: DrivenAntenna, groups: HeightGroups, k: number, eps: Complex): number {
+export function nearSoilHeat(
+  driven: DrivenAntenna,
+  groups: HeightGroups,
+  k: number,
+  eps: Complex,
+  kernels: Kernels,
+): number {
   const { position, direction, count } = driven.solution.model.points;
   // Phase constant 0: these kernels are real, nothing is to be taken out.
   const tables = tablesBetween(groups, (reach) =>
-    buildKernelTable(powerSpectrum(k, eps, reach), 0, reach, sumSpectrum),
+    buildKernelTable(powerSpectrum(k, eps, reach), 0, reach, kernels.sumSpectrum),
   );
   const q = chargeMoments(driven);
   const c = driven.moments;

@@ -1,5 +1,7 @@
 /** Where the power into the antenna goes. Every entry is computed by itself; the residue is the check. */
 
+import type { Kernels } from "../kernels/door";
+import { referenceKernels } from "../kernels/reference/referenceKernels";
 import { magnitudeSquared } from "../numerics/complex";
 import { gaussLegendre } from "../numerics/gaussLegendre";
 import { speedOfLight } from "../numerics/vacuum";
@@ -78,13 +80,14 @@ function extent(driven: DrivenAntenna): number {
   return Math.max(horizontal, free ? ranges[2]!.high - ranges[2]!.low : 2 * ranges[2]!.high);
 }
 
-export function powerAccount(driven: DrivenAntenna): PowerAccount {
+/** Accounts for every watt; the soil's part is an integral of its own (soilHeat), radiation one over the sky. */
+export function powerAccount(driven: DrivenAntenna, kernels: Kernels = referenceKernels): PowerAccount {
   const { soil } = driven.solution;
   const parts = {
     heatInWires: heatInWires(driven),
     heatInLoads: heatInLoads(driven),
     heatInInsulation: 0,
-    heatInSoil: soil.kind === "homogeneous" ? soilHeat(driven, soil) : 0,
+    heatInSoil: soil.kind === "homogeneous" ? soilHeat(driven, soil, kernels) : 0,
     radiated: radiatedPower(driven),
   };
   const sum = Object.values(parts).reduce((total, p) => total + p, 0);

@@ -5,6 +5,7 @@
 import { complexPermittivity } from "../ground/soilMedium";
 import { spectralNodes } from "../ground/spectrum";
 import { transmittedPower } from "../ground/transmission";
+import type { Kernels } from "../kernels/door";
 import { complex } from "../numerics/complex";
 import { speedOfLight } from "../numerics/vacuum";
 import type { DrivenAntenna } from "../wires/driveAntenna";
@@ -17,7 +18,7 @@ const powerTail = 14;
 const fewestAzimuths = 16;
 
 /** Watts into homogeneous soil: propagating waves by a sum over directions, evanescent ones pair by pair. */
-export function soilHeat(driven: DrivenAntenna, soil: Soil & { kind: "homogeneous" }): number {
+export function soilHeat(driven: DrivenAntenna, soil: Soil & { kind: "homogeneous" }, kernels: Kernels): number {
   const { frequency, model } = driven.solution;
   const k = (2 * Math.PI * frequency) / speedOfLight;
   const eps = complexPermittivity(soil, frequency);
@@ -30,7 +31,7 @@ export function soilHeat(driven: DrivenAntenna, soil: Soil & { kind: "homogeneou
     const azimuths = fewestAzimuths + 2 * Math.ceil((radial * whole.largestDistance) / 2);
     propagating += weight * depth * ringPower(driven, waves, depth, radial, azimuths);
   }
-  return propagating / (4 * Math.PI * Math.PI) + nearSoilHeat(driven, groups, k, eps);
+  return propagating / (4 * Math.PI * Math.PI) + nearSoilHeat(driven, groups, k, eps, kernels);
 }
 
 const sum = emptySum();

@@ -34,8 +34,9 @@ const sampled = (elements: Elements): Sampled => ({
 });
 
 /**
- * Ramp moments of e^{-jkR}/R (re 0..3, im 4..7; order as in NearMoments). The distance is the mean over both tubes to
- * second order in the radii, R^2 + sum of (a^2/2)(3 c^2 - 1), c = cosine to the axis: 1e-4 of 1/R at R = 10 a.
+ * Ramp moments of e^{-jkR}/R (re 0..3, im 4..7; order as in NearMoments), averaged over both tubes to second order in
+ * the radii: mean g = g + (a^2/4)(part of the Laplacian across the axis), which is g at the distance
+ * R^2 + (a^2/2)(3 c^2 - 1), c = cosine to the axis, times 1 - (k a)^2 (1 - c^2)/4. 1e-4 of g at R = 10 a.
  */
 function distantMoments(
   tests: Sampled,
@@ -66,8 +67,11 @@ function distantMoments(
       const r2 = dx * dx + dy * dy + dz * dz;
       const ct = dx * t[3 * e]! + dy * t[3 * e + 1]! + dz * t[3 * e + 2]!;
       const cu = dx * u[3 * f]! + dy * u[3 * f + 1]! + dz * u[3 * f + 2]!;
-      const r = Math.sqrt(r2 + at * ((3 * ct * ct) / r2 - 1) + as * ((3 * cu * cu) / r2 - 1));
-      const w = (scale * weights[i]! * weights[j]!) / r;
+      const c2 = (ct * ct) / r2;
+      const d2 = (cu * cu) / r2;
+      const r = Math.sqrt(r2 + at * (3 * c2 - 1) + as * (3 * d2 - 1));
+      const tubes = 1 - (k * k * (at * (1 - c2) + as * (1 - d2))) / 2;
+      const w = (scale * weights[i]! * weights[j]! * tubes) / r;
       addRamps(m, rise, (1 + points[j]!) / 2, w * Math.cos(k * r), -w * Math.sin(k * r));
     }
   }

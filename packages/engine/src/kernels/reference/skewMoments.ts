@@ -1,8 +1,9 @@
 /**
  * Static moments of two close elements that do not share an axis: inner integral in closed form, outer integral by
  * Gauss panels graded towards the places where the inner one varies fast (ends of both elements).
- * The inner distance is D^2 = d^2 for parallel elements (the mean of ln R over two circles apart is exactly ln d) and
- * D^2 = d^2 + a^2 otherwise, which keeps corners finite.
+ * The inner distance is D^2 = d^2 for parallel elements (the mean of ln R over two circles apart is exactly ln d).
+ * Otherwise D^2 = d^2 + (a^2/2)(3 c^2 - 1) summed over both tubes, c the cosine between the line of centres and the
+ * axis: the mean over the tubes to second order, as for distant pairs; at least a^2/4, which keeps corners finite.
  */
 
 import { gaussLegendre } from "../../numerics/gaussLegendre";
@@ -42,6 +43,19 @@ export function skewMoments(tests: Elements, e: number, sources: Elements, f: nu
   const alongSource = dot((c) => c.offset * c.u);
   const offsetSquared = dot((c) => c.offset * c.offset);
   const radiusSquared = (tests.radius[e]! ** 2 + sources.radius[f]! ** 2) / 2;
+  const between = (pick: (c: (typeof xyz)[number]) => number): number =>
+    dot((c) => (c.offset + (c.t * length - c.u * m) / 2) * pick(c));
+  const centreSquared = dot((c) => (c.offset + (c.t * length - c.u * m) / 2) ** 2);
+  const spread = (radius: number, along: number): number => (radius ** 2 / 2) * ((3 * along ** 2) / centreSquared - 1);
+  const tubes =
+    spread(
+      tests.radius[e]!,
+      between((c) => c.t),
+    ) +
+    spread(
+      sources.radius[f]!,
+      between((c) => c.u),
+    );
   const parallel = 1 - Math.abs(cosine) < 1e-9;
   const perpendicularSquared = (s: number): number => {
     const x = alongSource + s * cosine;
@@ -56,7 +70,7 @@ export function skewMoments(tests: Elements, e: number, sources: Elements, f: nu
     for (let i = 0; i < rule.points.length; i++) {
       const s = edges[panel - 1]! + half * (1 + rule.points[i]!);
       const x = alongSource + s * cosine;
-      const d2 = perpendicularSquared(s) + (parallel ? 0 : radiusSquared);
+      const d2 = perpendicularSquared(s) + (parallel ? 0 : Math.max(tubes, radiusSquared / 4));
       const d = Math.sqrt(d2);
       const whole = Math.asinh((m - x) / d) - Math.asinh(-x / d);
       const rising = (Math.sqrt((m - x) ** 2 + d2) - Math.sqrt(x * x + d2) + x * whole) / m;
