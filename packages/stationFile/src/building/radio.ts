@@ -52,7 +52,10 @@ const middleOf = (band: Span | undefined, place: string, of: string) => ({
 });
 
 function aroundOf(frequency: number, place: string, of: string) {
-  const value = { from: frequency * (1 - sweepHalfWidth), to: frequency * (1 + sweepHalfWidth) };
+  const value = {
+    from: Math.round(frequency * (1 - sweepHalfWidth)),
+    to: Math.round(frequency * (1 + sweepHalfWidth)),
+  };
   const reason = "no band is given: 2.5 % to either side of the frequency";
   return { place, name: `band${of}`, value, says: formatSpan(value.from, value.to, "frequency"), reason };
 }

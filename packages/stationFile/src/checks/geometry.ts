@@ -158,7 +158,7 @@ function checkFeedSide(checked: Checked, wires: Wires, spot: Place, name: string
   const wire = wires.find((known) => known.name === name);
   if (!wire) {
     const names = wires.map((known) => known.name);
-    const message = `No wire is called "${shown(name)}". The wires are ${someOf(names)}.`;
+    const message = `No wire is called "${shown(name)}". Known: ${someOf(names)}.`;
     checked.build.report(path, "value", fault(message, "a wire of this antenna"));
   } else if (!samePlace(wire.from, spot) && !samePlace(wire.to, spot)) {
     const message = `The wire "${name}" has no end at the feed, [${formatPlace(spot).join(", ")}].`;

@@ -102,13 +102,19 @@ function unknownUnit<T>(text: string, unit: string, dimension: Dimension): Parse
  * a fault that names the bound. Works on text of `plainSymbols`.
  */
 export function parseAmount(text: string, name: DimensionName): Parsed<Amount> {
+  const read = parseDifference(text, name);
+  return read.ok ? plausible(read.value, text, dimensions[name]) : read;
+}
+
+/** `parseAmount` for the bound after ±: a difference is not held to the range of the values themselves. */
+export function parseDifference(text: string, name: DimensionName): Parsed<Amount> {
   const dimension = dimensions[name];
   const comma = decimalComma<Amount>(text, dimension);
   if (comma) return comma;
   const both = name === "length" ? feetAndInches.exec(text) : null;
   if (both) {
     const inches = Number(both[1]) * 12 + Number(both[2]);
-    return plausible({ value: inches * 0.0254, unit: dimension.units.in as Unit, unitName: "in" }, text, dimension);
+    return parsed({ value: inches * 0.0254, unit: dimension.units.in as Unit, unitName: "in" });
   }
   const match = numberPattern.exec(text);
   if (!match) {
@@ -124,7 +130,7 @@ export function parseAmount(text: string, name: DimensionName): Parsed<Amount> {
   if (!unit || (unitName !== "" && !Object.hasOwn(dimension.units, unitName))) {
     return unknownUnit(text, unitText, dimension);
   }
-  return plausible({ value: Number(match[1]) * unit.scale + unit.offset, unit, unitName }, text, dimension);
+  return parsed({ value: Number(match[1]) * unit.scale + unit.offset, unit, unitName });
 }
 
 function plausible(amount: Amount, text: string, dimension: Dimension): Parsed<Amount> {

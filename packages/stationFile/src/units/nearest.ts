@@ -1,4 +1,4 @@
-import { closest, distance } from "fastest-levenshtein";
+import { distance } from "fastest-levenshtein";
 
 /** Longest word that is compared: the edit distance grows with the product of the lengths. */
 const longestWord = 40;
@@ -14,13 +14,22 @@ export function nearestWord(written: string, words: readonly string[]): string |
   const folded = written.toLowerCase();
   const same = words.find((word) => word.toLowerCase() === folded);
   if (same !== undefined) return same;
-  const nearest = closest(
-    folded,
-    words.slice(0, mostWords).map((word) => word.toLowerCase()),
-  );
   const allowed = Math.max(written.length > 2 ? 2 : 1, Math.floor(written.length / 3));
-  if (distance(folded, nearest) > allowed || nearest.length <= distance(folded, nearest)) return null;
-  return words.find((word) => word.toLowerCase() === nearest) ?? null;
+  let best: { readonly word: string; readonly steps: number; readonly shared: number } | null = null;
+  for (const word of words.slice(0, mostWords)) {
+    const steps = distance(folded, word.toLowerCase());
+    const shared = sharedStart(folded, word.toLowerCase());
+    const nearer = best === null || steps < best.steps || (steps === best.steps && shared > best.shared);
+    if (steps <= allowed && steps < word.length && nearer) best = { word, steps, shared };
+  }
+  return best?.word ?? null;
+}
+
+/** Letters that two words have in common from their start: decides between words equally near. */
+function sharedStart(a: string, b: string): number {
+  let shared = 0;
+  while (shared < a.length && a[shared] === b[shared]) shared++;
+  return shared;
 }
 
 /** "a, b or c". */
@@ -30,10 +39,10 @@ export function orList(words: readonly string[]): string {
 }
 
 /** A list of the owner's names short enough to read. */
-export const someOf = (names: readonly string[]): string =>
-  names.length > 12
-    ? `${names.slice(0, 12).map(shown).join(", ")} and ${names.length - 12} more`
-    : orList(names.map(shown));
+export const someOf = (names: readonly string[]): string => {
+  const first = names.slice(0, 12).map(shown).join(", ");
+  return names.length > 12 ? `${first} and ${names.length - 12} more` : first;
+};
 
 /** Text cut to a length fit for a message, with its control characters shown as spaces. */
 export function shown(text: string): string {

@@ -1,6 +1,6 @@
 /** A value with what is known of it: "28 m", "12 m ± 0.5 m", "12 m +- 5 %", "between 1 kohm and 5 kohm". */
 import { between, exactly, type Quantity, within } from "@feedpath/engine";
-import { type Amount, bound, expectedAmount, parseAmount, plainSymbols } from "./amount";
+import { type Amount, bound, expectedAmount, parseAmount, parseDifference, plainSymbols } from "./amount";
 import { type DimensionName, dimensions } from "./dimensions";
 import { faulty, type Parsed, parsed } from "./fault";
 import { shown } from "./nearest";
@@ -52,7 +52,7 @@ function readWithin(text: string, match: RegExpExecArray, name: DimensionName): 
 function readBound(text: string, nominal: Amount, name: DimensionName): Parsed<number> {
   const percent = name === "ratio" ? null : /^(\d+(?:\.\d+)?)\s*%$/.exec(text);
   if (percent) return parsed((Math.abs(nominal.value) * Number(percent[1])) / 100);
-  const spread = parseAmount(text, name);
+  const spread = parseDifference(text, name);
   if (!spread.ok) return spread;
   return parsed(spread.value.value - spread.value.unit.offset);
 }

@@ -45,6 +45,8 @@ describe("a quantity", () => {
     expect(value("12 m +/- 0.5 m", "length")).toEqual(value("12 m +- 0.5 m", "length"));
     expect(value("200 pF \u00b1 5 %", "capacitance").low).toBeCloseTo(190e-12, 20);
     expect(value("20 degC \u00b1 5 degC", "temperature").low).toBeCloseTo(288.15, 9);
+    // A bound is a difference: it may be smaller than the smallest value that is read.
+    expect(value("7 MHz +/- 2 Hz", "frequency").high).toBe(7000002);
     expect(value("between 1 kohm and 2 kohm", "impedance").value).toBe(1500);
     // More than threefold apart: the geometric middle (grammar, table of values).
     expect(value("between 1 kohm and 4 kohm", "impedance").value).toBe(2000);
