@@ -23,12 +23,9 @@ export function agreement(published: number | ComplexNumber, computed: number | 
   const [p, c] = [complex(published), complex(computed)];
   const [re, im] = [c.re - p.re, c.im - p.im];
   const difference = Math.hypot(re, im);
-  if (tolerance.resistanceShare !== undefined) {
-    const reactance = Math.max(tolerance.reactance ?? 0, (tolerance.reactanceShare ?? 0) * Math.abs(p.im));
-    return {
-      difference,
-      agrees: Math.abs(re) <= tolerance.resistanceShare * Math.abs(p.re) && Math.abs(im) <= reactance,
-    };
+  if (tolerance.resistance !== undefined) {
+    const agrees = Math.abs(re) <= tolerance.resistance && Math.abs(im) <= (tolerance.reactance ?? 0);
+    return { difference, agrees };
   }
   const allowed = Math.max((tolerance.relative ?? 0) * Math.hypot(p.re, p.im), tolerance.absolute ?? 0);
   return { difference, agrees: difference <= allowed };

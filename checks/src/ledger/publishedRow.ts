@@ -11,10 +11,9 @@ export interface Tolerance {
   /** Share of the published magnitude, and an amount in its unit: the larger of the two counts. */
   readonly relative?: number;
   readonly absolute?: number;
-  /** Impedances whose source bounds resistance and reactance apart: shares of each, and ohms. */
-  readonly resistanceShare?: number;
+  /** Impedances whose source bounds resistance and reactance apart, ohm. */
+  readonly resistance?: number;
   readonly reactance?: number;
-  readonly reactanceShare?: number;
 }
 
 export type PublishedValue =
@@ -66,7 +65,7 @@ export function numbersOf(row: PublishedRow): ReadonlyMap<string, number | Compl
   return found;
 }
 
-const boundNames = ["relative", "absolute", "resistanceShare"];
+const boundNames = ["relative", "absolute", "resistance"];
 
 /** The tolerance of one value of a row (by its name, or the last part of it), or null when the source gives none. */
 export function toleranceOf(row: PublishedRow, name: string): Tolerance | null {

@@ -1,0 +1,4 @@
+import { checkTopic } from "./testing/checkTopic";
+import { sommerfeld } from "./topics/sommerfeld";
+
+checkTopic(sommerfeld);
