@@ -1,25 +1,10 @@
 /** Checks that need the whole station: names, references, connections, geometry. */
-import type { Station } from "@feedpath/engine";
-import type { WrittenAntenna } from "../building/antennas";
-import type { Build } from "../building/build";
-import type { KeyPath } from "../reading/sourceText";
-import type { FileStation } from "../schema/station";
+import type { Checked } from "./checked";
 import { checkConnections, checkSets } from "./connections";
 import { checkFeeds, checkRoutes, checkShapes } from "./geometry";
 import { checkNames } from "./names";
 import { checkEarths, checkMayChange, checkReadings } from "./references";
 import { checkReturns } from "./returns";
-
-export interface Checked {
-  readonly build: Build;
-  readonly file: FileStation;
-  readonly station: Station;
-  readonly antennas: readonly WrittenAntenna[];
-  /** Names of the parts and ends of the path, in order, with their place in the file. */
-  readonly partNames: readonly { readonly name: string; readonly path: KeyPath }[];
-  /** Names of all feeds. */
-  readonly feeds: readonly string[];
-}
 
 export function checkStation(checked: Checked): void {
   checkNames(checked);

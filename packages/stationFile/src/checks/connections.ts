@@ -3,7 +3,7 @@ import type { Path, PathEnd } from "@feedpath/engine";
 import { fault, list } from "../building/build";
 import type { KeyPath } from "../reading/sourceText";
 import { nearestWord, orList, shown } from "../units/nearest";
-import type { Checked } from "./checkStation";
+import type { Checked } from "./checked";
 import { allParts, checkName } from "./references";
 
 interface PlacedEnd {

@@ -5,7 +5,7 @@ import { samePlace } from "../building/shapes";
 import type { KeyPath } from "../reading/sourceText";
 import { formatAmount, formatPlace } from "../units/formatQuantity";
 import { shown, someOf } from "../units/nearest";
-import type { Checked } from "./checkStation";
+import type { Checked } from "./checked";
 import { partsWithPlaces } from "./references";
 
 /** Differences below this are rounding, m. */

@@ -3,7 +3,7 @@
 import { fault } from "../building/build";
 import type { KeyPath } from "../reading/sourceText";
 import { shown } from "../units/nearest";
-import type { Checked } from "./checkStation";
+import type { Checked } from "./checked";
 
 interface Named {
   readonly name: string;

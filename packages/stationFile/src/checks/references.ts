@@ -3,7 +3,7 @@ import type { Part, Path } from "@feedpath/engine";
 import { fault } from "../building/build";
 import type { KeyPath } from "../reading/sourceText";
 import { nearestWord, shown, someOf } from "../units/nearest";
-import type { Checked } from "./checkStation";
+import type { Checked } from "./checked";
 import { namedThings } from "./names";
 
 /** Tells an unknown name with the nearest known one. `what` begins the sentence: "No earth". */

@@ -2,7 +2,7 @@
 import type { Antenna, Shape } from "@feedpath/engine";
 import type { WrittenAntenna } from "../building/antennas";
 import { fault } from "../building/build";
-import type { Checked } from "./checkStation";
+import type { Checked } from "./checked";
 import { allParts, checkName } from "./references";
 
 const oneSided = (shape: Shape): boolean => shape.kind === "vertical" || shape.kind === "end-fed wire";
