@@ -37,14 +37,23 @@ export function meshRule(frequency: number, refinement: number): MeshRule {
   };
 }
 
-/** Lengths of the pairs on a stretch: graded from both sides, scaled down to fill it exactly. */
-function pairLengths(length: number, first: number, last: number, largest: number, growth: number): number[] {
+/** Length of the pair at one side of a stretch; a gap's is kept exactly. */
+interface Side {
+  readonly pair: number;
+  readonly isGap: boolean;
+}
+
+/** Lengths of the pairs on a stretch: graded from both sides; all but gaps scaled down to fill it exactly. */
+function pairLengths(length: number, first: Side, last: Side, largest: number, growth: number): number[] {
+  const before = first.isGap ? [first.pair] : [];
+  const after = last.isGap ? [last.pair] : [];
+  const free = [...before, ...after].reduce((rest, pair) => rest - pair, length);
   const left: number[] = [];
   const right: number[] = [];
-  let nextLeft = Math.min(first, largest);
-  let nextRight = Math.min(last, largest);
+  let nextLeft = Math.min(first.isGap ? first.pair * growth : first.pair, largest);
+  let nextRight = Math.min(last.isGap ? last.pair * growth : last.pair, largest);
   let sum = 0;
-  while (sum < length * (1 - 1e-9)) {
+  while (sum < free * (1 - 1e-9)) {
     if (nextLeft <= nextRight) {
       left.push(nextLeft);
       sum += nextLeft;
@@ -55,7 +64,24 @@ function pairLengths(length: number, first: number, last: number, largest: numbe
       nextRight = Math.min(nextRight * growth, largest);
     }
   }
-  return [...left, ...right].map((l) => (l * length) / sum);
+  return [...before, ...[...left, ...right].map((l) => (l * free) / sum), ...after];
+}
+
+/** The pair of elements at one end of a wire. */
+function sideAtEnd(
+  structure: Structure,
+  junctions: readonly Junction[],
+  wire: number,
+  end: 0 | 1,
+  rule: MeshRule,
+): Side {
+  const junction = junctions.find((j) => j.ends.some((e) => e.wire === wire && e.end === end))!;
+  const free = junction.ends.length === 1 && !junction.onGround;
+  if (free) return { pair: (2 * structure.wires[wire]!.radius) / rule.refinement, isGap: false };
+  const shortest = Math.min(...junction.ends.map((e) => wireLength(structure.wires[e.wire]!)));
+  const isGap = junction.feed >= 0;
+  const pair = 2 * Math.min(rule.gap, shortest / (2 * fewestPairs));
+  return { pair: isGap ? pair : pair / rule.refinement, isGap };
 }
 
 /** Distances (m) of all nodes of a wire from its start, both ends included. */
@@ -66,30 +92,26 @@ export function wireNodes(
   rule: MeshRule,
 ): number[] {
   const length = wireLength(structure.wires[wire]!);
-  const { refinement } = rule;
-  const sizeAtEnd = (end: 0 | 1): number => {
-    const junction = junctions.find((j) => j.ends.some((e) => e.wire === wire && e.end === end))!;
-    const free = junction.ends.length === 1 && !junction.onGround;
-    if (free) return structure.wires[wire]!.radius / refinement;
-    const shortest = Math.min(...junction.ends.map((e) => wireLength(structure.wires[e.wire]!)));
-    const size = Math.min(rule.gap, shortest / fewestPairs);
-    return junction.feed >= 0 ? size : size / refinement;
-  };
   const loads = structure.loads.filter((l) => l.wire === wire && l.distance > 0 && l.distance < length);
   const breaks = [...new Set([0, ...loads.map((l) => l.distance), length])].sort((a, b) => a - b);
-  const sizes = breaks.map((_, i) =>
-    i === 0 ? sizeAtEnd(0) : i === breaks.length - 1 ? sizeAtEnd(1) : Math.min(rule.gap, length / (2 * fewestPairs)),
-  );
-  const largest = Math.min(rule.largest, length / (2 * fewestPairs * refinement));
+  const stretches = breaks.slice(1).map((to, i) => to - breaks[i]!);
+  const loadGap = Math.min(rule.gap, Math.min(...stretches) / (2 * fewestPairs));
+  const sides = breaks.map((_, i): Side => {
+    if (i === 0) return sideAtEnd(structure, junctions, wire, 0, rule);
+    if (i === breaks.length - 1) return sideAtEnd(structure, junctions, wire, 1, rule);
+    return { pair: 2 * loadGap, isGap: true };
+  });
+  const largest = Math.min(rule.largest, length / (2 * fewestPairs * rule.refinement));
   const nodes = [0];
-  for (let i = 1; i < breaks.length; i++) {
-    const [from, to] = [breaks[i - 1]!, breaks[i]!];
-    let at = from;
-    for (const pair of pairLengths(to - from, 2 * sizes[i - 1]!, 2 * sizes[i]!, 2 * largest, rule.growth)) {
+  stretches.forEach((stretch, i) => {
+    let at = breaks[i]!;
+    // A gap next to a load close by must leave room for others.
+    const [first, last] = [sides[i]!, sides[i + 1]!].map((s) => ({ ...s, pair: Math.min(s.pair, stretch / 3) }));
+    for (const pair of pairLengths(stretch, first!, last!, 2 * largest, rule.growth)) {
       nodes.push(at + pair / 2, at + pair);
       at += pair;
     }
-    nodes[nodes.length - 1] = to;
-  }
+    nodes[nodes.length - 1] = breaks[i + 1]!;
+  });
   return nodes;
 }
