@@ -184,6 +184,7 @@ export interface Answer {
     readonly says: string;
     readonly value: number;
     readonly limit: number;
+    readonly unit: string;
     readonly source: string;
   }[];
   readonly next: string;

@@ -1,14 +1,16 @@
-/** Rounds parts so that they still add up to the rounded whole (largest remainder). */
+/**
+ * Rounds parts so that they still add up to the rounded whole: each to its nearest step, then single steps moved where
+ * that changes a number least against its own size, so that small numbers keep the value they have elsewhere.
+ */
 export function shareOut(parts: readonly number[], whole: number, decimals: number): number[] {
   const step = 10 ** -decimals;
-  const scaled = parts.map((p) => p / step);
-  const floors = scaled.map(Math.floor);
-  let missing = Math.round(whole / step) - floors.reduce((a, b) => a + b, 0);
-  const order = scaled.map((s, i) => [s - Math.floor(s), i] as const).sort((a, b) => b[0] - a[0]);
-  for (const [, i] of order) {
-    if (missing <= 0) break;
-    floors[i]! += 1;
-    missing -= 1;
+  const steps = parts.map((p) => Math.round(p / step));
+  let missing = Math.round(whole / step) - steps.reduce((a, b) => a + b, 0);
+  while (missing !== 0) {
+    const move = Math.sign(missing);
+    const cost = parts.map((p, i) => Math.abs((steps[i]! + move) * step - p) / Math.max(p, step));
+    steps[cost.indexOf(Math.min(...cost))]! += move;
+    missing -= move;
   }
-  return floors.map((f) => f * step);
+  return steps.map((s) => s * step);
 }

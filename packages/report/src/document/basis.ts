@@ -59,7 +59,7 @@ export function careSection({ cautions, notCovered }: Answer): Block | null {
 export function reasonsSection({ reasons, verdict }: Answer): Block | null {
   if (reasons.length === 0 || verdict === null) return null;
   const items = reasons.map((reason): readonly Inline[] => [
-    ...inlinesOf(visibleLine(`${reason.says}; limit ${numberText(reason.limit)}.`)),
+    ...inlinesOf(visibleLine(`${reason.says}; limit ${numberText(reason.limit)} ${reason.unit}.`)),
     { kind: "quiet", text: ` ${visibleLine(reason.source)}` },
   ]);
   return { kind: "section", title: `Why it is called ${verdict}`, blocks: [{ kind: "list", items }] };

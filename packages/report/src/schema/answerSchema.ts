@@ -43,7 +43,7 @@ export const answerSchema = z
     headlinePhrases: phrases,
     verdict: z.enum(["good", "workable", "trouble"]).nullable(),
     verdictPhrases: phrases,
-    reasons: z.array(z.strictObject({ says: text, value: number, limit: number, source: text })),
+    reasons: z.array(z.strictObject({ says: text, value: number, limit: number, unit: text, source: text })),
     next: text,
     wouldSettle: text.nullable(),
     values: z.record(text, valueSchema),

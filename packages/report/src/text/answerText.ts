@@ -85,7 +85,7 @@ function explained(answer: Answer): readonly string[] {
 }
 
 function judgement(answer: Answer): readonly string[] {
-  const reasons = answer.reasons.map((r) => bullet(`${r.says}; limit ${numberText(r.limit)} (${r.source}).`));
+  const reasons = answer.reasons.map((r) => bullet(`${r.says}; limit ${numberText(r.limit)} ${r.unit} (${r.source}).`));
   return [
     ...titled("Care, and what is not covered", [...answer.cautions, ...answer.notCovered].map(bullet)),
     ...(answer.verdict === null ? [] : titled(`Why it is called ${answer.verdict}`, reasons)),

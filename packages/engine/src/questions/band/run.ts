@@ -50,8 +50,9 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
     reasons: [
       {
         says: bandReason(facts),
-        value: facts.share,
-        limit: 1,
+        value: 100 * facts.share,
+        limit: 100,
+        unit: "%",
         source:
           "our rule: good when all of the band is below the limit, workable when half of it is (common practice, no source)",
       },

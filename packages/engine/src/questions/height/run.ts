@@ -34,10 +34,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
   if ("refused" in worked) return refusal(height, station, worked.refused, worked.mend);
   const asked = parameters.heights;
   const span = typeof asked === "object" ? asked : usualHeights(worked);
-  const heights = Array.from(
-    { length: pointsOfStudy },
-    (_, i) => span.from + ((span.to - span.from) * i) / (pointsOfStudy - 1),
-  );
+  const heights = heightsOf(span, presentHeight(worked));
   const wanted =
     typeof parameters.elevation === "number"
       ? parameters.elevation
@@ -79,8 +76,9 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
     reasons: [
       {
         says: heightReason(facts),
-        value: facts.share,
-        limit: facts.verdict === "good" ? goodShare : workableShare,
+        value: 100 * facts.share,
+        limit: 100 * (facts.verdict === "good" ? goodShare : workableShare),
+        unit: "%",
         source: "our rule: good from 70 %, workable from 40 % (common practice, no source)",
       },
     ],
@@ -92,6 +90,16 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
     working: heightWorking(facts, study, presentHeight(worked)),
     figures: [],
   };
+}
+
+/** Equal steps over the span, and the height the antenna hangs at now where it lies in it. */
+function heightsOf(span: { readonly from: number; readonly to: number }, now: number): number[] {
+  const steps = Array.from(
+    { length: pointsOfStudy },
+    (_, i) => span.from + ((span.to - span.from) * i) / (pointsOfStudy - 1),
+  );
+  const inside = now > span.from && now < span.to && !steps.includes(now);
+  return inside ? [...steps, now].sort((a, b) => a - b) : steps;
 }
 
 const leftOut = (study: Study): string[] =>

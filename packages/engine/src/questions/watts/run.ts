@@ -38,6 +38,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
         says: wattsReason(facts),
         value: facts.totalLoss,
         limit: facts.verdict === "good" ? goodUpTo : workableUpTo,
+        unit: "dB",
         source: ruleSource,
       },
     ],
