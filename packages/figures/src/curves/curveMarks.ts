@@ -1,5 +1,6 @@
 /** Curves and their bands of doubt, cut at the panel's edges with a mark where they leave it. */
 import { area, curveMonotoneX, line } from "d3-shape";
+import { boxesAlong } from "../kit/box";
 import type { Mark } from "../kit/figure";
 import type { LabelBoard } from "../kit/labelBoard";
 import type { Point } from "../kit/outline";
@@ -97,18 +98,6 @@ export function reserveCurves(
   curves: readonly Curve[],
   board: LabelBoard,
 ): void {
-  const half = 2.5 * frame.s;
-  for (const curve of curves) {
-    for (const { points } of insidePieces(frame, xs, curve.values).pieces) {
-      for (let i = 1; i < points.length; i++) reserveSegment(points[i - 1]!, points[i]!, half, board);
-    }
-  }
-}
-
-function reserveSegment(a: Point, b: Point, half: number, board: LabelBoard): void {
-  const steps = Math.max(1, Math.ceil(Math.hypot(b[0] - a[0], b[1] - a[1]) / (2 * half)));
-  for (let i = 0; i <= steps; i++) {
-    const [x, y] = [a[0] + ((b[0] - a[0]) * i) / steps, a[1] + ((b[1] - a[1]) * i) / steps];
-    board.reserve({ left: x - half, right: x + half, top: y - half, bottom: y + half });
-  }
+  const pieces = curves.flatMap((curve) => insidePieces(frame, xs, curve.values).pieces);
+  for (const { points } of pieces) boxesAlong(points, 2.5 * frame.s).forEach(board.reserve);
 }

@@ -25,7 +25,7 @@ interface Measure {
 const measures: readonly Measure[] = [
   {
     column: "peakPower",
-    optimum: "greatestPowerImpedance",
+    optimum: "powerOptimum",
     panelName: "peak power before breakdown",
     label: "power",
     best: "most power",
@@ -35,7 +35,7 @@ const measures: readonly Measure[] = [
   },
   {
     column: "peakVoltage",
-    optimum: "greatestVoltageImpedance",
+    optimum: "voltageOptimum",
     panelName: "peak voltage before breakdown",
     label: "voltage",
     best: "most voltage",
@@ -45,13 +45,13 @@ const measures: readonly Measure[] = [
   },
   {
     column: "attenuation",
-    optimum: "leastAttenuationImpedance",
+    optimum: "attenuationOptimumAtFrequency",
     panelName: "attenuation, dB per 100 m",
     label: "attenuation",
     best: "least loss",
     role: "heat",
     labelRole: "heatInk",
-    upTo: 3,
+    upTo: 4,
   },
 ];
 
@@ -104,9 +104,7 @@ function verticals(answer: Answer): Vertical[] {
 }
 
 function sentenceOf(answer: Answer): string {
-  const [power, loss] = ["greatestPowerImpedance", "leastAttenuationImpedance"].map((name) =>
-    requiredNumber(answer, name),
-  );
+  const [power, loss] = ["powerOptimum", "attenuationOptimumAtFrequency"].map((name) => requiredNumber(answer, name));
   const between = optionalNumber(answer, "geometricMean");
   const middle = between === null ? "" : `; ${ohmText(between)} lies between`;
   return `Most power fits at ${ohmText(power!)}, least loss is at ${ohmText(loss!)}${middle}`;
@@ -126,7 +124,7 @@ function describe(answer: Answer, table: Table): string {
 
 /** Figure of the answer to `why`. Impedances in ohm. */
 export function impedanceCompromise(answer: Answer, options: ChartOptions): Figure {
-  const table = requiredTable(answer, "impedance");
+  const table = requiredTable(answer, "impedanceCompromise");
   const drawn = drawChart({
     ...options,
     axis: { values: numbersOf(table, "characteristicImpedance"), name: "characteristic impedance, Ω" },

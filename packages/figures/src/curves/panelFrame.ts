@@ -69,6 +69,6 @@ export function roundSpan(values: readonly number[]): readonly [number, number] 
 /** From SWR 1 to a round value above all of `values`, 1.5 at least; more than `most` is cut (the curves mark it). */
 export function swrSpan(values: readonly number[], most: number): readonly [number, number] {
   const highest = Math.min(Math.max(1.4, ...values), most);
-  const step = highest < 4 ? 0.5 : highest < 6 ? 1 : 2;
+  const step = highest < 4 ? 0.5 : highest < 6 ? 1 : highest < 12 ? 2 : highest < 30 ? 5 : 10;
   return [1, 1 + step * Math.ceil((highest - 1) / step)];
 }

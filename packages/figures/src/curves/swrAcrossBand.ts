@@ -77,6 +77,29 @@ function dropMark(
   return [{ kind: "line", x1: x, y1: start, x2: x, y2: end, stroke }, ...texts];
 }
 
+/** A minimum at the end of the span is none: SWR goes on falling outside. */
+function lowestText(table: Table, lowest: number, decimals: number): string {
+  const axis = numbersOf(table, "frequency");
+  const step = (axis.at(-1)! - axis[0]!) / (4 * axis.length);
+  const at = fixedText(lowest, decimals);
+  if (lowest < axis[0]! + step) return `still lower below ${at}`;
+  return lowest > axis.at(-1)! - step ? `still lower above ${at}` : `lowest SWR ${at}`;
+}
+
+/** Says so where the whole curve of the antenna lies above the scale. */
+function offScaleLabel(table: Table, frame: PanelFrame, board: LabelBoard): Mark[] {
+  const values = requiredColumn(table, atAntenna).values.filter((value) => value !== null);
+  if (values.length === 0 || values.some((value) => value <= frame.to)) return [];
+  const least = swrText(Math.min(...values));
+  const style = { role: "ink", size: 13 * frame.s, weight: 600 } as const;
+  const texts = [`at the antenna: ${least} and more, above this scale`, `at the antenna: ${least} and more`];
+  const ys = [32, 50, 68].map((down) => frame.top + down * frame.s);
+  return board.place(
+    style,
+    texts.flatMap((text) => ys.map((y) => ({ lines: [text], x: frame.left + 8 * frame.s, y }))),
+  );
+}
+
 function limitMarks(limit: number | null, frame: PanelFrame, board: LabelBoard): Mark[] {
   if (limit === null || limit <= frame.from || limit >= frame.to) return [];
   const { s, left, right } = frame;
@@ -98,7 +121,7 @@ interface Difference {
   readonly meter: number;
 }
 
-/** Where the two differ most: the answer's own frequency. */
+/** Where the two differ most: the answer's own frequency; null where the path transforms and the two do not compare. */
 function differenceOf(answer: Answer, table: Table): Difference | null {
   const at = optionalNumber(answer, "swrDifferenceFrequency");
   if (at === null) return null;
@@ -110,6 +133,16 @@ const tellingDifference = 0.1;
 const isTelling = (one: Difference | null): one is Difference =>
   one !== null && Math.abs(one.antenna - one.meter) >= tellingDifference;
 
+/** Values of a column in the wanted band; of the whole table where none is wanted. */
+function insideWanted(table: Table, name: string, wanted: Wanted | null): number[] {
+  const axis = numbersOf(table, "frequency");
+  const near = 1e-6;
+  return requiredColumn(table, name).values.filter(
+    (value, i): value is number =>
+      value !== null && (wanted === null || (axis[i]! >= wanted.from - near && axis[i]! <= wanted.to + near)),
+  );
+}
+
 function titleOf(table: Table, difference: Difference | null, wanted: Wanted | null): string {
   if (isTelling(difference)) {
     const [antenna, meter] = [swrText(difference.antenna), swrText(difference.meter)];
@@ -117,28 +150,20 @@ function titleOf(table: Table, difference: Difference | null, wanted: Wanted | n
       ? `The line flatters: the antenna is at ${antenna} where the meter shows ${meter}`
       : `The line adds: the antenna is at ${antenna} where the meter shows ${meter}`;
   }
-  const axis = numbersOf(table, "frequency");
-  const inside = requiredColumn(table, onMeter).values.filter((_, i) => {
-    const f = axis[i]!;
-    return wanted === null || (f >= wanted.from - 1e-6 && f <= wanted.to + 1e-6);
-  });
-  const numbers = inside.filter((value): value is number => value !== null);
+  const numbers = insideWanted(table, onMeter, wanted);
   const [least, most] = [swrText(Math.min(...numbers)), swrText(Math.max(...numbers))];
-  return `Antenna and meter agree: SWR ${least === most ? least : `${least} to ${most}`}`;
+  const span = `SWR ${least === most ? least : `${least} to ${most}`}`;
+  return difference === null ? `The meter in the shack shows ${span}` : `Antenna and meter agree: ${span}`;
 }
 
-/** Above this the scale stops, unless the wanted band needs more: nobody reads SWR 20 off a curve. */
+/** Above this the scale stops, unless the wanted band needs more: small values are what is read off the curve. */
 const usualTop = 5;
 
+/** Enough for the meter in the wanted band, or for three times its least value there, and for 10 at most otherwise. */
 function topOf(table: Table, wanted: Wanted | null): number {
-  const axis = numbersOf(table, "frequency");
-  const inside = [atAntenna, onMeter].flatMap((name) =>
-    requiredColumn(table, name).values.filter(
-      (_, i) => wanted !== null && axis[i]! >= wanted.from - 1e-6 && axis[i]! <= wanted.to + 1e-6,
-    ),
-  );
-  const most = Math.max(0, ...inside.filter((value): value is number => value !== null));
-  return Math.min(10, Math.max(usualTop, 1.1 * most));
+  const inside = insideWanted(table, onMeter, wanted);
+  const [least, most] = [Math.min(...inside), Math.max(...inside)];
+  return Math.min(Math.max(10, 3 * least), Math.max(usualTop, 1.1 * most));
 }
 
 function describe(answer: Answer, difference: Difference | null, decimals: number): string {
@@ -185,9 +210,10 @@ export function swrAcrossBand(answer: Answer, options: ChartOptions): Figure {
     ...dropMark(frame, board, {
       at: lowest,
       value: valueAt(table, onMeter, lowest) ?? from,
-      text: `lowest SWR ${fixedText(lowest, decimals)}`,
+      text: lowestText(table, lowest, decimals),
       dashed: true,
     }),
+    ...offScaleLabel(table, frame, board),
   ];
   const bar = (frame: PanelFrame): Mark[] => {
     if (!isTelling(difference)) return [];

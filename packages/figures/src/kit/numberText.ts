@@ -20,10 +20,10 @@ export function significantText(value: number, figures: number): string {
 
 export const withUnit = (number: string, unit: string): string => `${number}${space}${unit}`;
 
-/** Watts: one decimal below 100 W, whole above, milliwatts where one decimal would hide the value. */
+/** Watts with one decimal, whole from 1000 W up; milliwatts where one decimal would hide the value. */
 export function wattsText(watts: number): string {
   const size = Math.abs(watts);
-  if (size > 0 && size < 0.095) return withUnit(significantText(watts * 1000, 2), "mW");
+  if (size >= 5e-4 && size < 0.095) return withUnit(significantText(watts * 1000, 2), "mW");
   return withUnit(size >= 99.95 ? plainText(watts, size < 1000 ? 1 : 0) : fixedText(watts, 1), "W");
 }
 

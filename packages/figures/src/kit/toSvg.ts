@@ -65,7 +65,7 @@ function textMarkup(mark: TextMark, pen: Pen): string {
     ...baseAttributes(mark),
     ["x", mark.x],
     ["y", mark.y],
-    ["font-family", typefaces[mark.face]],
+    ["font-family", mark.face === "numbers" ? null : typefaces[mark.face]],
     ["font-size", mark.size],
     ["font-weight", mark.weight],
     ["font-style", mark.italic ? "italic" : null],
@@ -127,6 +127,7 @@ export function toSvg(figure: Figure, options: SvgOptions): string {
   const head: Attribute[] = [
     ["xmlns", options.standalone ? "http://www.w3.org/2000/svg" : null],
     ["class", "fp-figure"],
+    ["font-family", typefaces.numbers],
     ["role", "img"],
     ["aria-label", `${figure.title} ${figure.description}`],
     ...size,

@@ -1,4 +1,5 @@
 /** The arc with its angles, the ray at the strongest elevation, and the words about the shape. */
+import { boxesAlong } from "../kit/box";
 import type { Mark } from "../kit/figure";
 import type { LabelBoard } from "../kit/labelBoard";
 import { fixedText } from "../kit/numberText";
@@ -79,10 +80,11 @@ function shapeLabel(plan: StagePlan, lobe: Lobe, board: LabelBoard): Mark[] {
   if (compact)
     return board.place({ ...style, size: 12 }, [inSoil, { ...inSoil, lines: ["shape: field by angle, not distance"] }]);
   const lines = ["shape: field strength", "by angle, not distance"];
-  const angle = 140;
-  const x = xFeed + (lobe.radiusAt(angle) + 16 * s) * Math.cos((angle * Math.PI) / 180) - 10 * s;
-  const y = surfaceY - lobe.radiusAt(angle) * Math.sin((angle * Math.PI) / 180);
-  const toLeft = [0, -24, 24, 48].map((dy) => ({ lines, x, y: y + dy * s, anchor: "end" as const }));
+  const toLeft = [0.62, 0.5, 0.74, 0.4, 0.86, 0.3].map((up) => {
+    const y = surfaceY - up * plan.lobeRadius;
+    const beside = lobe.outline.filter((point) => Math.abs(point[1] - y) < 24 * s);
+    return { lines, x: Math.min(xFeed, ...beside.map(([x]) => x)) - 16 * s, y, anchor: "end" as const };
+  });
   const toRight = [40, 25].map((at) => {
     const [px, py] = polar(plan, plan.arcRadius + 48 * s, at);
     return { lines, x: px, y: py };
@@ -90,14 +92,17 @@ function shapeLabel(plan: StagePlan, lobe: Lobe, board: LabelBoard): Mark[] {
   return board.place(style, [...toLeft, ...toRight, inSoil]);
 }
 
-/** Keeps other labels off the ray. */
-export function reserveRay(plan: StagePlan, { strongest }: Lobe, board: LabelBoard): void {
-  const pieces = 24;
-  for (let i = 1; i <= pieces; i++) {
-    const [x, y] = polar(plan, (plan.arcRadius * (i - 0.5)) / pieces, strongest.elevation);
-    const half = (plan.arcRadius / pieces) * 0.4;
-    board.reserve({ left: x - half, right: x + half, top: y - half, bottom: y + half });
-  }
+/** Keeps other labels off the ray, and off the outline of the lobe while they have another place. */
+export function reserveLobe(plan: StagePlan, { strongest, outline }: Lobe, board: LabelBoard): void {
+  const foot: Point = [plan.xFeed, plan.surfaceY];
+  const tip = polar(plan, plan.arcRadius, strongest.elevation);
+  boxesAlong([foot, tip], 3 * plan.s).forEach(board.reserve);
+  boxesAlong(outline, 1.5 * plan.s).forEach(board.avoid);
+  if (strongest.to - strongest.from <= broad) return;
+  const arc = Array.from({ length: 20 }, (_, i) =>
+    polar(plan, plan.arcRadius, strongest.from + ((strongest.to - strongest.from) * i) / 19),
+  );
+  boxesAlong(arc, 2 * plan.s).forEach(board.avoid);
 }
 
 export const arcAndRay = (plan: StagePlan, lobe: Lobe): Mark[] => [

@@ -1,9 +1,11 @@
 /** The station itself in the section: transmitter, line with what sits on it, wires, feed point. */
 import type { Answer, Drawing, PartResult } from "@feedpath/engine";
+import { boxesAlong } from "../kit/box";
 import type { Mark } from "../kit/figure";
 import type { LabelBoard } from "../kit/labelBoard";
 import { type Point, roundedPolyline } from "../kit/outline";
 import { lineLength, projection, unrolledLine } from "./cut";
+import { partsInUse } from "./partsInUse";
 import type { StagePlan } from "./stagePlan";
 
 /** px; a wire that projects shorter than this is seen from its end. */
@@ -34,16 +36,19 @@ export const seenFromEnd = (drawing: Drawing, plan: StagePlan): boolean => {
 export const highestWire = (drawing: Drawing, plan: StagePlan): number =>
   Math.min(feedPlace(drawing, plan)[1], ...wireEnds(drawing, plan).flatMap(([a, b]) => [a[1], b[1]]));
 
-/** Keeps labels off the wires. */
-export function reserveWires(drawing: Drawing, plan: StagePlan, board: LabelBoard): void {
-  const pieces = 16;
-  const half = 2 * plan.s;
-  for (const [a, b] of wireEnds(drawing, plan)) {
-    for (let i = 0; i <= pieces; i++) {
-      const [x, y] = [a[0] + ((b[0] - a[0]) * i) / pieces, a[1] + ((b[1] - a[1]) * i) / pieces];
-      board.reserve({ left: x - half, right: x + half, top: y - half, bottom: y + half });
-    }
+/** Keeps labels off the wires, and off the line while they have another place. */
+export function reserveStation(answer: Answer, drawing: Drawing, plan: StagePlan, board: LabelBoard): void {
+  const { s } = plan;
+  for (const ends of wireEnds(drawing, plan)) boxesAlong(ends, 2 * s).forEach(board.reserve);
+  const points = linePoints(answer, drawing, plan);
+  boxesAlong(points, 2 * s).forEach(board.avoid);
+  const [x = plan.xTransmitter, y = plan.surfaceY] = points[0] ?? [];
+  const bottom = Math.min(y + 3 * s, plan.surfaceY);
+  board.reserve({ left: x - 14 * s, right: x + 14 * s, top: bottom - 19 * s, bottom });
+  for (const { at } of partsOnLine(answer, drawing, plan)) {
+    board.reserve({ left: at[0] - 8 * s, right: at[0] + 8 * s, top: at[1] - 8 * s, bottom: at[1] + 8 * s });
   }
+  board.reserve({ left: 0, right: plan.width, top: plan.surfaceY - 2, bottom: plan.surfaceY + 2 });
 }
 
 function wireMarks(drawing: Drawing, plan: StagePlan): Mark[] {
@@ -95,12 +100,14 @@ export function partsOnLine(answer: Answer, drawing: Drawing, plan: StagePlan): 
   const points = linePoints(answer, drawing, plan);
   const whole = points.slice(1).reduce((sum, b, i) => sum + Math.hypot(b[0] - points[i]![0], b[1] - points[i]![1]), 0);
   const total = lineLength(answer);
+  const drawn = partsInUse(answer).filter((part) => drawnKinds.has(part.kind));
+  if (whole < (40 + 22 * drawn.length) * plan.s) return [];
   const step = 22 * plan.s;
   const margin = 18 * plan.s;
   const first = 30 * plan.s;
   let passed = 0;
   const out: { part: PartResult; distance: number }[] = [];
-  for (const part of answer.parts) {
+  for (const part of partsInUse(answer)) {
     if (part.kind === "line") passed += part.length;
     if (!drawnKinds.has(part.kind)) continue;
     const wanted = total > 0 ? (passed / total) * whole : whole / 2;
@@ -129,7 +136,9 @@ export function stationMarks(answer: Answer, drawing: Drawing, plan: StagePlan):
   const points = linePoints(answer, drawing, plan);
   const [tx = plan.xTransmitter, ty = plan.surfaceY] = points[0] ?? [];
   const stroke = { role: "ink", width: 1.7 * s } as const;
-  const lineIds = answer.parts.filter((part) => part.kind === "line").map((part) => part.name);
+  const lineIds = partsInUse(answer)
+    .filter((part) => part.kind === "line")
+    .map((part) => part.name);
   const [fx, fy] = feedPlace(drawing, plan);
   const box = { x: tx - 13 * s, y: Math.min(ty + 3 * s, plan.surfaceY) - 18 * s, width: 26 * s, height: 18 * s };
   return [

@@ -1,5 +1,6 @@
 /** The path as columns of the ribbon, in the order of the file. */
 import type { Answer, PartResult } from "@feedpath/engine";
+import { feedPoints, partsIdle, partsInUse } from "./partsInUse";
 
 export interface Segment {
   /** Part names this column stands for. */
@@ -77,20 +78,32 @@ function joinSmall(segments: readonly Segment[], lossOf: (one: Segment) => numbe
   return out.map((run) => (run.length === 1 ? run[0]! : joined(run, "small parts together")));
 }
 
+/** Heat in branches that are not in use: it leaves where the path would split. */
+function idleSegment(answer: Answer, before: number): Segment[] {
+  const idle = partsIdle(answer).map((part) => segmentOf(part, answer));
+  const heat = idle.reduce((sum, one) => sum + one.heat, 0);
+  if (idle.length === 0 || heat < 1e-6 * before) return [];
+  const says = "parts not in use";
+  return [{ ...joined(idle, says), isLine: false, length: 0, toJoint: "", power: [before, before - heat] }];
+}
+
 /**
  * Columns before they have a place. Where the path splits (tee), the branches are one column of their own: the power
  * that enters all of them on the left, what reaches the antenna on the right.
  */
 export function segmentsOf(answer: Answer, powerIntoAntenna: number): Segment[] {
-  const trunk = answer.parts.filter((part) => part.branch === "").map((part) => segmentOf(part, answer));
-  const branches = answer.parts.filter((part) => part.branch !== "").map((part) => segmentOf(part, answer));
+  const used = partsInUse(answer);
+  const trunk = used.filter((part) => part.branch === "").map((part) => segmentOf(part, answer));
+  const branches = used.filter((part) => part.branch !== "").map((part) => segmentOf(part, answer));
   const decibels = new Map(answer.parts.map((part) => [part.name, part.loss]));
   const lossOf = (one: Segment) => one.names.reduce((sum, name) => sum + (decibels.get(name) ?? 0), 0);
-  const several = new Set(answer.parts.map((part) => part.branch)).size > (trunk.length > 0 ? 2 : 1);
-  if (!several) return joinSmall([...trunk, ...branches], lossOf);
+  const enters = trunk.at(-1)?.power.at(-1) ?? answer.joints[0]?.power ?? powerIntoAntenna;
+  const idle = idleSegment(answer, enters);
+  if (feedPoints(answer).length < 2) return joinSmall([...trunk, ...idle, ...branches], lossOf);
+  const heat = branches.reduce((sum, one) => sum + one.heat, 0);
   const together = joined(branches, "the branches");
-  const enters = trunk.at(-1)?.power.at(-1) ?? powerIntoAntenna + together.heat;
-  return [...joinSmall(trunk, lossOf), { ...together, toJoint: severalFeedPoints, power: [enters, powerIntoAntenna] }];
+  const power = [powerIntoAntenna + heat, powerIntoAntenna];
+  return [...joinSmall([...trunk, ...idle], lossOf), { ...together, toJoint: severalFeedPoints, power }];
 }
 
 /** Columns between `left` and `right`: parts without length `narrow` px each, lines share the rest by length, `least` px at least. */

@@ -1,5 +1,6 @@
 /** The vertical plane of the cut: places of the station as distance along it (right: towards the cut's azimuth) and height. */
 import type { Answer, Drawing } from "@feedpath/engine";
+import { partsInUse } from "./partsInUse";
 
 /** [distance to the right of the feed point, height], metres. */
 export type CutPoint = readonly [number, number];
@@ -14,7 +15,7 @@ export function projection(drawing: Drawing): (place: readonly number[]) => CutP
 
 /** Length of all lines of the path, metres. */
 export const lineLength = (answer: Answer): number =>
-  answer.parts.reduce((sum, part) => sum + (part.kind === "line" ? part.length : 0), 0);
+  partsInUse(answer).reduce((sum, part) => sum + (part.kind === "line" ? part.length : 0), 0);
 
 /**
  * The line unrolled to the left of the feed point: every place at its horizontal distance from it, whatever the azimuth.

@@ -1,6 +1,7 @@
 /** The small plan at the right: north up, where the cut runs, the pattern by azimuth. */
 import type { Answer, Drawing } from "@feedpath/engine";
 import { numbersOf, requiredTable } from "../kit/answerValues";
+import { boxesAlong } from "../kit/box";
 import type { Mark, Stroke } from "../kit/figure";
 import type { LabelBoard, LabelPlace } from "../kit/labelBoard";
 import { type Point, polyline } from "../kit/outline";
@@ -85,30 +86,33 @@ function insetLabels(plan: StagePlan, inset: Inset, azimuth: number, transmitter
   const { s, cx, cy, radius, reach } = inset;
   const soft = { role: "ink2", size: 13 * s } as const;
   const title = board.place({ role: "ink", size: 13 * s, weight: 600 }, [
-    { lines: ["from above"], x: cx - 14 * s, y: 14 * s, anchor: "end" },
+    ...[14, 32, 50].map((off) => ({ lines: ["from above"], x: cx - off * s, y: 14 * s, anchor: "end" as const })),
   ]);
   const overCut = { ...soft, halo: { role: "paper", width: 4 * s } } as const;
-  const north = board.place(overCut, [{ lines: ["north"], x: cx + 7 * s, y: 14 * s }]);
+  const north = board.place(
+    overCut,
+    [7, 24].map((off) => ({ lines: ["north"], x: cx + off * s, y: 14 * s })),
+  );
   const east = board.place(overCut, [{ lines: ["east"], x: cx + radius + 8 * s, y: cy + 4 * s }]);
   const core = 0.75 * radius;
   board.reserve({ left: cx - core, right: cx + core, top: cy - radius, bottom: cy + radius });
   const [tx, ty] = transmitter;
   const atCentre = Math.hypot(tx - cx, ty - cy) < 12 * s;
-  const around = (text: string, [x, y]: Point): LabelPlace[] => [
-    { lines: [text], x: x - 9 * s, y: y + 4.5 * s, anchor: "end" },
-    { lines: [text], x: x + 9 * s, y: y + 4.5 * s },
+  const around = (text: string, [x, y]: Point, side: 1 | -1): LabelPlace[] => [
+    { lines: [text], x: x + side * 9 * s, y: y + 4.5 * s, anchor: side < 0 ? "end" : "start" },
+    { lines: [text], x: x - side * 9 * s, y: y + 4.5 * s, anchor: side < 0 ? "start" : "end" },
     { lines: [text], x, y: y + 18 * s, anchor: "middle" },
     { lines: [text], x, y: y - 9 * s, anchor: "middle" },
     { lines: [text], x: plan.width - 2 * s, y: y - 9 * s, anchor: "end" },
     { lines: [text], x: plan.width - 2 * s, y: y + 18 * s, anchor: "end" },
   ];
-  const transmitterText = atCentre ? [] : board.place(soft, around("transmitter", transmitter));
+  const transmitterText = atCentre ? [] : board.place(soft, around("transmitter", transmitter, -1));
   const ends = [azimuth + 180, azimuth].map((at) => bearing(inset, at, reach + 12 * s));
   const lower = ends.toSorted((a, b) => b[1] - a[1]);
   const across = (azimuth * Math.PI) / 180;
   const off = Math.abs((tx - cx) * Math.cos(across) + (ty - cy) * Math.sin(across));
   if (!atCentre && off < 8 * s && ty > cy) lower.unshift(transmitter);
-  const cut = lower.flatMap((end) => around("line of the cut", end).toSorted((a, b) => b.x - a.x));
+  const cut = lower.flatMap((end) => around("line of the cut", end, 1));
   const cutText = board.place(
     soft,
     cut.filter(({ y }) => y < plan.surfaceY - 12 * s),
@@ -133,6 +137,13 @@ export function fromAbove(answer: Answer, plan: StagePlan, board: LabelBoard): M
     y2,
     stroke: { role: "ink2", width: 1 * s, dash: `${8 * s} ${3 * s} ${2 * s} ${3 * s}` },
   };
+  boxesAlong(
+    [
+      [x1, y1],
+      [x2, y2],
+    ],
+    1.5 * s,
+  ).forEach(board.avoid);
   const { marks, transmitter } = planMarks(drawing, inset);
   const [tx, ty] = transmitter;
   board.reserve({ left: tx - 7 * s, right: tx + 7 * s, top: ty - 7 * s, bottom: ty + 7 * s });

@@ -10,14 +10,20 @@ type Placed = RibbonPlan["joints"][number];
 /** A change of SWR above this is labelled. */
 const tellingChange = 0.1;
 
-/** Both ends and every joint whose SWR differs by more than 0.1 from the last one told. */
+const differ = (a: number | null, b: number | null): boolean =>
+  a === null || b === null ? a !== b : Math.abs(a - b) > tellingChange;
+
+/** Both ends and every joint whose SWR differs by more than 0.1 from the last one told, unless the next tells the same. */
 function tellingJoints(joints: readonly Placed[]): Placed[] {
   let told = joints[0]?.swr ?? null;
-  return joints.filter(({ swr }, i) => {
-    const differs = swr === null || told === null ? swr !== told : Math.abs(swr - told) > tellingChange;
-    const shown = i === 0 || i === joints.length - 1 || differs;
+  const telling = joints.filter(({ swr }, i) => {
+    const shown = i === 0 || i === joints.length - 1 || differ(swr, told);
     if (shown) told = swr;
     return shown;
+  });
+  return telling.filter(({ swr }, i) => {
+    const next = telling[i + 1];
+    return i === 0 || next === undefined || next.swr === null || differ(swr, next.swr);
   });
 }
 
@@ -47,17 +53,29 @@ const clear = (slots: readonly Slot[], one: Slot, s: number, width: number): boo
   });
 };
 
-/** Shortest wordings first, turned to the left of their tick where the right is taken; then each grows while it fits. */
-function arrange(slots: Slot[], s: number, width: number): void {
-  for (const [i, slot] of [...slots.entries()].toReversed()) {
-    if (!clear(slots.slice(i + 1), slot, s, width)) slot.anchor = "end";
-  }
+/**
+ * Shortest wordings first: the last joint right of its tick, the others left of theirs where the right is taken. Joints
+ * between give way to the two ends. Then each grows while it fits.
+ */
+function arrange(all: readonly Slot[], s: number, width: number): Slot[] {
+  const slots = [...all];
+  const turn = (i: number) => {
+    const slot = slots[i]!;
+    const after = slots.slice(i + 1);
+    slot.anchor = "start";
+    if (!clear(after, slot, s, width)) slot.anchor = "end";
+    return clear(after, slot, s, width);
+  };
+  for (let i = slots.length - 2; i > 0; i--) if (!turn(i)) slots.splice(i, 1);
+  while (slots.length > 2 && !turn(0)) slots.splice(1, 1);
+  if (slots.length > 1) turn(0);
   const growing = [slots.at(-1), slots[0], ...slots.slice(1, -1)].filter((slot) => slot !== undefined);
   for (const slot of growing) {
     const shortest = slot.level;
     slot.level = 0;
     while (slot.level < shortest && !clear(slots, slot, s, width)) slot.level++;
   }
+  return slots;
 }
 
 function compactLabels(plan: RibbonPlan, board: LabelBoard): Mark[] {
@@ -94,14 +112,15 @@ export function jointLabels(plan: RibbonPlan, board: LabelBoard): Mark[] {
       anchor: "start",
     }),
   );
-  arrange(slots, s, width);
   const y = plan.top - 30 * s;
-  return slots.toReversed().flatMap(({ x, name, texts, level, anchor, id }) => {
-    const styles: LabelStyle[] = [
-      { role: "ink", size: 13 * s, weight: 600, id },
-      { role: "ink2", size: 13 * s, id },
-    ];
-    const place: LabelPlace = { lines: [name, texts[level] ?? ""], x: anchor === "end" ? x + 2 * s : x, y, anchor };
-    return board.place(styles, [place, { ...place, lines: [name] }]);
-  });
+  return arrange(slots, s, width)
+    .toReversed()
+    .flatMap(({ x, name, texts, level, anchor, id }) => {
+      const styles: LabelStyle[] = [
+        { role: "ink", size: 13 * s, weight: 600, id },
+        { role: "ink2", size: 13 * s, id },
+      ];
+      const place: LabelPlace = { lines: [name, texts[level] ?? ""], x: anchor === "end" ? x + 2 * s : x, y, anchor };
+      return board.place(styles, [place, { ...place, lines: [name] }]);
+    });
 }

@@ -20,6 +20,7 @@ export interface Lobe {
   readonly marks: readonly Mark[];
   /** px from the foot to the outline at an elevation in degrees (0 to 180). */
   readonly radiusAt: (elevation: number) => number;
+  readonly outline: readonly Point[];
   readonly strongest: Strongest;
 }
 
@@ -71,6 +72,7 @@ export function lobe(answer: Answer, plan: StagePlan): Lobe {
       const next = elevations.findIndex((one) => one >= elevation);
       return radii[next < 0 ? radii.length - 1 : next] ?? 0;
     },
+    outline,
     strongest: strongestOf(elevations, gains),
   };
 }

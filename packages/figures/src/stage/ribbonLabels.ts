@@ -6,7 +6,7 @@ import type { LabelBoard, LabelPlace, LabelStyle } from "../kit/labelBoard";
 import { givenWattsText, plainText, wattsText, withUnit } from "../kit/numberText";
 import { textWidth, wrapText } from "../kit/textWidth";
 import { jointLabels } from "./jointLabels";
-import { insideBaseline, type RibbonPlan } from "./ribbonPlan";
+import { insideBaseline, leastSky, type RibbonPlan } from "./ribbonPlan";
 import { innerRadius, wattsSize, wordsSize } from "./strips";
 
 function skyLabel(plan: RibbonPlan, board: LabelBoard): Mark[] {
@@ -15,7 +15,7 @@ function skyLabel(plan: RibbonPlan, board: LabelBoard): Mark[] {
   const text = `${wattsText(plan.radiated)} ${stage.compact ? "sky" : "to the sky"}`;
   const baseline = insideBaseline(plan);
   const style: LabelStyle = { role: "fieldInk", size, weight: 600, id: "sky" };
-  if (baseline !== null && plan.k * plan.radiated >= (stage.compact ? 24 : 36 * stage.s)) {
+  if (baseline !== null && plan.k * plan.radiated >= leastSky(stage)) {
     const place: LabelPlace = stage.compact
       ? { lines: [text], x: skyRight - 8, y: baseline, anchor: "end" }
       : { lines: [text], x: xFeed + 120 * stage.s, y: baseline };
@@ -42,17 +42,26 @@ function heatLabels(plan: RibbonPlan, board: LabelBoard): Mark[] {
     board.reserve({ left, right: left + strip.thickness, top: plan.top + plan.k * strip.before, bottom: plan.bottom });
   }
   const byWatts = plan.strips.toSorted((a, b) => b.watts - a.watts);
-  return byWatts.flatMap((strip) => {
-    const place = { x: strip.label.x, y, anchor: strip.label.anchor };
+  const together = byWatts.flatMap(({ id, label }) => {
+    const { watts: number, words: says, apart, x, anchor } = label;
     const styles = [
-      { ...watts, id: strip.id },
-      { ...words, id: strip.id },
+      { ...watts, id },
+      { ...words, id },
     ];
-    const [first = "", ...rest] = strip.label.lines;
-    return board.place(styles, [
-      { ...place, lines: [first, ...rest] },
-      { ...place, lines: [first] },
-    ]);
+    const both = says === null || apart ? [] : [{ lines: [number, says], x, y, anchor }];
+    return board.place(styles, [...both, { lines: [number], x, y, anchor }]);
+  });
+  return [...together, ...wordsApart(plan, words, y, board)];
+}
+
+/** Words that are wider than their watts: each under its strip, in the upper row where it is free. */
+function wordsApart(plan: RibbonPlan, style: LabelStyle, y: number, board: LabelBoard): Mark[] {
+  return plan.strips.flatMap(({ id, label }) => {
+    if (!label.apart || label.words === null) return [];
+    const half = textWidth(label.words, style.size) / 2;
+    const x = Math.min(Math.max(label.x, half + 1), plan.stage.width - half - 1);
+    const rows = [15, 31].map((down): LabelPlace => ({ lines: [label.words!], x, y: y + down, anchor: "middle" }));
+    return board.place({ ...style, id }, rows);
   });
 }
 
@@ -64,11 +73,13 @@ function powerLabels(plan: RibbonPlan, board: LabelBoard): Mark[] {
   const style: LabelStyle = { role: "onPower", size: wattsSize(plan.stage), weight: 600 };
   const end = plan.columns.findLast((column) => column.isLine)?.x1 ?? plan.xFeed;
   const first = textWidth(givenWattsText(plan.whole), style.size, 600);
-  if (plan.left + inset + first > plan.xFeed - 4) return [];
-  const start = board.place(style, [{ lines: [givenWattsText(plan.whole)], x: plan.left + inset, y: baseline }]);
+  const wide = plan.columns.find((column) => column.x1 - column.x0 > first + 1.5 * inset);
+  const left = wide && wide.power[0]! > 0.995 * plan.whole ? wide.x0 : plan.left;
+  if (left + inset + first > plan.xFeed - 4) return [];
+  const start = board.place(style, [{ lines: [givenWattsText(plan.whole)], x: left + inset, y: baseline }]);
   const arrives = plan.joints.find(({ x }) => Math.abs(x - end) < 0.01)?.power ?? plan.intoAntenna;
   const text = wattsText(arrives);
-  const room = end - plan.left - first - textWidth(text, style.size, 600) - 2.5 * inset;
+  const room = end - left - first - textWidth(text, style.size, 600) - 2.5 * inset;
   if (compact || room < 0 || text === givenWattsText(plan.whole)) return start;
   return [...start, ...board.place(style, [{ lines: [text], x: end - inset, y: baseline, anchor: "end" }])];
 }
@@ -81,7 +92,7 @@ export const rangeText = (low: number, high: number, unit: string): string =>
 export function doubtCause(answer: Answer): string {
   const [first, ...others] = answer.uncertainties;
   if (!first || answer.parameters.judged !== "radiatedPower") return "inputs as bounded";
-  const cause = /^[\d−]/.test(first.says) ? `${first.input} ${first.says}` : first.says;
+  const cause = /^[\d−]/.test(first.says) ? first.input : first.says;
   return others.length > 0 ? `${cause}, and more` : cause;
 }
 
@@ -95,16 +106,14 @@ function doubtMarks(answer: Answer, plan: RibbonPlan, board: LabelBoard): Mark[]
   const stroke = { role: "ink", width: 1.5 * s } as const;
   const cap = (y: number): Mark => ({ kind: "line", x1: x - 6 * s, y1: y, x2: x + 6 * s, y2: y, stroke });
   const label = skyRight + 19 * s;
-  const styles: LabelStyle[] = [
-    { role: "ink", size: 13 * s, weight: 600, id: "sky" },
-    { role: "ink2", size: 13 * s },
-  ];
   const cause = wrapText(doubtCause(answer), 13 * s, stage.width - label);
-  const range = rangeText(sky.low, sky.high, "W");
+  const range = wrapText(rangeText(sky.low, sky.high, "W"), 13.7 * s, stage.width - label);
+  const strong: LabelStyle = { role: "ink", size: 13 * s, weight: 600, id: "sky" };
+  const styles = [...range.map(() => strong), { role: "ink2", size: 13 * s } as const];
   const texts = board.place(
     styles,
     [cause, cause.slice(0, 0)].flatMap((lines) =>
-      [y1 + 4 * s, top + 12 * s].map((y) => ({ lines: [range, ...lines], x: label, y })),
+      [y1 + 4 * s, top + 12 * s].map((y) => ({ lines: [...range, ...lines], x: label, y })),
     ),
   );
   return [{ kind: "line", x1: x, y1, x2: x, y2, stroke }, cap(y1), cap(y2), ...texts];

@@ -1,8 +1,9 @@
 /** Everything about a ribbon that is a number: columns, levels, strips. */
-import type { Answer, Joint } from "@feedpath/engine";
+import type { Answer } from "@feedpath/engine";
 import { requiredNumber } from "../kit/answerValues";
 import { placeColumns, type RibbonColumn, segmentsOf, severalFeedPoints } from "./columns";
 import { feedPointsWords, type JointWords, jointWords } from "./jointWords";
+import { feedPoints } from "./partsInUse";
 import type { StagePlan } from "./stagePlan";
 import { heatStrips, leastShare, type PlacedStrip, placeStrips, wattsSize } from "./strips";
 
@@ -18,6 +19,8 @@ export interface RibbonPlan {
   readonly top: number;
   /** Where the drops end. */
   readonly bottom: number;
+  /** Where the labels of the drops end. */
+  readonly end: number;
   readonly left: number;
   readonly xFeed: number;
   readonly skyRight: number;
@@ -43,8 +46,6 @@ function placedColumns(answer: Answer, stage: StagePlan, whole: number, intoAnte
   return placeColumns(segments, xFeed - Math.min(run, xFeed - (compact ? 8 : 16 * s)), xFeed, narrow, least);
 }
 
-const isFeedPoint = ({ name }: Joint): boolean => name.startsWith("feed point");
-
 function placedJoints(answer: Answer, columns: readonly RibbonColumn[], left: number, xFeed: number): RibbonJoint[] {
   const first = columns[0];
   const ends = [
@@ -55,7 +56,7 @@ function placedJoints(answer: Answer, columns: readonly RibbonColumn[], left: nu
   return ends.flatMap(({ name, x, power }): RibbonJoint[] => {
     const joint = answer.joints.find((one) => one.name === name);
     if (joint) return [{ ...jointWords(joint), x, power: power ?? joint.power }];
-    const feeds = answer.joints.filter(isFeedPoint);
+    const feeds = feedPoints(answer);
     if (name !== severalFeedPoints || feeds.length === 0) return [];
     return [{ ...feedPointsWords(feeds), x, power: power ?? feeds.reduce((sum, one) => sum + one.power, 0) }];
   });
@@ -70,16 +71,20 @@ export function ribbonPlan(answer: Answer, stage: StagePlan, top: number): Ribbo
   const left = columns[0]?.x0 ?? Math.min(stage.xTransmitter, stage.xFeed - leastRun);
   const k = stage.pixelsPerWatt ?? stage.bandHeight / whole;
   const { width, s, compact, xFeed } = stage;
+  const strips = placeStrips(heatStrips(answer, columns, xFeed, compact ? 0.45 : s), { k, s, compact, width });
+  const bottom = top + k * whole + stage.drop;
+  const secondRow = strips.some((strip) => strip.label.apart) ? 16 : 0;
   return {
     stage,
     k,
     top,
-    bottom: top + k * whole + stage.drop,
+    bottom,
+    end: bottom + stage.below + secondRow,
     left,
     xFeed,
     skyRight: compact ? width : width - 104 * s,
     columns,
-    strips: placeStrips(heatStrips(answer, columns, xFeed, compact ? 0.45 : s), { k, s, compact, width }),
+    strips,
     joints: placedJoints(answer, columns, left, xFeed),
     whole,
     intoAntenna,
@@ -101,11 +106,14 @@ export const lowerEdge = (plan: RibbonPlan): (readonly [number, number])[] =>
         ]),
       );
 
+/** px of the sky's strip that hold its label. */
+export const leastSky = ({ compact, s }: StagePlan): number => (compact ? 22 : 36 * s);
+
 /** One baseline for all watts inside the band; null when the band is too thin for them. */
 export function insideBaseline(plan: RibbonPlan): number | null {
   const size = wattsSize(plan.stage);
   const sky = plan.k * plan.radiated;
   if (plan.k * plan.whole < 24 * plan.stage.s) return null;
-  const height = sky >= 36 * plan.stage.s ? sky : plan.k * plan.intoAntenna;
+  const height = sky >= leastSky(plan.stage) ? sky : plan.k * plan.intoAntenna;
   return height < size ? null : plan.top + height / 2 + 0.35 * size;
 }

@@ -3,9 +3,11 @@ import type { Answer, Drawing } from "@feedpath/engine";
 import type { Mark, Stroke } from "../kit/figure";
 import type { LabelBoard, LabelPlace, LabelStyle } from "../kit/labelBoard";
 import { metresText } from "../kit/numberText";
+import type { Point } from "../kit/outline";
 import { feedPlace, highestWire, linePoints, partsOnLine, seenFromEnd } from "./antennaMarks";
 import { partSays } from "./columns";
 import type { Lobe } from "./lobe";
+import { partsInUse } from "./partsInUse";
 import type { StagePlan } from "./stagePlan";
 
 /** Baseline above the highest wire, lifted where the outline of the lobe would run through the words. */
@@ -17,14 +19,17 @@ function baselineAbove(drawing: Drawing, plan: StagePlan, shape: Lobe): number {
 }
 
 function antennaLabel(drawing: Drawing, plan: StagePlan, shape: Lobe, board: LabelBoard): Mark[] {
-  const { s, compact, xFeed } = plan;
+  const { s, compact, xFeed, surfaceY, arcRadius } = plan;
   const ended = seenFromEnd(drawing, plan) && !compact ? ", seen from its end" : "";
   const y = baselineAbove(drawing, plan, shape);
+  const close = highestWire(drawing, plan) - (compact ? 9 : 13 * s);
   const style: LabelStyle = { role: "ink", size: 13 * s, weight: 600, id: drawing.antennaName };
   const texts = [`${drawing.antennaSays}${ended}`, `${drawing.antennaName}${ended}`, drawing.antennaName];
   const places = texts.flatMap((text): LabelPlace[] => [
     { lines: [text], x: xFeed - 13 * s, y, anchor: "end" },
     { lines: [text], x: xFeed + 13 * s, y },
+    { lines: [text], x: xFeed - 13 * s, y: close, anchor: "end" },
+    { lines: [text], x: xFeed - 13 * s, y: surfaceY - arcRadius - 5 * s, anchor: "end" },
     { lines: [text], x: xFeed, y: y - 6 * s, anchor: "middle" },
   ]);
   return board.place(style, places);
@@ -50,10 +55,13 @@ function heightMarks(drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark
     d: `M${x - 3.5 * s},${tip + way * 6 * s}L${x},${tip}L${x + 3.5 * s},${tip + way * 6 * s}`,
     stroke,
   });
+  board.avoid({ left: x - 2 * s, right: x + 2 * s, top: y, bottom: surfaceY });
   const bar = (at: number): Mark => ({ kind: "line", x1: x - 17 * s, y1: at, x2: x + 4 * s, y2: at, stroke });
   const label = board.place({ role: "ink", size: 13 * s, weight: 600 }, [
     ...[58, 44, 30, 74].map((down) => ({ lines: [text], x: x + 7 * s, y: y + down * s })),
+    { lines: [text], x: x + 7 * s, y: (y + surfaceY) / 2 + 5 * s },
     { lines: [text], x: x - 7 * s, y: y + 58 * s, anchor: "end" },
+    { lines: [text], x: x + 7 * s, y: y - 6 * s },
   ]);
   return [
     { kind: "line", x1: x, y1: surfaceY - 2 * s, x2: x, y2: y, stroke },
@@ -65,10 +73,23 @@ function heightMarks(drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark
   ];
 }
 
+/** Beside the middle of the line's longest straight piece. */
+function besideLongest(points: readonly Point[], text: string, s: number): LabelPlace {
+  const pieces = points.slice(1).map((b, i) => [points[i]!, b] as const);
+  const length = ([a, b]: readonly [Point, Point]) => Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const [a = [0, 0], b = [0, 0]] = pieces.toSorted((one, other) => length(other) - length(one))[0] ?? [];
+  const [x, y] = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+  const vertical = Math.abs(b[1] - a[1]) > Math.abs(b[0] - a[0]);
+  return vertical
+    ? { lines: [text], x: x - 9 * s, y: y + 4 * s, anchor: "end" }
+    : { lines: [text], x, y: y - 9 * s, anchor: "middle" };
+}
+
 function lineLabels(answer: Answer, drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark[] {
   const { s, compact, surfaceY } = plan;
-  const lines = answer.parts.filter((part) => part.kind === "line");
-  const [x = plan.xTransmitter, y = surfaceY] = linePoints(answer, drawing, plan)[0] ?? [];
+  const lines = partsInUse(answer).filter((part) => part.kind === "line");
+  const points = linePoints(answer, drawing, plan);
+  const [x = plan.xTransmitter, y = surfaceY] = points[0] ?? [];
   const bottom = Math.min(y + 3 * s, surfaceY);
   const word = compact ? "set" : "transmitter";
   const name: LabelPlace = { lines: [word], x, y: bottom - 25 * s, anchor: "middle" };
@@ -77,6 +98,7 @@ function lineLabels(answer: Answer, drawing: Drawing, plan: StagePlan, board: La
     { ...name, anchor: "start", x: Math.max(1, x - 13 * s) },
     { ...name, y: bottom - 42 * s },
     { ...name, y: bottom - 7 * s, x: x - 17 * s, anchor: "end" },
+    { ...name, y: bottom - 22 * s, x: x - 17 * s, anchor: "end" },
   ]);
   const total = lines.reduce((sum, part) => sum + part.length, 0);
   const saying = lines.length === 1 ? lines[0]!.says : lines.map((part) => part.says).join(", ");
@@ -85,6 +107,7 @@ function lineLabels(answer: Answer, drawing: Drawing, plan: StagePlan, board: La
     { lines: [text], x: x + (compact ? 16 : 20 * s), y: bottom - 10 * s },
     { lines: [text], x: x + 70 * s, y: bottom - 10 * s },
     { lines: [text], x: x + 95 * s, y: bottom - 10 * s },
+    besideLongest(points, text, s),
   ]);
   const id = lines.map((part) => part.name).join(", ");
   const halo = { role: "paper", width: 3 * s } as const;
@@ -115,7 +138,7 @@ export const sectionLabels = (
   board: LabelBoard,
 ): Mark[] => [
   ...antennaLabel(drawing, plan, shape, board),
+  ...heightMarks(drawing, plan, board),
   ...partLabels(answer, drawing, plan, board),
   ...lineLabels(answer, drawing, plan, board),
-  ...heightMarks(drawing, plan, board),
 ];

@@ -73,7 +73,8 @@ function scaleBar(plan: StagePlan, board: LabelBoard): Mark[] {
   const stroke: Stroke = { role: "soilInk", width: 1.2 * s };
   const d = `M${x1},${y - 4 * s}V${y}H${x2}V${y - 4 * s}`;
   const label = { lines: [withUnit(plainText(metres, 2), "m")], x: x2 + 7 * s, y: y + 2 * s };
-  const texts = board.place({ role: "soilInk", size: 13 * s }, [label]);
+  const above = { ...label, x: (x1 + x2) / 2, y: y - 6 * s, anchor: "middle" as const };
+  const texts = board.place({ role: "soilInk", size: 13 * s }, [label, above]);
   return [{ kind: "path", d, stroke }, ...texts];
 }
 

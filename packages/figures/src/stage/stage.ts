@@ -1,9 +1,11 @@
 /** The stage: the section over the ribbon, in one horizontal order. */
 import type { Answer } from "@feedpath/engine";
+import { boxesAlong } from "../kit/box";
 import type { Figure, Mark } from "../kit/figure";
 import { createLabelBoard, type LabelBoard } from "../kit/labelBoard";
-import { angleLabels, arcAndRay, reserveRay } from "./angleMarks";
-import { reserveWires, stationMarks } from "./antennaMarks";
+import { type Point, polyline, rounded } from "../kit/outline";
+import { angleLabels, arcAndRay, reserveLobe } from "./angleMarks";
+import { linePoints, reserveStation, stationMarks } from "./antennaMarks";
 import { fromAbove } from "./fromAbove";
 import { lobe } from "./lobe";
 import { ribbonLabels } from "./ribbonLabels";
@@ -15,20 +17,12 @@ import { type StageOptions, stageStyle } from "./stageOptions";
 import { type StagePlan, stagePlan } from "./stagePlan";
 import { stageDescription, stageTable } from "./stageWords";
 
-function reserveStation(plan: StagePlan, board: LabelBoard): void {
-  const { s, surfaceY, xTransmitter, width } = plan;
-  const x = xTransmitter;
-  board.reserve({ left: x - 14 * s, right: x + 14 * s, top: surfaceY - 19 * s, bottom: surfaceY });
-  board.reserve({ left: 0, right: width, top: surfaceY - 2, bottom: surfaceY + 2 });
-}
-
 function sectionMarks(answer: Answer, plan: StagePlan, board: LabelBoard): Mark[] {
   const { drawing } = answer;
   if (!drawing) return [];
-  reserveStation(plan, board);
-  reserveWires(drawing, plan, board);
+  reserveStation(answer, drawing, plan, board);
   const shape = lobe(answer, plan);
-  reserveRay(plan, shape, board);
+  reserveLobe(plan, shape, board);
   const inset = fromAbove(answer, plan, board);
   return [
     ...shape.marks,
@@ -42,20 +36,29 @@ function sectionMarks(answer: Answer, plan: StagePlan, board: LabelBoard): Mark[
   ];
 }
 
-/** Dotted guides from transmitter and feed point down to their joints. */
-function guides(plan: StagePlan, ribbon: RibbonPlan): Mark[] {
-  const { s, surfaceY, sectionHeight, compact } = plan;
-  if (compact) return [];
-  const stroke = { role: "line", width: 1.3 * s, dash: `${1.5 * s} ${4 * s}` } as const;
+/** Dotted guides from transmitter and feed point down to their joints, as points. */
+function guideLines(answer: Answer, plan: StagePlan, ribbon: RibbonPlan): Point[][] {
+  const { drawing } = answer;
+  if (plan.compact || !drawing) return [];
+  const { s, surfaceY, sectionHeight } = plan;
   const bend = surfaceY + 0.45 * (sectionHeight - surfaceY);
+  const [, transmitterY = surfaceY] = linePoints(answer, drawing, plan)[0] ?? [];
+  const down = (from: number, y: number, to: number): Point[] => [
+    [from, y],
+    [from, bend],
+    [to, sectionHeight + 4 * s],
+  ];
   return [
-    [plan.xTransmitter, ribbon.left],
-    [plan.xFeed, ribbon.xFeed],
-  ].map(([from = 0, to = 0]): Mark => {
-    const d = `M${from},${surfaceY + 5 * s}V${bend}L${to},${sectionHeight + 4 * s}`;
-    return { kind: "path", d, stroke };
-  });
+    down(plan.xTransmitter, Math.min(transmitterY, surfaceY) + 6 * s, ribbon.left),
+    down(plan.xFeed, surfaceY + 5 * s, ribbon.xFeed),
+  ];
 }
+
+const guideMark = (points: readonly Point[], s: number): Mark => ({
+  kind: "path",
+  d: polyline(points),
+  stroke: { role: "line", width: 1.3 * s, dash: `${rounded(1.5 * s)} ${rounded(4 * s)}` },
+});
 
 const ribbonBelow = (answer: Answer, plan: StagePlan): RibbonPlan =>
   ribbonPlan(answer, plan, (answer.drawing ? plan.sectionHeight : 0) + plan.gap);
@@ -64,13 +67,15 @@ const ribbonBelow = (answer: Answer, plan: StagePlan): RibbonPlan =>
 export function stage(answer: Answer, options: StageOptions): Figure {
   const plan = stagePlan(answer, stageStyle(options));
   const below = ribbonBelow(answer, plan);
-  const height = Math.ceil(below.bottom + plan.below);
+  const height = Math.ceil(below.end);
   const board = createLabelBoard(plan.width, height);
+  const guides = guideLines(answer, plan, below);
+  for (const guide of guides) boxesAlong(guide, 2 * plan.s).forEach(board.avoid);
   const upper = sectionMarks(answer, plan, board);
   const lower = ribbonMarks(below);
   const marks = [
     ...upper,
-    ...(answer.drawing ? guides(plan, below) : []),
+    ...guides.map((guide) => guideMark(guide, plan.s)),
     ...lower,
     ...ribbonLabels(answer, below, board),
   ];
@@ -107,7 +112,7 @@ export function section(answer: Answer, options: StageOptions): Figure {
 export function ribbon(answer: Answer, options: StageOptions): Figure {
   const plan = stagePlan(answer, stageStyle(options));
   const placed = ribbonPlan(answer, plan, plan.gap);
-  const height = Math.ceil(placed.bottom + plan.below);
+  const height = Math.ceil(placed.end);
   const board = createLabelBoard(plan.width, height);
   const marks = [...ribbonMarks(placed), ...ribbonLabels(answer, placed, board)];
   return figureOf("ribbon", answer, plan, height, marks);

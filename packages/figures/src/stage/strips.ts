@@ -87,16 +87,22 @@ export function heatStrips(
   return all.length > most ? joinSmallStrips(all, whole) : all;
 }
 
+export interface StripLabel {
+  readonly watts: string;
+  /** "warms the soil", "soil"; null where there is no room for words. */
+  readonly words: string | null;
+  /** The words stand by themselves under the watts, in one of two rows. */
+  readonly apart: boolean;
+  readonly x: number;
+  readonly anchor: "start" | "middle" | "end";
+}
+
 export interface PlacedStrip extends HeatStrip {
   /** Where the turn begins, px. */
   readonly turn: number;
   /** px, 1.5 at least. */
   readonly thickness: number;
-  readonly label: {
-    readonly lines: readonly string[];
-    readonly x: number;
-    readonly anchor: "start" | "middle" | "end";
-  };
+  readonly label: StripLabel;
 }
 
 export interface StripLayout {
@@ -113,13 +119,24 @@ export const wordsSize = ({ s }: Style): number => 13 * s;
 
 const clearance = 12;
 
-type Wording = (strip: HeatStrip) => string[];
+interface Wording {
+  readonly words: (strip: HeatStrip) => string | null;
+  readonly apart: boolean;
+}
+
+const shortWords = (strip: HeatStrip): string => strip.says.replace(/^the /, "");
+
 const wordings = (compact: boolean): Wording[] => {
-  const bare: Wording = (strip) => [wattsText(strip.watts)];
-  const short: Wording = (strip) => [wattsText(strip.watts), strip.says.replace(/^the /, "")];
-  const full: Wording = (strip) => [wattsText(strip.watts), `warms ${strip.says}`];
-  return compact ? [short, bare] : [full, short, bare];
+  const bare: Wording = { words: () => null, apart: false };
+  const short: Wording = { words: shortWords, apart: false };
+  const full: Wording = { words: (strip) => `warms ${strip.says}`, apart: false };
+  return compact ? [short, { ...short, apart: true }, bare] : [full, short, bare];
 };
+
+function labelWidth({ watts, words, apart }: Omit<StripLabel, "x" | "anchor">, layout: StripLayout): number {
+  const number = textWidth(watts, wattsSize(layout), 600);
+  return words === null || apart ? number : Math.max(number, textWidth(words, wordsSize(layout)));
+}
 
 /** One strip after the other, each moved right until it is clear of the strip and label before it. */
 function placeWith(
@@ -132,11 +149,8 @@ function placeWith(
   const inner = innerRadius(s);
   let clearX = compact ? 2 : 4;
   return strips.map((strip) => {
-    const lines = wording(strip);
-    const width = Math.max(
-      textWidth(lines[0]!, wattsSize(layout), 600),
-      ...lines.slice(1).map((line) => textWidth(line, wordsSize(layout))),
-    );
+    const text = { watts: wattsText(strip.watts), words: wording.words(strip), apart: wording.apart };
+    const width = labelWidth(text, layout);
     const thickness = Math.max(strip.watts * k, 1.5);
     const start = strip.edge[0]![0];
     const wanted = strip.inPath ? strip.wanted : start + (strip.wanted - start) * squeeze;
@@ -148,27 +162,24 @@ function placeWith(
         ...strip,
         thickness,
         turn: middle - inner - thickness / 2,
-        label: { lines, x: middle, anchor: "middle" },
+        label: { ...text, x: middle, anchor: "middle" },
       };
     }
     const leftOfStrip = wanted + inner - 10 * s;
     if (strip.inPath && leftOfStrip - width >= clearX + clearance) {
       clearX = wanted + inner + thickness;
-      return { ...strip, thickness, turn: wanted, label: { lines, x: leftOfStrip, anchor: "end" } };
+      return { ...strip, thickness, turn: wanted, label: { ...text, x: leftOfStrip, anchor: "end" } };
     }
     const turn = Math.max(wanted, clearX + clearance - inner);
     const x = turn + inner + thickness + 10 * s;
     clearX = x + width;
-    return { ...strip, thickness, turn, label: { lines, x, anchor: "start" } };
+    return { ...strip, thickness, turn, label: { ...text, x, anchor: "start" } };
   });
 }
 
 const rightEnd = (strip: PlacedStrip, layout: StripLayout): number => {
-  const { lines, x, anchor } = strip.label;
-  const width = Math.max(
-    textWidth(lines[0]!, wattsSize(layout), 600),
-    ...lines.slice(1).map((line) => textWidth(line, wordsSize(layout))),
-  );
+  const { x, anchor } = strip.label;
+  const width = labelWidth(strip.label, layout);
   const edge = anchor === "start" ? x + width : anchor === "middle" ? x + width / 2 : x;
   return Math.max(edge, strip.turn + innerRadius(layout.s) + strip.thickness);
 };

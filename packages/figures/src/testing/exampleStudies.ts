@@ -146,7 +146,7 @@ export function exampleHeight(): Answer {
 function impedanceTable(): Table {
   const z = steps(10, 150, 57);
   return {
-    name: "impedance",
+    name: "impedanceCompromise",
     axis: "characteristicImpedance",
     columns: {
       characteristicImpedance: column("ohm", z),
@@ -176,9 +176,9 @@ export function exampleWhy(): Answer {
     parameters: {},
     uncertainties: [],
     values: {
-      leastAttenuationImpedance: { value: 80, unit: "ohm" },
-      greatestVoltageImpedance: { value: 62, unit: "ohm" },
-      greatestPowerImpedance: { value: 31, unit: "ohm" },
+      attenuationOptimumAtFrequency: { value: 80, unit: "ohm" },
+      voltageOptimum: { value: 62, unit: "ohm" },
+      powerOptimum: { value: 31, unit: "ohm" },
       arithmeticMean: { value: 55.5, unit: "ohm" },
       geometricMean: { value: 49.8, unit: "ohm" },
     },
