@@ -1,9 +1,10 @@
 /** The answer: question, headline, verdict, picture, parts, depth; or why there is none. */
 import { isStale, shownQuestion } from "../state/reports";
 import { AnswerHead } from "./AnswerHead";
-import { Blocks } from "./Blocks";
 import { Computing } from "./Computing";
+import { DepthColumns } from "./DepthColumns";
 import { Figures } from "./Figures";
+import type { FilePlace } from "./filePlace";
 import { Parameters } from "./Parameters";
 import { PartsRow } from "./PartsRow";
 import { Refused } from "./Refused";
@@ -14,11 +15,10 @@ import { DepthContext } from "./useDepth";
 
 interface AnswerPageProps {
   readonly onAllQuestions: () => void;
-  readonly onWholeFile: () => void;
-  readonly onGoTo: (problem: number) => void;
+  readonly onGoTo: (place: FilePlace) => void;
 }
 
-export function AnswerPage({ onAllQuestions, onWholeFile, onGoTo }: AnswerPageProps) {
+export function AnswerPage({ onAllQuestions, onGoTo }: AnswerPageProps) {
   const state = useBenchState();
   const { shown, question, questions } = state;
   const asked = questions.find(({ id }) => id === question)?.asked ?? "";
@@ -36,27 +36,41 @@ export function AnswerPage({ onAllQuestions, onWholeFile, onGoTo }: AnswerPagePr
       {!shown && state.problems.length === 0 && <div className="waiting" aria-hidden="true" />}
       {shown?.kind === "refusal" && (
         <>
-          <Refused refusal={shown.refusal} onShowFile={onWholeFile} onAskElse={onAllQuestions} />
+          <Refused refusal={shown.refusal} onShowFile={() => onGoTo({ line: 1 })} onAskElse={onAllQuestions} />
           <Parameters />
         </>
       )}
       {shown?.kind === "answer" && (
         <DepthContext value={shown.depth}>
+          <Earlier />
           <article className={grey ? "answer older" : "answer"} aria-busy={state.running}>
             <AnswerHead key={shown.answer.question} answer={shown.answer} />
-            {shown.answer.drawing && <Stage answer={shown.answer} grey={grey} />}
-            <PartsRow onWholeFile={onWholeFile} />
-            <Parameters />
-            <Figures answer={shown.answer} grey={grey} />
-            {shown.depth && <Blocks blocks={shown.depth.blocks} />}
-            {shown.depth && (
-              <p className="provenance">
-                {shown.depth.provenance.worked} {shown.depth.provenance.check}
-              </p>
+            {shown.answer.drawing ? (
+              <Stage answer={shown.answer} grey={grey} />
+            ) : (
+              <Figures answer={shown.answer} grey={grey} />
             )}
+            <PartsRow onGoToLine={(line) => onGoTo({ line })} />
+            <Parameters />
+            <DepthColumns depth={shown.depth}>
+              {shown.answer.drawing && <Figures answer={shown.answer} grey={grey} />}
+            </DepthColumns>
           </article>
         </DepthContext>
       )}
     </>
+  );
+}
+
+/** While another question or station is worked out, or was stopped: what the grey answer below belongs to. */
+function Earlier() {
+  const { shown, question, slow, stopped, outline } = useBenchState();
+  if (shown?.kind !== "answer" || !(slow || stopped)) return null;
+  const { answer } = shown;
+  if (answer.question === question && answer.station === outline?.title) return null;
+  return (
+    <p className="label quiet">
+      Still below, in grey: “{answer.asked}” for {answer.station}
+    </p>
   );
 }

@@ -1,6 +1,7 @@
 /** The bench: head, rail of questions, answer, file; on a phone one place at a time. */
 import { useEffect, useRef, useState } from "react";
 import { AnswerPage } from "./AnswerPage";
+import type { FilePlace } from "./filePlace";
 import { HandOver } from "./HandOver";
 import { Header } from "./Header";
 import { Notes } from "./Notes";
@@ -17,7 +18,7 @@ export function App() {
   const { question, outline } = useBenchState();
   const [panel, setPanel] = useState<PanelName | null>(null);
   const [place, setPlace] = useState<Place>("answer");
-  const [goTo, setGoTo] = useState<{ problem: number; call: number } | null>(null);
+  const [goTo, setGoTo] = useState<{ place: FilePlace } | null>(null);
   const main = useRef<HTMLElement>(null);
   const close = () => setPanel(null);
   const show = (name: PanelName) => (open: boolean) => setPanel(open ? name : null);
@@ -29,9 +30,9 @@ export function App() {
     document.title = outline ? `${outline.title} · Feedpath` : "Feedpath";
   }, [outline]);
 
-  const goToProblem = (problem: number) => {
+  const goToFile = (filePlace: FilePlace) => {
     if (window.matchMedia("(max-width: 599px)").matches) setPlace("station");
-    setGoTo((was) => ({ problem, call: (was?.call ?? 0) + 1 }));
+    setGoTo({ place: filePlace });
   };
   const askElse = () => {
     const field = document.querySelector<HTMLInputElement>(".rail .find");
@@ -50,13 +51,13 @@ export function App() {
       <main id="answer" ref={main} tabIndex={-1}>
         <Notes />
         <div className="place-answer">
-          <AnswerPage onAllQuestions={askElse} onWholeFile={() => goToProblem(0)} onGoTo={goToProblem} />
+          <AnswerPage onAllQuestions={askElse} onGoTo={goToFile} />
         </div>
         <div className="place-station">
           <button type="button" className="button choose-station" onClick={() => setPanel("stations")}>
             Choose a station
           </button>
-          <StationFile alone={place === "station"} goTo={goTo} onGoTo={goToProblem} />
+          <StationFile alone={place === "station"} goTo={goTo} onGoTo={goToFile} />
         </div>
         <div className="place-hand-over">
           <h1>Hand over</h1>

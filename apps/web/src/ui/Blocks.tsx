@@ -15,17 +15,6 @@ function BlockView({ block }: { readonly block: Block }) {
   switch (block.kind) {
     case "section":
       return <Section title={block.title} blocks={block.blocks} />;
-    case "columns":
-      return (
-        <div className="depth">
-          <div className="depth-text">
-            <Blocks blocks={block.left} />
-          </div>
-          <div className="depth-margin">
-            <Blocks blocks={block.right} />
-          </div>
-        </div>
-      );
     case "paragraph":
       return (
         <p>
@@ -63,7 +52,8 @@ function BlockView({ block }: { readonly block: Block }) {
           <NumbersTable table={block.table} captioned />
         </details>
       );
-    // The page draws the figures for the width it has, and shows the file to be edited.
+    // The page sets the columns itself, draws the figures for the width it has, and shows the file to be edited.
+    case "columns":
     case "figure":
     case "file":
       return null;

@@ -7,13 +7,15 @@ import { NumbersTable } from "./NumbersTable";
 import { sayNumber } from "./say";
 import { useWidth } from "./useWidth";
 
+/** Narrowest picture that still reads, px. */
+const leastWidth = 280;
+
 export function Figures({ answer, grey }: { readonly answer: Answer; readonly grey: boolean }) {
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame);
-  const column = width >= 900 ? Math.floor((width - 48) / 2) : Math.min(width, 640);
   const figures = useMemo(
-    () => (column >= 280 ? figuresOf(answer, { width: column }).filter(({ name }) => name !== "stage") : []),
-    [answer, column],
+    () => (width >= leastWidth ? figuresOf(answer, { width }).filter(({ name }) => name !== "stage") : []),
+    [answer, width],
   );
   return (
     <div className={grey ? "figures grey" : "figures"} ref={frame}>

@@ -7,7 +7,11 @@ import { useBench, useBenchState } from "./useBench";
 /** Keys whose values speak for themselves beside their part's name. */
 const plainKeys = new Set(["", "power", "length", "wire", "direction", "line", "loss", "conductivity"]);
 
-export function PartsRow({ onWholeFile }: { readonly onWholeFile: () => void }) {
+interface PartsRowProps {
+  readonly onGoToLine: (line: number) => void;
+}
+
+export function PartsRow({ onGoToLine }: PartsRowProps) {
   const state = useBenchState();
   const bench = useBench();
   const [editing, setEditing] = useState<string | null>(null);
@@ -37,11 +41,16 @@ export function PartsRow({ onWholeFile }: { readonly onWholeFile: () => void }) 
                   }
                 />
               ))}
+              {entry.values.length === 0 && (
+                <button type="button" className="plain" onClick={() => onGoToLine(entry.line)}>
+                  in the file
+                </button>
+              )}
             </span>
           </li>
         ))}
       </ul>
-      <button type="button" className="button" onClick={onWholeFile}>
+      <button type="button" className="button" onClick={() => onGoToLine(1)}>
         Whole file
       </button>
     </section>

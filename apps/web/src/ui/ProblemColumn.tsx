@@ -1,13 +1,14 @@
 /** What is wrong, each at the height of its line, with a button that writes the mend. */
 import type { Problem } from "@feedpath/engine";
 import { type RefObject, useLayoutEffect, useRef } from "react";
+import type { FilePlace } from "./filePlace";
 import { type Line, stretchOf } from "./lines";
 import { useBench, useBenchState } from "./useBench";
 
 interface ProblemColumnProps {
   readonly lines: readonly Line[];
   readonly sheet: RefObject<HTMLDivElement | null>;
-  readonly onGoTo: (problem: number) => void;
+  readonly onGoTo: (place: FilePlace) => void;
 }
 
 export function ProblemColumn({ lines, sheet, onGoTo }: ProblemColumnProps) {
@@ -37,7 +38,7 @@ export function ProblemColumn({ lines, sheet, onGoTo }: ProblemColumnProps) {
     <ol className="problems" ref={list} aria-label="What is wrong in the file">
       {problems.map((problem, index) => (
         <li key={`${problem.line} ${problem.column} ${problem.message}`} data-of={problem.line}>
-          <ProblemText problem={problem} lines={lines} onGoTo={() => onGoTo(index)} />
+          <ProblemText problem={problem} lines={lines} onGoTo={() => onGoTo({ problem: index })} />
         </li>
       ))}
     </ol>

@@ -9,9 +9,12 @@ interface RefusedProps {
 }
 
 export function Refused({ refusal, onShowFile, onAskElse }: RefusedProps) {
+  const heading = refusal.refused.why.startsWith("not computed yet")
+    ? "Feedpath does not work that out yet."
+    : "This file does not say enough to answer that.";
   return (
     <section className="refused">
-      <h1 className="headline">This file does not say enough to answer that.</h1>
+      <h1 className="headline">{heading}</h1>
       <p>
         <Prose text={refusal.refused.why} />
       </p>

@@ -1,7 +1,8 @@
 /** Over an answer that belongs to an older text: what is wrong, and the way there. */
+import type { FilePlace } from "./filePlace";
 import { useBenchState } from "./useBench";
 
-export function Stale({ onGoTo }: { readonly onGoTo: (problem: number) => void }) {
+export function Stale({ onGoTo }: { readonly onGoTo: (place: FilePlace) => void }) {
   const { problems, shown } = useBenchState();
   const [first] = problems;
   if (!first) return null;
@@ -12,7 +13,7 @@ export function Stale({ onGoTo }: { readonly onGoTo: (problem: number) => void }
         Line {first.line}
         {count} cannot be read. {shown ? "This is the answer to the last file that could." : first.message}
       </p>
-      <button type="button" className="button" onClick={() => onGoTo(0)}>
+      <button type="button" className="button" onClick={() => onGoTo({ problem: 0 })}>
         Go to line {first.line}
       </button>
     </section>

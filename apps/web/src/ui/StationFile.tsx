@@ -2,6 +2,7 @@
 import { useEffect, useId, useMemo, useRef } from "react";
 import { FileActs } from "./FileActs";
 import { FileLines } from "./FileLines";
+import type { FilePlace } from "./filePlace";
 import { linesOf, stretchOf } from "./lines";
 import { ProblemColumn } from "./ProblemColumn";
 import { useBench, useBenchState } from "./useBench";
@@ -10,9 +11,9 @@ import { useFileKeys } from "./useFileKeys";
 interface StationFileProps {
   /** The only thing on a narrow page: its heading is the page's. */
   readonly alone: boolean;
-  /** Index of the problem to go to, with a count that makes each call a new one; null: none. */
-  readonly goTo: { readonly problem: number; readonly call: number } | null;
-  readonly onGoTo: (problem: number) => void;
+  /** Where to go, a new object with each call; null: nowhere yet. */
+  readonly goTo: { readonly place: FilePlace } | null;
+  readonly onGoTo: (place: FilePlace) => void;
 }
 
 export function StationFile({ alone, goTo, onGoTo }: StationFileProps) {
@@ -30,12 +31,15 @@ export function StationFile({ alone, goTo, onGoTo }: StationFileProps) {
   useEffect(() => {
     const area = field.current;
     if (!goTo || !area) return;
-    const problem = latest.current.problems[goTo.problem];
-    const { from, to } = problem ? stretchOf(latest.current.lines, problem) : { from: 0, to: 0 };
+    const { place } = goTo;
+    const { lines: all, problems: found } = latest.current;
+    const problem = "problem" in place ? found[place.problem] : undefined;
+    const number = problem?.line ?? ("line" in place ? place.line : 1);
+    const start = all[number - 1]?.from ?? 0;
+    const { from, to } = problem ? stretchOf(all, problem) : { from: start, to: start };
     area.focus({ preventScroll: true });
     area.setSelectionRange(from, to);
-    const line = sheet.current?.querySelector(`[data-line="${problem?.line ?? 1}"]`);
-    line?.scrollIntoView({ block: "center" });
+    sheet.current?.querySelector(`[data-line="${number}"]`)?.scrollIntoView({ block: "center" });
   }, [goTo]);
 
   return (

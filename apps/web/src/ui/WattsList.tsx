@@ -1,6 +1,6 @@
 /** The watts as a list, for narrow pages: what leaves for the sky first, then each heat, largest first. */
 import type { Answer } from "@feedpath/engine";
-import { saySpan, sayValue } from "./say";
+import { sayQuantity, saySpan } from "./say";
 
 interface Row {
   readonly name: string;
@@ -20,7 +20,7 @@ export function WattsList({ answer }: { readonly answer: Answer }) {
           <span>
             {name} <span className="label quiet">{note}</span>
           </span>
-          <strong className="number">{sayValue({ value: Number(watts.toFixed(1)), unit: "W" })}</strong>
+          <strong className="number">{sayQuantity(watts, "W")}</strong>
         </li>
       ))}
     </ul>

@@ -5,7 +5,11 @@ const threeFigures = new Intl.NumberFormat("en", { maximumSignificantDigits: 3, 
 
 export const sayNumber = (value: number): string => threeFigures.format(value).replace("-", "\u2212");
 
-const units: Readonly<Record<string, string>> = { ohm: "\u03a9", deg: "\u00b0", "": "" };
+const units: Readonly<Record<string, string>> = { ohm: "\u03a9", deg: "\u00b0", "1": "", none: "", "": "" };
+
+/** Watts with one decimal below 1 kW, as on the sheet; else three figures. */
+const sayIn = (value: number, unit: string): string =>
+  unit === "W" && Math.abs(value) < 1000 ? value.toFixed(1).replace("-", "\u2212") : sayNumber(value);
 
 /** Unit as it stands behind a number, with its space; angles have none. */
 function sayUnit(unit: string): string {
@@ -15,8 +19,8 @@ function sayUnit(unit: string): string {
 
 /** A number with its unit; frequencies in MHz. */
 export function sayQuantity(value: number, unit: string): string {
-  if (unit === "Hz") return `${sayFrequency(value)}`;
-  return sayNumber(value) + sayUnit(unit);
+  if (unit === "Hz") return sayFrequency(value);
+  return sayIn(value, unit) + sayUnit(unit);
 }
 
 /** Hz to "7.1 MHz", to the last kilohertz that was given. */
@@ -36,7 +40,8 @@ export function sayValue(value: Value): string {
 /** "58 to 78 W" where a value carries its ends, else null. */
 export function saySpan(value: Value): string | null {
   if ("re" in value || value.low === undefined || value.high === undefined || value.low === value.high) return null;
-  return `${sayNumber(value.low)} to ${sayQuantity(value.high, value.unit)}`;
+  const ends = [sayQuantity(value.low, value.unit), sayQuantity(value.high, value.unit)] as const;
+  return ends[0] === ends[1] ? null : `${sayIn(value.low, value.unit)} to ${ends[1]}`;
 }
 
 /** "radiatedPower" as words: "radiated power". */

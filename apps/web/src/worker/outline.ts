@@ -82,10 +82,14 @@ function antennaEntry({ text, add }: Outline, node: Node): void {
   if (shape?.value) add(shape.key, node, leaves(text, shape.value, ""));
 }
 
+/** "capacitors" for the range of the capacitors, "capacitors Q" for their Q. */
+const keyWithin = (outer: string, inner: string): string =>
+  outer === "" ? inner : inner === "range" ? outer : `${outer} ${inner}`;
+
 /** Scalars below a node in order, each with the key it stands under; places and lists stay one value, as written. */
 function leaves(text: string, node: Node, key: string): OutlineValue[] {
   if (isMap(node))
-    return pairsOf(node).flatMap(({ key: inner, value }) => (value ? leaves(text, value, key ? key : inner) : []));
+    return pairsOf(node).flatMap(({ key: inner, value }) => (value ? leaves(text, value, keyWithin(key, inner)) : []));
   const range = node.range;
   if (!range) return [];
   const written = text.slice(range[0], range[1]).trimEnd();
