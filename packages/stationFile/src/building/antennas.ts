@@ -13,8 +13,9 @@ import type { KeyPath } from "../reading/sourceText";
 import type { FileAntenna, FileLoad, FileRadials, FileShape } from "../schema/antenna";
 import type { FileStation } from "../schema/station";
 import { type Build, fault, fill } from "./build";
-import { lumpedOf, quality } from "./parts";
-import { buildShape, buildWires, type ShapeSpot, wireOf } from "./shapes";
+import { lumpedOf, quality } from "./components";
+import { buildShape, type ShapeSpot, wireOf } from "./shapes";
+import { buildWires } from "./wires";
 
 /** Antennas by name with their place in the file. */
 export interface WrittenAntenna {

@@ -1,34 +1,12 @@
 /** Parts of the path as written to parts as the engine sees them. */
-import type {
-  Adjustable,
-  ArrestorPart,
-  BalunPart,
-  ChokePart,
-  ConnectorPart,
-  FilterPart,
-  LinePart,
-  Lumped,
-  Part,
-  Quantity,
-  StubPart,
-  TransformerPart,
-  TunerPart,
-} from "@feedpath/engine";
-import { exactly } from "@feedpath/engine";
+import type { ArrestorPart, ChokePart, ConnectorPart, FilterPart, LinePart, Part, StubPart } from "@feedpath/engine";
 import { chokeRange } from "../catalogue/ranges";
-import type { KeyPath } from "../reading/sourceText";
 import type { FilePart } from "../schema/parts";
-import type { DimensionName } from "../units/dimensions";
-import { type Build, fault, fill, fillQuantity, listUnknown } from "./build";
+import { fault, fill, listUnknown } from "./build";
+import { lumpedOf } from "./components";
 import { buildLine } from "./lineEntry";
-
-/** Where a part stands: in the file, and in the station. */
-export interface Spot {
-  readonly build: Build;
-  readonly path: KeyPath;
-  readonly place: string;
-  readonly name: string;
-}
+import { balun, transformer, tuner } from "./matchingParts";
+import { fillNumber, fillWord, noLoss, type Spot } from "./spot";
 
 type Of<Key extends string> = Extract<FilePart, Readonly<Record<Key, unknown>>>;
 type Base = Pick<Part, "name" | "note" | "state">;
@@ -72,44 +50,6 @@ export function buildPart(spot: Spot, part: FilePart): Part {
   return { ...base, kind: "two-port", file: part.file };
 }
 
-/** Fills a number of a part. */
-function number(
-  spot: Spot,
-  written: Quantity | undefined,
-  dimension: DimensionName,
-  key: string,
-  what: string,
-  value: number,
-  reason: string,
-) {
-  return fillQuantity(spot.build, written, dimension, {
-    place: `${spot.place}.${key}`,
-    name: `${what} of ${spot.name}`,
-    value,
-    reason,
-  });
-}
-
-/** Fills a word of a part. */
-function word<Word extends string>(
-  spot: Spot,
-  written: Word | undefined,
-  key: string,
-  what: string,
-  value: Word,
-  reason: string,
-): Word {
-  return fill<Word>(spot.build, written, {
-    place: `${spot.place}.${key}`,
-    name: `${what} of ${spot.name}`,
-    value,
-    says: value,
-    reason,
-  });
-}
-
-const noLoss = "not given: taken as none";
-
 function line(spot: Spot, base: Base, part: Of<"line">): LinePart {
   return {
     ...base,
@@ -117,8 +57,8 @@ function line(spot: Spot, base: Base, part: Of<"line">): LinePart {
     line: buildLine(spot.build, part.line, [...spot.path, "line"], `${spot.place}.line`, spot.name),
     length: part.length,
     route: part.route ?? [],
-    condition: word(spot, part.condition, "condition", "condition", "dry", "not given: a dry, sound line"),
-    excessLoss: number(
+    condition: fillWord(spot, part.condition, "condition", "condition", "dry", "not given: a dry, sound line"),
+    excessLoss: fillNumber(
       spot,
       part["excess loss"],
       "lossPerLength",
@@ -154,7 +94,7 @@ function connector(spot: Spot, base: Base, part: Of<"connector">): ConnectorPart
     kind: "connector",
     series: part.connector,
     count,
-    loss: number(spot, part.loss, "decibels", "loss", "loss", 0, noLoss),
+    loss: fillNumber(spot, part.loss, "decibels", "loss", "loss", 0, noLoss),
   };
 }
 
@@ -171,7 +111,7 @@ function arrestor(spot: Spot, base: Base, part: Of<"arrestor">): ArrestorPart {
     ...base,
     kind: "arrestor",
     form: part.arrestor,
-    capacitance: number(spot, part.capacitance, "capacitance", "capacitance", "capacitance", 0, noLoss),
+    capacitance: fillNumber(spot, part.capacitance, "capacitance", "capacitance", "capacitance", 0, noLoss),
     sparkover: part.sparkover ?? null,
     earth: part.earth ?? null,
   };
@@ -198,83 +138,4 @@ function impedanceOf(written: Of<"choke">["choke"]): Pick<ChokePart, "resistance
   if ("value" in written) return { resistance: { kind: "constant", quantity: written }, reactance: null };
   if ("kind" in written) return { resistance: written, reactance: null };
   return { resistance: written.resistance, reactance: written.reactance ?? null };
-}
-
-function balun(spot: Spot, base: Base, part: Of<"balun">): BalunPart {
-  const [transmitterSide, antennaSide] = part.balun;
-  return {
-    ...base,
-    kind: "balun",
-    form: word(spot, part.kind, "form", "kind", "current", "not given: the commoner kind, common practice, no source"),
-    transmitterSide,
-    antennaSide,
-    choking: part.choking ?? null,
-    loss: number(spot, part.loss, "decibels", "loss", "loss", 0, noLoss),
-    heatLimit: part["heat limit"] ?? null,
-  };
-}
-
-function transformer(spot: Spot, base: Base, part: Of<"transformer">): TransformerPart {
-  const [transmitterSide, antennaSide] = part.transformer;
-  return {
-    ...base,
-    kind: "transformer",
-    transmitterSide,
-    antennaSide,
-    loss: number(spot, part.loss, "decibels", "loss", "loss", 0, noLoss),
-    windingInductance: part["winding inductance"] ?? null,
-    leakageInductance: part["leakage inductance"] ?? null,
-    capacitor: part.capacitor ?? null,
-    sides: word(spot, part.sides, "sides", "sides", "joined", "not given: one winding with a tap"),
-    heatLimit: part["heat limit"] ?? null,
-  };
-}
-
-function tuner(spot: Spot, base: Base, part: Of<"tuner">): TunerPart {
-  const { set } = part;
-  const values = typeof set === "object" ? { capacitors: set.capacitors ?? [], coils: set.coils ?? [] } : set;
-  return {
-    ...base,
-    kind: "tuner",
-    network: part.tuner,
-    capacitors: adjustable(spot, part.capacitors, "capacitors"),
-    coil: adjustable(spot, part.coil, "coil"),
-    output: word(spot, part.output, "output", "output", "coaxial", "not given"),
-    set: fill<TunerPart["set"]>(spot.build, values, {
-      place: `${spot.place}.set`,
-      name: `setting of ${spot.name}`,
-      value: "least loss",
-      says: "least loss",
-      reason: "not given: of all settings that match, the one with the least loss",
-    }),
-    voltageLimit: part["voltage limit"] ?? null,
-  };
-}
-
-type Range = { readonly range: { readonly from: number; readonly to: number }; readonly Q?: Quantity | undefined };
-
-export function adjustable(spot: Spot, written: Range | undefined, key: string): Adjustable | null {
-  if (!written) return null;
-  return { from: written.range.from, to: written.range.to, q: quality(spot, written.Q, `${key}.q`, key) };
-}
-
-/** The Q of a component; without one it is lossless, which is listed. */
-export function quality(spot: Spot, written: Quantity | undefined, key: string, what: string): Quantity {
-  return fill<Quantity>(spot.build, written, {
-    place: `${spot.place}.${key}`,
-    name: `Q of the ${what} of ${spot.name}`,
-    value: exactly(Number.POSITIVE_INFINITY, "assumed"),
-    says: "lossless",
-    reason: noLoss,
-  });
-}
-
-type FileLumped = Of<"series">["series"];
-
-export function lumpedOf(spot: Spot, written: FileLumped, key = "component"): Lumped {
-  const none = exactly(Number.POSITIVE_INFINITY);
-  const nothing: Lumped = { coil: null, capacitor: null, resistor: null, q: none };
-  if ("resistor" in written) return { ...nothing, resistor: written.resistor };
-  if ("coil" in written) return { ...nothing, coil: written.coil, q: quality(spot, written.Q, `${key}.q`, "coil") };
-  return { ...nothing, capacitor: written.capacitor, q: quality(spot, written.Q, `${key}.q`, "capacitor") };
 }

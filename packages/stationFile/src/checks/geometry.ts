@@ -1,7 +1,7 @@
 /** Physical sense of places: routes, drops, wires one by one. Metres. */
 import type { Place, Shape } from "@feedpath/engine";
 import { fault, list } from "../building/build";
-import { samePlace } from "../building/shapes";
+import { samePlace } from "../building/wires";
 import type { KeyPath } from "../reading/sourceText";
 import { formatAmount, formatPlace } from "../units/formatQuantity";
 import { shown, someOf } from "../units/nearest";

@@ -95,10 +95,7 @@ export function entry<Shape extends z.core.$ZodLooseShape>(
   title: string,
   shape: Shape,
 ): z.ZodObject<Shape, z.core.$strict> {
-  return new EntryType({ type: "object", shape, catchall: z.never(), title }) as unknown as z.ZodObject<
-    Shape,
-    z.core.$strict
-  >;
+  return new EntryType({ type: "object", shape, catchall: z.never(), title }) as z.ZodObject<Shape, z.core.$strict>;
 }
 
 interface ChoiceDef extends z.core.$ZodUnionDef {
@@ -125,7 +122,7 @@ function choice<Options extends readonly z.ZodType[]>(options: Options, pick: Ch
     options: [...options],
     pick,
     inclusive: false,
-  }) as unknown as z.ZodUnion<Options>;
+  }) as z.ZodUnion<Options>;
 }
 
 /** Entries told apart by their kind key (the first key of each): exactly one must stand. `title`: "A part". */

@@ -5,8 +5,10 @@ import * as z from "zod";
 import { findLine, lineCatalogue } from "../catalogue/lines";
 import { faulty, type Parsed, parsed } from "../units/fault";
 import { nearestWord, shown } from "../units/nearest";
+import { conductor } from "./conductors";
 import { entry, kindEntry, textOr, written } from "./entry";
-import { conductor, name, points, quantity, word } from "./values";
+import { points } from "./spectrum";
+import { name, quantity, word } from "./values";
 
 const designations = lineCatalogue.map((known) => known.designation);
 

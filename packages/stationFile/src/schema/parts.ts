@@ -3,20 +3,9 @@ import * as z from "zod";
 import { chokeRange } from "../catalogue/ranges";
 import { entry, kindEntry, mapOr, textOr } from "./entry";
 import { lineValue } from "./line";
-import {
-  count,
-  fileName,
-  name,
-  note,
-  pair,
-  places,
-  points,
-  quantity,
-  quantityOrUnknown,
-  span,
-  spectrum,
-  word,
-} from "./values";
+import { places } from "./places";
+import { points, spectrum } from "./spectrum";
+import { count, fileName, name, note, pair, quantity, quantityOrUnknown, span, word } from "./values";
 
 /** Keys of every part. */
 const everyPart = { name: name.optional(), note: note.optional(), state: word("in line", "bypassed").optional() };

@@ -6,22 +6,11 @@ import { faulty, type Parsed, parsed } from "../units/fault";
 import { shown } from "../units/nearest";
 import { parseQuantity } from "../units/parseQuantity";
 import { antennaSchema } from "./antenna";
+import { conductor } from "./conductors";
 import { entry, kindEntry, textOr, written } from "./entry";
 import { pathSchema } from "./path";
-import {
-  conductor,
-  direction,
-  fileName,
-  name,
-  note,
-  place,
-  places,
-  quantity,
-  quantityOrUnknown,
-  span,
-  word,
-  wordOrQuantity,
-} from "./values";
+import { direction, place, places } from "./places";
+import { fileName, name, note, quantity, quantityOrUnknown, span, word, wordOrQuantity } from "./values";
 
 const frequency = quantity("frequency");
 const swr = quantity("number", { least: 1, most: 1000 });
@@ -132,7 +121,7 @@ const reading = entry("A reading", {
 export const stationFile = entry("A station", {
   feedpath: z
     .string({ error: () => "the version of the grammar, 1" })
-    .meta({ type: ["integer", "string"] as never, enum: [1, "1"] as never })
+    .meta({ type: ["integer", "string"], enum: [1, "1"] })
     .optional(),
   station: note.optional(),
   note: note.optional(),

@@ -1,24 +1,20 @@
-/** Schemas of single values: quantities, spans, places, directions, conductors, names and words. */
-import type { ChokePart, Conductor, Place, Quantity } from "@feedpath/engine";
+/** Schemas of single values: quantities, spans, counts, names and words. */
+import type { Quantity } from "@feedpath/engine";
 import * as z from "zod";
 import { limits } from "../reading/limits";
 import { expectedAmount } from "../units/amount";
-import { conductorOf, diameterRule, insulationNames, insulationOf, parseConductor, wallRule } from "../units/conductor";
 import { type DimensionName, dimensions } from "../units/dimensions";
 import { faulty, type Parsed, parsed } from "../units/fault";
 import { nearestWord, orList, shown } from "../units/nearest";
 import { parsePair, parseQuantity, parseSpan, type QuantityRule } from "../units/parseQuantity";
-import { parseDirection, parseOffset, parsePlace } from "../units/place";
-import { entry, textOr, written } from "./entry";
+import { written } from "./entry";
 import { quantityPattern, spanPattern } from "./pattern";
 
-/** A value by frequency, as a choke has it. */
-type Spectrum = ChokePart["resistance"];
-
-const text = (expected: string) => z.string({ error: () => expected });
+/** A text; where something else stands, the problem says what was expected. */
+export const text = (expected: string) => z.string({ error: () => expected });
 
 /** Where a bare number is right, an editor sees a number. */
-const numberToo = (name: DimensionName) => (dimensions[name].bare ? { type: ["string", "number"] as never } : {});
+const numberToo = (name: DimensionName) => (dimensions[name].bare ? { type: ["string", "number"] } : {});
 
 const bases = new Map<string, z.ZodString>();
 
@@ -67,7 +63,7 @@ export const pair = (name: DimensionName, rule: QuantityRule = {}) =>
 /** A whole number in words of people: elements, radials, connectors. */
 export const count = (least: number, most: number) =>
   written<number>(
-    text("a whole number").meta({ type: ["integer", "string"] as never, pattern: String.raw`^\d+$` }),
+    text("a whole number").meta({ type: ["integer", "string"], pattern: String.raw`^\d+$` }),
     (value): Parsed<number> => {
       const number = Number(value);
       if (/^\d{1,9}$/.test(value) && number >= least && number <= most) return parsed(number);
@@ -130,110 +126,4 @@ export const fileName = written<string>(
       "a relative path with / and without ..",
     );
   },
-);
-
-/** A value by frequency: one value, or points. */
-export function spectrum(dimension: DimensionName, rule: QuantityRule = {}) {
-  return textOr(quantity(dimension, rule).transform(constant), points(dimension, rule));
-}
-
-const constant = (value: Quantity): Spectrum => ({ kind: "constant", quantity: value });
-
-/** `{ 3.5 MHz: 1.2 kohm, 7 MHz: 3 kohm }`, sorted by frequency. */
-export const points = (dimension: DimensionName, rule: QuantityRule = {}) =>
-  z
-    .record(z.string(), quantity(dimension, rule))
-    .meta({ description: "Values by frequency: { 3.5 MHz: ..., 7 MHz: ... }" })
-    .transform((byFrequency, context): Spectrum => {
-      const found = Object.entries(byFrequency).map(([key, value]) => {
-        const frequency = parseQuantity(key, "frequency", { above: 0 });
-        if (!frequency.ok) {
-          context.addIssue({
-            code: "custom",
-            path: [key],
-            message: frequency.fault.message,
-            params: { fault: frequency.fault, at: "key" },
-          });
-        }
-        return { frequency: frequency.ok ? frequency.value.value : 0, quantity: value };
-      });
-      if (found.length === 0) context.addIssue({ code: "custom", message: "At least one frequency is needed here." });
-      return { kind: "points", points: found.sort((a, b) => a.frequency - b.frequency) };
-    });
-
-/** A place, `[9 m east, 2 m north, 4 m up]`. */
-export const place = z
-  .array(text("an offset, 9 m east"), { error: () => "a place in brackets, [9 m east, 4 m up]" })
-  .max(3, { error: () => "A place has at most three offsets: east or west, north or south, up or under." })
-  .meta({ id: "place", description: "[9 m east, 2 m north, 4 m up], or three plain lengths x, y, z; left out is 0 m" })
-  .transform((offsets, context): Place => {
-    const read = parsePlace(offsets);
-    if (read.ok) return read.value;
-    const wrong = offsets.findIndex((offset) => !parseOffset(offset).ok);
-    const plain = read.fault.message.includes("which way") ? wrong : -1;
-    const path = wrong >= 0 && (plain >= 0 || offsets.length < 3) ? [wrong] : [];
-    const { fault } = read;
-    context.addIssue({ code: "custom", path, message: fault.message, params: { fault, at: "value" } });
-    return z.NEVER;
-  });
-
-export const places = (least: number) =>
-  z
-    .array(place, { error: () => "a list of places" })
-    .min(least, { error: () => `At least ${least} places are needed here.` });
-
-export const direction = written<Quantity>(
-  text("a compass word or an angle, 250 deg").meta({ id: "direction", description: "Clockwise from true north" }),
-  parseDirection,
-);
-
-const sleeve = entry("Insulation", {
-  wall: quantity("length", wallRule),
-  material: word(...(insulationNames as [string, ...string[]])).optional(),
-  permittivity: quantity("number", { least: 1, most: 100 }).optional(),
-});
-
-export const longConductor = {
-  diameter: quantity("length", diameterRule),
-  material: written<string>(text("a metal"), parsed),
-  form: word("wire", "tube").optional(),
-  insulation: sleeve.optional(),
-};
-
-interface LongConductor {
-  readonly diameter: Quantity;
-  readonly material: string;
-  readonly form?: "wire" | "tube" | undefined;
-  readonly insulation?: z.output<typeof sleeve> | undefined;
-}
-
-/** A conductor from its keys: `{ diameter, material, insulation: { wall, permittivity } }`. */
-export function readLongConductor(long: LongConductor): Parsed<Conductor> {
-  const { insulation } = long;
-  const form = long.form ?? "wire";
-  if (!insulation) return conductorOf(long.diameter, form, long.material, null);
-  if (insulation.material === undefined && insulation.permittivity === undefined) {
-    return faulty("Insulation needs its material or its permittivity.", "material or permittivity");
-  }
-  const read = insulationOf(insulation.material ?? "insulation", insulation.wall, insulation.permittivity ?? null);
-  return read.ok ? conductorOf(long.diameter, form, long.material, read.value) : read;
-}
-
-const longForm = entry("A conductor", longConductor).transform((long, context): Conductor => {
-  const read = readLongConductor(long);
-  if (read.ok) return read.value;
-  context.addIssue({ code: "custom", message: read.fault.message, params: { fault: read.fault, at: "value" } });
-  return z.NEVER;
-});
-
-export const conductor = textOr(
-  written<Conductor>(
-    text("a conductor, 2 mm copper in 0.8 mm PVC").meta({
-      id: "conductor",
-      description: "2 mm copper in 0.8 mm PVC; 30 mm tube aluminium; 2 mm perfect",
-      examples: ["2 mm copper", "30 mm tube aluminium", "1.5 mm copper in 0.7 mm PVC"],
-    }),
-    parseConductor,
-  ),
-  longForm,
 );

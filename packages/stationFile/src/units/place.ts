@@ -38,11 +38,16 @@ export function parseOffset(written: string): Parsed<{ readonly axis: 0 | 1 | 2;
   return length.ok ? parsed({ axis: way.axis, quantity: signed(length.value, way.sign) }) : length;
 }
 
+const isPlain = (written: readonly string[]): boolean =>
+  written.length === 3 && written.every((text) => !/(east|west|north|south|up|under)\s*$/.test(text));
+
+/** Index of the offset of a place that is wrong by itself; -1 where only the whole is. */
+export const faultyOffset = (written: readonly string[]): number =>
+  written.findIndex((text) => !(isPlain(written) ? parseQuantity(text, "length") : parseOffset(text)).ok);
+
 /** A place from its list of offsets: named ways in any order, or three plain lengths x, y, z. */
 export function parsePlace(written: readonly string[]): Parsed<Place> {
-  if (written.length === 3 && written.every((text) => !/(east|west|north|south|up|under)\s*$/.test(text))) {
-    return plainPlace(written);
-  }
+  if (isPlain(written)) return plainPlace(written);
   const found: (Quantity | null)[] = [null, null, null];
   for (const text of written) {
     const offset = parseOffset(text);

@@ -8,7 +8,7 @@ import {
   formatQuantity,
   formatSpan,
 } from "../units/formatQuantity";
-import { writeAdjustable, writeLumped } from "./writePath";
+import { writeAdjustable, writeLumped } from "./writeComponents";
 import { type Branch, type Leaf, present, type Writing } from "./writing";
 
 const length = (quantity: Quantity): string => formatQuantity(quantity, "length");

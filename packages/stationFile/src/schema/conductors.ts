@@ -1,0 +1,58 @@
+/** Conductors: in one text, or with their keys. */
+import type { Conductor, Quantity } from "@feedpath/engine";
+import * as z from "zod";
+import { conductorOf, diameterRule, insulationNames, insulationOf, parseConductor, wallRule } from "../units/conductor";
+import { faulty, type Parsed, parsed } from "../units/fault";
+import { entry, textOr, written } from "./entry";
+import { quantity, text, word } from "./values";
+
+const sleeve = entry("Insulation", {
+  wall: quantity("length", wallRule),
+  material: word(...(insulationNames as [string, ...string[]])).optional(),
+  permittivity: quantity("number", { least: 1, most: 100 }).optional(),
+});
+
+export const longConductor = {
+  diameter: quantity("length", diameterRule),
+  material: written<string>(text("a metal"), parsed),
+  form: word("wire", "tube").optional(),
+  insulation: sleeve.optional(),
+};
+
+interface LongConductor {
+  readonly diameter: Quantity;
+  readonly material: string;
+  readonly form?: "wire" | "tube" | undefined;
+  readonly insulation?: z.output<typeof sleeve> | undefined;
+}
+
+/** A conductor from its keys: `{ diameter, material, insulation: { wall, permittivity } }`. */
+export function readLongConductor(long: LongConductor): Parsed<Conductor> {
+  const { insulation } = long;
+  const form = long.form ?? "wire";
+  if (!insulation) return conductorOf(long.diameter, form, long.material, null);
+  if (insulation.material === undefined && insulation.permittivity === undefined) {
+    return faulty("Insulation needs its material or its permittivity.", "material or permittivity");
+  }
+  const read = insulationOf(insulation.material ?? "insulation", insulation.wall, insulation.permittivity ?? null);
+  return read.ok ? conductorOf(long.diameter, form, long.material, read.value) : read;
+}
+
+const longForm = entry("A conductor", longConductor).transform((long, context): Conductor => {
+  const read = readLongConductor(long);
+  if (read.ok) return read.value;
+  context.addIssue({ code: "custom", message: read.fault.message, params: { fault: read.fault, at: "value" } });
+  return z.NEVER;
+});
+
+export const conductor = textOr(
+  written<Conductor>(
+    text("a conductor, 2 mm copper in 0.8 mm PVC").meta({
+      id: "conductor",
+      description: "2 mm copper in 0.8 mm PVC; 30 mm tube aluminium; 2 mm perfect",
+      examples: ["2 mm copper", "30 mm tube aluminium", "1.5 mm copper in 0.7 mm PVC"],
+    }),
+    parseConductor,
+  ),
+  longForm,
+);
