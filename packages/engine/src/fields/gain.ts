@@ -48,13 +48,16 @@ function folded(elevation: number, azimuth: number, lowest: number): [number, nu
 /** Direction of the largest gain: a grid of 5 by 15 degrees, then a shrinking 3 by 3 search; within 0.001 dB. */
 export function strongestDirection(driven: DrivenAntenna): Direction {
   const lowest = driven.solution.soil.kind === "free space" ? -Math.PI / 2 : 0;
-  let best: Direction = { elevation: lowest, azimuth: 0, gain: -1 };
+  let best: Direction = { elevation: 0, azimuth: 0, gain: -1 };
   const consider = (elevation: number, azimuth: number): void => {
     const g = gain(driven, elevation, azimuth);
     if (g > best.gain * (1 + 1e-9)) best = { elevation, azimuth, gain: g };
   };
-  for (let e = lowest; e < Math.PI / 2 + 1e-9; e += elevationStep) {
-    for (let a = 0; a < 2 * Math.PI - 1e-9; a += azimuthStep) consider(Math.min(e, Math.PI / 2), a);
+  // From the horizon outwards: of equal directions the lowest wins.
+  for (let ring = 0; ring < 1 + Math.round(Math.PI / 2 / elevationStep); ring++) {
+    for (const elevation of ring === 0 || lowest === 0 ? [ring] : [ring, -ring]) {
+      for (let a = 0; a < 2 * Math.PI - 1e-9; a += azimuthStep) consider(elevation * elevationStep, a);
+    }
   }
   for (let step = 0.5; step > 0.5 ** (halvings + 1); step /= 2) {
     const { elevation, azimuth } = best;

@@ -11,11 +11,12 @@ import { speedOfLight } from "../numerics/vacuum";
 import { assembleMatrix } from "./assembleMatrix";
 import { type MeshRule, meshRule } from "./grading";
 import { type LocalImpedances, localImpedances } from "./localTerms";
-import { buildMesh, type Mesh } from "./mesh";
-import { buildRestriction, type Restriction, restrictMatrix } from "./restriction";
+import type { Mesh } from "./mesh";
+import { preparedMesh } from "./preparedMesh";
+import { type Restriction, restrictMatrix } from "./restriction";
 import { buildSamplePoints, type SamplePoints } from "./samplePoints";
 import type { Soil, Structure } from "./structure";
-import { mostUnknowns, validateStructure } from "./validateStructure";
+import { countUnknowns, mostUnknowns, validateStructure } from "./validateStructure";
 
 /** The goal for the estimated error of a port impedance: the larger of an absolute (ohm) and a relative bound. */
 const goalOhms = 0.5;
@@ -23,6 +24,8 @@ const goalShare = 0.01;
 const finest = 3.2;
 /** Refinement stops when a step leaves more than this share of the estimate. */
 const worthwhile = 0.8;
+/** A mesh that is asked for may have this many times the unknowns of the largest structure let in. */
+const mostOverBound = 2;
 
 export interface AntennaSolution {
   /** Hz */
@@ -85,7 +88,12 @@ export function solveAntenna(
   const meshFrequency = options.meshFrequency ?? frequency;
   const at = (refinement: number) =>
     solveOnce(structure, soil, frequency, kernels, meshRule(meshFrequency, refinement), refinement);
-  if (options.refinement) return at(options.refinement);
+  if (options.refinement) {
+    const bound = mostUnknowns * mostOverBound;
+    const unknowns = countUnknowns(structure, soil, meshRule(meshFrequency, options.refinement));
+    if (unknowns > bound) throw new RangeError(`a mesh of ${unknowns} unknowns was asked for: at most ${bound}`);
+    return at(options.refinement);
+  }
   let best = at(1);
   while (!best.goalMet && best.method.refinement < finest) {
     const refinement = nextRefinement(best);
@@ -113,13 +121,14 @@ function solveOnce(
   refinement: number,
 ): AntennaSolution {
   const w = 2 * Math.PI * frequency;
-  const mesh = buildMesh(structure, soil, rule);
+  const prepared = preparedMesh(structure, soil, rule, kernels);
+  const { mesh } = prepared;
   const points = buildSamplePoints(structure, mesh, speedOfLight / frequency, soil.kind === "homogeneous");
   const local = localImpedances(structure, mesh, w);
-  const matrix = assembleMatrix({ structure, mesh, points, local, soil, angularFrequency: w }, kernels);
+  const matrix = assembleMatrix({ structure, prepared, points, local, soil, angularFrequency: w }, kernels);
   const fine = kernels.solveSymmetric(matrix, portVectors(mesh.unknowns, mesh.feedUnknown));
   const fineAdmittance = portAdmittance(fine.vectors, mesh.feedUnknown);
-  const coarse = solveCoarse(matrix, mesh, buildRestriction(mesh), kernels);
+  const coarse = solveCoarse(matrix, mesh, prepared.restriction, kernels);
   const { admittance, errorEstimate, errorOverGoal } = extrapolate(fineAdmittance, coarse);
   return {
     frequency,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { referenceKernels } from "../kernels/reference/referenceKernels";
 import { dipole, groundPlane, testFrequency, wire } from "./antennas.fixture";
 import { solveAntenna } from "./solveAntenna";
 import type { Point, Soil, Structure } from "./structure";
@@ -74,6 +75,10 @@ describe("validateStructure", () => {
     const problems = validateStructure(structure, ground, testFrequency);
     expect(problems.join("\n")).toContain(words);
     expect(() => solveAntenna(structure, ground, testFrequency)).toThrow(words);
+  });
+
+  it("refuses a mesh out of all proportion", () => {
+    expect(() => solveAntenna(base, free, testFrequency, referenceKernels, { refinement: 200 })).toThrow("unknowns");
   });
 
   it("refuses a frequency that is none", () => {

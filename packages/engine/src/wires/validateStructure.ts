@@ -1,7 +1,7 @@
 /** What the moment method here cannot hold, said before any memory is taken. */
 import { speedOfLight } from "../numerics/vacuum";
 import { wireLength } from "./geometry";
-import { meshRule, wireNodes } from "./grading";
+import { type MeshRule, meshRule, wireNodes } from "./grading";
 import { findJunctions, sameplace } from "./junctions";
 import { countSamplePoints } from "./samplePoints";
 import type { Soil, Structure } from "./structure";
@@ -106,13 +106,16 @@ function loadProblems(structure: Structure, frequency: number): string[] {
   });
 }
 
-function sizeProblems(structure: Structure, soil: Soil, frequency: number): string[] {
-  const rule = meshRule(frequency, 1);
+/** Unknown currents a mesh would have, nearly; counted without building more than its nodes. */
+export function countUnknowns(structure: Structure, soil: Soil, rule: MeshRule): number {
   const total = structure.wires.reduce((sum, w) => sum + wireLength(w), 0);
-  const junctions = total / rule.largest < mostUnknowns ? findJunctions(structure, soil) : null;
-  const unknowns = junctions
-    ? structure.wires.reduce((sum, _, w) => sum + wireNodes(structure, junctions, w, rule).length - 1, 0)
-    : Math.ceil(total / rule.largest);
+  if (total / rule.largest > 10 * mostUnknowns) return Math.ceil(total / rule.largest);
+  const junctions = findJunctions(structure, soil);
+  return structure.wires.reduce((sum, _, w) => sum + wireNodes(structure, junctions, w, rule).length - 1, 0);
+}
+
+function sizeProblems(structure: Structure, soil: Soil, frequency: number): string[] {
+  const unknowns = countUnknowns(structure, soil, meshRule(frequency, 1));
   if (unknowns > mostUnknowns)
     return [`the wires need about ${unknowns} unknown currents at ${frequency / 1e6} MHz: more than ${mostUnknowns}`];
   if (soil.kind !== "homogeneous") return [];
