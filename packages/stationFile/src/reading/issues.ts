@@ -1,7 +1,7 @@
 /** Issues of the schema as problems in the file. */
 import type { Problem } from "@feedpath/engine";
 import type * as z from "zod";
-import type { FaultParams } from "../schema/entry";
+import type { FaultParams } from "../schema/faults";
 import type { Fault } from "../units/fault";
 import { type KeyPath, nodeAt, placeOf, problemAt, type SourceNode, type SourceText } from "./sourceText";
 

@@ -1,11 +1,11 @@
 /** Strict YAML 1.2 to a plain tree of texts, lists and maps. Every scalar stays the text that was written. */
 import type { Problem } from "@feedpath/engine";
-import { type Document, isAlias, isMap, isScalar, isSeq, parseDocument } from "yaml";
-import type { Fault } from "../units/fault";
+import { type Document, isMap, isScalar, isSeq, parseDocument } from "yaml";
 import { shown } from "../units/nearest";
 import { commaPairs, joinedByComma } from "./flowComma";
 import { limits } from "./limits";
 import { type Key, type KeyPath, placeOf, problemAt, type SourceNode, type SourceText } from "./sourceText";
+import { keyName, refuseDecoration, say, scalarText, type Tell } from "./strictYaml";
 
 export type Tree = string | null | readonly Tree[] | { readonly [key: string]: Tree };
 
@@ -19,7 +19,7 @@ type Node = Document["contents"];
 
 interface Walk {
   readonly source: SourceText;
-  readonly problems: Problem[];
+  readonly tell: Tell;
   nodes: number;
   /** A cap was met: what follows would only be told about what was left out. */
   capped: boolean;
@@ -29,13 +29,6 @@ interface Branch {
   readonly tree: Tree;
   readonly node: SourceNode;
 }
-
-const say = (message: string, expected: string, mend: string | null = null): Fault => ({
-  message,
-  expected,
-  nearest: null,
-  mend,
-});
 
 /** The commonest slips of syntax in plain words, by the parser's code. */
 const plainWords: Readonly<Record<string, string>> = {
@@ -63,15 +56,14 @@ export function yamlTree(source: SourceText): YamlTree {
     const message = plainWords[error.code] ?? `${shortened(error.message)}.`;
     return problemAt(source, error.pos, "", say(message, "YAML 1.2"));
   });
-  const walk: Walk = { source, problems, nodes: 0, capped: false };
+  const tell: Tell = (range, path, fault) => {
+    if (problems.length < limits.problems) problems.push(problemAt(source, range, placeOf(path), fault));
+  };
+  const walk: Walk = { source, tell, nodes: 0, capped: false };
   const start: readonly [number, number] = [0, 0];
   if (problems.length > 0) return { tree: null, root: { key: null, range: start, children: new Map() }, problems };
   const { tree, node } = branch(walk, document.contents, [], start, null);
   return { tree: walk.capped ? null : tree, root: node, problems };
-}
-
-function note(walk: Walk, range: readonly [number, number], path: KeyPath, fault: Fault): void {
-  if (walk.problems.length < limits.problems) walk.problems.push(problemAt(walk.source, range, placeOf(path), fault));
 }
 
 function branch(
@@ -87,11 +79,11 @@ function branch(
   if (walk.nodes > limits.nodes) {
     walk.capped = true;
     if (walk.nodes === limits.nodes + 1) {
-      note(walk, range, path, say(`The file has more than ${limits.nodes} keys and values.`, "a smaller file"));
+      walk.tell(range, path, say(`The file has more than ${limits.nodes} keys and values.`, "a smaller file"));
     }
     return empty;
   }
-  refuseDecoration(walk, node, range, path);
+  refuseDecoration(walk.tell, node, range, path);
   if (isScalar(node)) return { ...empty, tree: scalarText(node) };
   if (isSeq(node)) return list(walk, node.items, path, range, key);
   if (isMap(node)) return map(walk, node.items, path, range, key);
@@ -103,32 +95,10 @@ function rangeOf(node: unknown): readonly [number, number] | null {
   return range?.[0] === undefined || range[1] === undefined ? null : [range[0], range[1]];
 }
 
-/** Anchors, aliases and tags. */
-function refuseDecoration(walk: Walk, node: unknown, range: readonly [number, number], path: KeyPath): void {
-  if (isAlias(node)) {
-    const fault = say(`Aliases (*${shown(node.source)}) are not read. Write the value out.`, "the value itself");
-    note(walk, range, path, fault);
-    return;
-  }
-  if (!isScalar(node) && !isSeq(node) && !isMap(node)) return;
-  if (node.anchor !== undefined) {
-    note(walk, range, path, say(`Anchors (&${shown(node.anchor)}) are not read. Leave it out.`, "the value alone"));
-  }
-  if (node.tag !== undefined) {
-    note(walk, range, path, say(`Tags (${shown(node.tag)}) are not read. Leave it out.`, "the value alone"));
-  }
-}
-
-/** The text of a scalar; null for a key with nothing after it. The failsafe schema keeps every scalar a text. */
-function scalarText(scalar: { readonly value: unknown; readonly type?: string | null }): string | null {
-  const text = String(scalar.value ?? "");
-  return text === "" && scalar.type === "PLAIN" ? null : text;
-}
-
 function tooMany(walk: Walk, count: number, range: readonly [number, number], path: KeyPath): boolean {
   if (count <= limits.entries) return false;
   walk.capped = true;
-  note(walk, range, path, say(`${count} entries stand here; at most ${limits.entries} are read.`, "fewer entries"));
+  walk.tell(range, path, say(`${count} entries stand here; at most ${limits.entries} are read.`, "fewer entries"));
   return true;
 }
 
@@ -143,7 +113,7 @@ function list(
   const trees: Tree[] = [];
   if (tooMany(walk, items.length, range, path)) return { tree: trees, node: { key, range, children } };
   const commas = joinedByComma(walk.source.text, items.map(rangeOf));
-  for (const comma of commas.values()) note(walk, comma.range, path, comma.fault);
+  for (const comma of commas.values()) walk.tell(comma.range, path, comma.fault);
   items.forEach((item, index) => {
     if (commas.has(index)) trees[trees.length - 1] = commas.get(index)?.fault.mend ?? null;
     if (commas.has(index)) return;
@@ -166,7 +136,7 @@ function map(
   const whole: Branch = { tree: entries, node: { key, range, children } };
   if (tooMany(walk, pairs.length, range, path)) return whole;
   const commas = commaPairs(walk.source.text, pairs, rangeOf);
-  for (const comma of commas.values()) note(walk, comma.range, path, comma.fault);
+  for (const comma of commas.values()) walk.tell(comma.range, path, comma.fault);
   pairs.forEach((pair, index) => {
     const comma = commas.get(index);
     if (comma) {
@@ -176,10 +146,10 @@ function map(
       return;
     }
     const keyRange = rangeOf(pair.key) ?? range;
-    const name = keyName(walk, pair.key, keyRange, path);
+    const name = keyName(walk.tell, pair.key, keyRange, path);
     if (name === null) return;
     if (Object.hasOwn(entries, name)) {
-      note(walk, keyRange, path, say(`The key "${shown(name)}" stands twice here.`, "each key once"));
+      walk.tell(keyRange, path, say(`The key "${shown(name)}" stands twice here.`, "each key once"));
       return;
     }
     const child = branch(walk, pair.value, [...path, name], keyRange, keyRange);
@@ -187,23 +157,4 @@ function map(
     children.set(name, child.node);
   });
   return whole;
-}
-
-/** A key as text, or null (with a problem) where it cannot be one. */
-function keyName(walk: Walk, key: unknown, range: readonly [number, number], path: KeyPath): string | null {
-  refuseDecoration(walk, key, range, path);
-  const name = isScalar(key) ? scalarText(key) : null;
-  if (name === null) {
-    note(walk, range, path, say("A key must be a word or a short text.", "a key"));
-    return null;
-  }
-  if (name === "<<") {
-    note(walk, range, path, say("Merge keys (<<) are not read. Write the keys out.", "the keys themselves"));
-    return null;
-  }
-  if (name in Object.prototype || name === "") {
-    note(walk, range, path, say(`"${shown(name)}" cannot be a key or a name here. Choose another.`, "another name"));
-    return null;
-  }
-  return name;
 }

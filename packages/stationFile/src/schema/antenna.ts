@@ -4,10 +4,12 @@ import * as z from "zod";
 import { faulty, type Parsed, parsed } from "../units/fault";
 import { shown } from "../units/nearest";
 import { parseOffset } from "../units/place";
-import { entry, kindEntry, written } from "./entry";
+import { kindEntry } from "./choice";
+import { entry } from "./entry";
 import { place } from "./places";
 import { length, q, shapes, wire, wireEntry } from "./shapes";
 import { count, name, quantity, span, word, wordOrQuantity } from "./values";
+import { written } from "./written";
 
 const feed = entry("A feed", { at: place, from: name, into: name });
 

@@ -3,8 +3,10 @@ import type { Conductor, Quantity } from "@feedpath/engine";
 import * as z from "zod";
 import { conductorOf, diameterRule, insulationNames, insulationOf, parseConductor, wallRule } from "../units/conductor";
 import { faulty, type Parsed, parsed } from "../units/fault";
-import { entry, textOr, written } from "./entry";
+import { textOr } from "./choice";
+import { entry } from "./entry";
 import { quantity, text, word } from "./values";
+import { written } from "./written";
 
 const sleeve = entry("Insulation", {
   wall: quantity("length", wallRule),

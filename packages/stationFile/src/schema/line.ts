@@ -5,10 +5,12 @@ import * as z from "zod";
 import { findLine, lineCatalogue } from "../catalogue/lines";
 import { faulty, type Parsed, parsed } from "../units/fault";
 import { nearestWord, shown } from "../units/nearest";
+import { kindEntry, textOr } from "./choice";
 import { conductor } from "./conductors";
-import { entry, kindEntry, textOr, written } from "./entry";
+import { entry } from "./entry";
 import { points } from "./spectrum";
 import { name, quantity, word } from "./values";
+import { written } from "./written";
 
 const designations = lineCatalogue.map((known) => known.designation);
 

@@ -1,7 +1,8 @@
 /** Parts of the path. The first key of each entry is its kind. */
 import * as z from "zod";
 import { chokeRange } from "../catalogue/ranges";
-import { entry, kindEntry, mapOr, textOr } from "./entry";
+import { kindEntry, mapOr, textOr } from "./choice";
+import { entry } from "./entry";
 import { lineValue } from "./line";
 import { places } from "./places";
 import { points, spectrum } from "./spectrum";

@@ -3,7 +3,8 @@
 import type { Quantity } from "@feedpath/engine";
 import * as z from "zod";
 import type { Span } from "../units/parseQuantity";
-import { entry, kindEntry } from "./entry";
+import { kindEntry } from "./choice";
+import { entry } from "./entry";
 import { type FilePart, loss, partEntries } from "./parts";
 import { name, note, quantity, span, wordOrQuantity } from "./values";
 

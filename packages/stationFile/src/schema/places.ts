@@ -2,8 +2,8 @@
 import type { Place, Quantity } from "@feedpath/engine";
 import * as z from "zod";
 import { faultyOffset, parseDirection, parsePlace } from "../units/place";
-import { written } from "./entry";
 import { text } from "./values";
+import { written } from "./written";
 
 /** A place, `[9 m east, 2 m north, 4 m up]`. */
 export const place = z

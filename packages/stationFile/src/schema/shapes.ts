@@ -3,9 +3,10 @@ import * as z from "zod";
 import { faulty, type Parsed, parsed } from "../units/fault";
 import { shown } from "../units/nearest";
 import { conductor, longConductor } from "./conductors";
-import { entry, written } from "./entry";
+import { entry } from "./entry";
 import { direction, place, places } from "./places";
 import { count, name, quantity, span, word } from "./values";
+import { written } from "./written";
 
 export const length = quantity("length", { above: 0, most: 5000 });
 const height = quantity("length", { least: 0, most: 5000 });

@@ -3,7 +3,7 @@ import type { ChokePart, Quantity } from "@feedpath/engine";
 import * as z from "zod";
 import type { DimensionName } from "../units/dimensions";
 import { parseQuantity, type QuantityRule } from "../units/parseQuantity";
-import { textOr } from "./entry";
+import { textOr } from "./choice";
 import { quantity } from "./values";
 
 /** A value by frequency, as a choke has it. */

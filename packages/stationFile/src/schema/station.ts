@@ -6,11 +6,13 @@ import { faulty, type Parsed, parsed } from "../units/fault";
 import { shown } from "../units/nearest";
 import { parseQuantity } from "../units/parseQuantity";
 import { antennaSchema } from "./antenna";
+import { kindEntry, textOr } from "./choice";
 import { conductor } from "./conductors";
-import { entry, kindEntry, textOr, written } from "./entry";
+import { entry } from "./entry";
 import { pathSchema } from "./path";
 import { direction, place, places } from "./places";
 import { fileName, name, note, quantity, quantityOrUnknown, span, word, wordOrQuantity } from "./values";
+import { written } from "./written";
 
 const frequency = quantity("frequency");
 const swr = quantity("number", { least: 1, most: 1000 });

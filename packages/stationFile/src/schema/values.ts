@@ -7,8 +7,8 @@ import { type DimensionName, dimensions } from "../units/dimensions";
 import { faulty, type Parsed, parsed } from "../units/fault";
 import { nearestWord, orList, shown } from "../units/nearest";
 import { parsePair, parseQuantity, parseSpan, type QuantityRule } from "../units/parseQuantity";
-import { written } from "./entry";
 import { quantityPattern, spanPattern } from "./pattern";
+import { written } from "./written";
 
 /** A text; where something else stands, the problem says what was expected. */
 export const text = (expected: string) => z.string({ error: () => expected });
