@@ -16,7 +16,8 @@ const steps = [
   ["import rules", ["tools/deps.mjs"]],
   ["long files (told, not judged)", ["tools/sizes.mjs"]],
 ];
-const failedSteps = steps.filter(([name, args]) => !run(name, args)).length;
+const failedNames = steps.filter(([name, args]) => !run(name, args)).map(([name]) => name);
+const failedSteps = failedNames.length;
 
 const folder = mkdtempSync(join(tmpdir(), "feedpath-test-"));
 const report = join(folder, "report.json");
@@ -41,5 +42,6 @@ const brokenFiles = tests.testResults.filter(
 const outside = !allGreen && tests.numFailedTests + brokenFiles === 0 ? 1 : 0;
 const failed = tests.numFailedTests + brokenFiles + outside + failedSteps;
 const passed = tests.numPassedTests + steps.length - failedSteps;
+for (const name of failedNames) process.stdout.write(`\nfailed: ${name} (see above)`);
 process.stdout.write(`\n${passed} passed, ${failed} failed\n`);
 process.exit(failed === 0 ? 0 : 1);

@@ -6,7 +6,7 @@ import { catalogueVersion } from "@feedpath/station-file";
 import { type Command, Option } from "commander";
 import { checkPlaceForFile } from "../files/replaceFile";
 import { stationFrom } from "../files/stationFrom";
-import { exampleValue, optionName, valueForm } from "../parameters/optionName";
+import { exampleValue, optionName, says, valueForm } from "../parameters/optionName";
 import { readParameters } from "../parameters/readParameters";
 import { drive } from "../run/drive";
 import { progressLine } from "../run/progressLine";
@@ -31,24 +31,23 @@ const allParameters: readonly ParameterDefinition[] = [
 function addParameterOptions(command: Command): void {
   for (const parameter of allParameters) {
     const users = questions.filter(({ parameters }) => parameters.some(({ name }) => name === parameter.name));
-    const says = `${parameter.title}; otherwise: ${parameter.otherwise} [${users.map(({ id }) => id).join(", ")}]`;
-    const option = new Option(`${optionName(parameter)} <${valueForm(parameter)}>`, says);
+    const text = `${says(parameter)} [${users.map(({ id }) => id).join(", ")}]`;
+    const option = new Option(`${optionName(parameter)} <${valueForm(parameter)}>`, text);
     command.addOption(option.helpGroup("Parameters, each with the questions that have it:"));
   }
 }
 
 function answerExamples(): string {
-  const [first] = questions;
-  const withParameter = questions.find(({ parameters }) => parameters.length > 0);
-  const parameter = withParameter?.parameters[0];
-  const asked = `feedpath ask ${first?.id}`;
-  const parameterExample =
-    withParameter && parameter
-      ? ([
-          `feedpath ask ${withParameter.id} mine.yaml ${optionName(parameter)} ${exampleValue(parameter)}`,
-          "with a parameter; quotes keep value and unit together",
-        ] as const)
-      : null;
+  const asked = `feedpath ask ${questions[0]?.id}`;
+  const withUnit = questions
+    .flatMap(({ id, parameters }) => parameters.map((parameter) => ({ id, parameter })))
+    .find(({ parameter }) => exampleValue(parameter).startsWith('"'));
+  const parameterExample: readonly [string, string] | null = withUnit
+    ? [
+        `feedpath ask ${withUnit.id} mine.yaml ${optionName(withUnit.parameter)} ${exampleValue(withUnit.parameter)}`,
+        "with a parameter; quotes keep value and unit together",
+      ]
+    : null;
   const list = questions.map(({ id, asked: words }) => `  ${id.padEnd(10)} ${words}`).join("\n");
   return `\nQuestions:\n${list}\n${examples(
     [`${asked} mine.yaml`, "the answer in words"],

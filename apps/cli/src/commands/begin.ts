@@ -2,7 +2,7 @@ import { writeFileSync } from "node:fs";
 import { questions } from "@feedpath/engine";
 import { nearestWord, readStation } from "@feedpath/station-file";
 import { fromCaller } from "../files/callerFolder";
-import { exampleNames, exampleText } from "../files/examples";
+import { exampleNames, exampleText, exampleTitle } from "../files/examples";
 import { checkPlaceForFile } from "../files/replaceFile";
 import { wrongCommand } from "../tell/commandProblem";
 import { exitStatus } from "../tell/exitStatus";
@@ -64,6 +64,12 @@ function begin(file: string, from: string, terminal: Terminal): number {
   return exitStatus.answered;
 }
 
+function listOfExamples(): string {
+  const names = exampleNames();
+  const width = Math.max(...names.map(({ length }) => length));
+  return `\nThe examples:\n${names.map((name) => `  ${name.padEnd(width)}   ${exampleTitle(name)}`).join("\n")}\n`;
+}
+
 export const addBegin: AddCommand = (program, terminal, done) => {
   program
     .command("begin")
@@ -74,13 +80,13 @@ export const addBegin: AddCommand = (program, terminal, done) => {
     .argument("<file>", "name of the new file, such as mine.yaml")
     .option("--from <example>", "which example", usual)
     .option("--quiet", "no remarks")
+    .addHelpText("after", listOfExamples)
     .addHelpText(
       "after",
-      () =>
-        `\nThe examples:\n${exampleNames()
-          .map((name) => `  ${name}\n`)
-          .join("")}`,
+      examples(
+        ["feedpath begin mine.yaml", "a copy of the plainest example"],
+        ["feedpath begin mine.yaml --from rooftop-flat", "a copy of another"],
+      ),
     )
-    .addHelpText("after", examples(["feedpath begin mine.yaml", ""]))
     .action((file: string, { from }: { from: string }) => done(begin(file, from, terminal)));
 };

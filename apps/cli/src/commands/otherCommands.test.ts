@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { questions } from "@feedpath/engine";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { exampleNames, exampleText } from "../files/examples";
+import { optionName } from "../parameters/optionName";
 import { runInProcess as feedpath } from "../testing/runInProcess";
 
 let cwd = "";
@@ -19,7 +20,24 @@ describe("feedpath", () => {
     const { status, out } = await feedpath("--help");
     expect(status).toBe(0);
     expect(out).toContain("feedpath begin mine.yaml");
-    expect((await feedpath("ask", "--help")).out).toContain("--swr-below");
+  });
+
+  it.each(["ask", "check", "questions", "catalogue", "begin", "schema"])(
+    "explains %s, with examples to type",
+    async (name) => {
+      const { status, out, err } = await feedpath(name, "--help");
+      expect({ status, err }).toEqual({ status: 0, err: "" });
+      expect(out).toContain(`Usage: feedpath ${name}`);
+      expect(out).toMatch(new RegExp(`Examples:\\n {2}feedpath ${name}`));
+    },
+  );
+
+  it("names every question and every parameter in the help of ask", async () => {
+    const { out } = await feedpath("ask", "--help");
+    for (const { id, parameters } of questions) {
+      expect(out).toMatch(new RegExp(`^ {2}${id} `, "m"));
+      for (const parameter of parameters) expect(out).toContain(optionName(parameter));
+    }
   });
 
   it("explains itself on standard error, and ends with 2, when no command is given", async () => {

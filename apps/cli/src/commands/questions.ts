@@ -1,12 +1,11 @@
 import { type Question, questions } from "@feedpath/engine";
-import { optionName, valueForm } from "../parameters/optionName";
+import { optionName, says, valueForm } from "../parameters/optionName";
 import { exitStatus } from "../tell/exitStatus";
 import { type AddCommand, examples } from "./command";
 
 function describeQuestion({ id, asked, about, parameters }: Question): string {
   const options = parameters.map(
-    (parameter) =>
-      `      ${optionName(parameter)} <${valueForm(parameter)}>  ${parameter.title}; otherwise: ${parameter.otherwise}`,
+    (parameter) => `      ${optionName(parameter)} <${valueForm(parameter)}>  ${says(parameter)}`,
   );
   return [`  ${id}: ${asked}`, `      ${about}`, ...options].join("\n");
 }

@@ -12,3 +12,6 @@ export const exampleNames = (): readonly string[] =>
 
 /** Text of one example, by its name. */
 export const exampleText = (name: string): string => readFileSync(`${folder}${name}.yaml`, "utf8");
+
+/** What the example's station is called. */
+export const exampleTitle = (name: string): string => /^station: (.*)$/m.exec(exampleText(name))?.[1] ?? "";

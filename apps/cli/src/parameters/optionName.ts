@@ -5,7 +5,7 @@ export const optionName = ({ name }: Pick<ParameterDefinition, "name">): string 
   `--${name.replace(/[A-Z]/g, (capital) => `-${capital.toLowerCase()}`)}`;
 
 /** What stands after the option in help: an example of the form a value has. */
-export function valueForm({ dimension, words }: ParameterDefinition): string {
+export function valueForm({ dimension }: ParameterDefinition): string {
   const forms = {
     none: "number",
     length: "length",
@@ -14,9 +14,15 @@ export function valueForm({ dimension, words }: ParameterDefinition): string {
     frequencySpan: "frequency to frequency",
     angle: "angle",
     impedance: "impedance",
-    word: words.join("|"),
+    word: "word",
   };
   return forms[dimension];
+}
+
+/** What the parameter is, the words it knows, and what is taken without it. */
+export function says({ title, words, otherwise }: ParameterDefinition): string {
+  const known = words.length > 0 ? ` (${words.join(", ")})` : "";
+  return `${title}${known}; otherwise: ${otherwise}`;
 }
 
 /** An example of a value, for help. */

@@ -31,6 +31,7 @@ export function tellDefect(error: unknown, args: readonly string[], terminal: Te
 export function tellInterrupted(terminal: Terminal): number {
   const message = "Interrupted before the answer was complete.";
   printJsonRemark(message, "the command again", terminal);
-  terminal.warn(message);
+  // The line with the progress may stand there unfinished.
+  terminal.warn(process.stderr.isTTY ? `\n${message}` : message);
   return exitStatus.interrupted;
 }
