@@ -97,17 +97,15 @@ export function reaction({ matrix }: PrescribedAntenna, a: Float64Array, b: Floa
   return { re, im };
 }
 
-/** The antenna carrying these amplitudes, for powers and gains. */
+/** The antenna carrying these amplitudes, for powers and gains; its gain is that for 1 W of power. */
 export function carrying({ solution }: PrescribedAntenna, current: Float64Array): DrivenAntenna {
   const currents = { count: 1, length: current.length, re: current, im: new Float64Array(current.length) };
-  const fed = solution.model.mesh.feedUnknown[0]!;
-  return driveAntenna(
-    {
-      ...solution,
-      feeds: solution.feeds.slice(0, 1),
-      fineAdmittance: [[{ re: current[fed]!, im: 0 }]],
-      model: { ...solution.model, currents },
-    },
-    [{ re: 1, im: 0 }],
-  );
+  const fed = current[solution.model.mesh.feedUnknown[0]!]!;
+  const carrier: AntennaSolution = {
+    ...solution,
+    feeds: solution.feeds.slice(0, 1),
+    fineAdmittance: [[{ re: fed, im: 0 }]],
+    model: { ...solution.model, currents },
+  };
+  return { ...driveAntenna(carrier, [{ re: 1, im: 0 }]), powerIn: 1 };
 }

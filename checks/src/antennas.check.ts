@@ -1,0 +1,4 @@
+import { checkTopic } from "./testing/checkTopic";
+import { antennas } from "./topics/antennas";
+
+checkTopic(antennas);

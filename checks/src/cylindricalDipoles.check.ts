@@ -1,0 +1,4 @@
+import { checkTopic } from "./testing/checkTopic";
+import { cylindricalDipoles } from "./topics/cylindricalDipoles";
+
+checkTopic(cylindricalDipoles);
