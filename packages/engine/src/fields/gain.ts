@@ -45,6 +45,12 @@ function folded(elevation: number, azimuth: number, lowest: number): [number, nu
   return elevation < lowest - 1e-12 ? null : [elevation, turn(azimuth)];
 }
 
+/** From the horizon outwards: of equal directions the one nearest to it wins. */
+function gridElevations(lowest: number): number[] {
+  const up = Array.from({ length: 1 + Math.round(Math.PI / 2 / elevationStep) }, (_, i) => i * elevationStep);
+  return lowest === 0 ? up : up.flatMap((e) => (e === 0 ? [e] : [e, -e]));
+}
+
 /** Direction of the largest gain: a grid of 5 by 15 degrees, then a shrinking 3 by 3 search; within 0.001 dB. */
 export function strongestDirection(driven: DrivenAntenna): Direction {
   const lowest = driven.solution.soil.kind === "free space" ? -Math.PI / 2 : 0;
@@ -53,11 +59,8 @@ export function strongestDirection(driven: DrivenAntenna): Direction {
     const g = gain(driven, elevation, azimuth);
     if (g > best.gain * (1 + 1e-9)) best = { elevation, azimuth, gain: g };
   };
-  // From the horizon outwards: of equal directions the lowest wins.
-  for (let ring = 0; ring < 1 + Math.round(Math.PI / 2 / elevationStep); ring++) {
-    for (const elevation of ring === 0 || lowest === 0 ? [ring] : [ring, -ring]) {
-      for (let a = 0; a < 2 * Math.PI - 1e-9; a += azimuthStep) consider(elevation * elevationStep, a);
-    }
+  for (const elevation of gridElevations(lowest)) {
+    for (let a = 0; a < 2 * Math.PI - 1e-9; a += azimuthStep) consider(elevation, a);
   }
   for (let step = 0.5; step > 0.5 ** (halvings + 1); step /= 2) {
     const { elevation, azimuth } = best;

@@ -76,7 +76,9 @@ export function nearSoilHeat(
     const [tx, ty, tz] = [direction[3 * i]!, direction[3 * i + 1]!, direction[3 * i + 2]!];
     for (let j = 0; j <= i; j++) {
       const [ux, uy, uz] = [direction[3 * j]!, direction[3 * j + 1]!, direction[3 * j + 2]!];
-      const rho = Math.hypot(position[3 * i]! - position[3 * j]!, position[3 * i + 1]! - position[3 * j + 1]!);
+      const dx = position[3 * i]! - position[3 * j]!;
+      const dy = position[3 * i + 1]! - position[3 * j + 1]!;
+      const rho = Math.sqrt(dx * dx + dy * dy);
       const table = tables[groups.groupOf[i]! * groups.count + groups.groupOf[j]!]!;
       table.lookUp(rho, position[3 * i + 2]! + position[3 * j + 2]!, g);
       const moments = product(c, i, c, j);

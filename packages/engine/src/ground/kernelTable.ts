@@ -37,7 +37,7 @@ interface Axes {
 }
 
 const rangeOf = (reach: Reach, s: number): number =>
-  Math.log(Math.hypot(Math.max(reach.largestDistance, 0.01 * s), s) / s);
+  0.5 * Math.log1p((Math.max(reach.largestDistance, 0.01 * s) / s) ** 2);
 
 /** Height sum at coordinate -1..1 of the logarithmic axis. */
 const sumAt = (reach: Reach, x: number): number =>
@@ -138,9 +138,15 @@ function reader(axes: Axes, pieces: readonly Piece[], flat: boolean, column: boo
   const uRow = new Float64Array(u.points.length).fill(1);
   const sRow = new Float64Array(lnS.points.length).fill(1);
   const logSpan = Math.log(reach.largestSum / reach.smallestSum);
+  let lastSum = 0;
+  let range = 1;
   const lookUp = (rho: number, s: number, out: Float64Array): void => {
-    const r = Math.hypot(rho, s);
-    const at = Math.min(1, Math.max(0, Math.log(r / s) / rangeOf(reach, s)));
+    if (s !== lastSum) {
+      lastSum = s;
+      range = rangeOf(reach, s);
+    }
+    const r = Math.sqrt(rho * rho + s * s);
+    const at = Math.min(1, Math.max(0, Math.log(r / s) / range));
     let piece = pieces[0]!;
     for (let p = 1; p < pieces.length && at > piece.to; p++) piece = pieces[p]!;
     if (!column) lagrangeRow(u.points, u.weights, (2 * (at - piece.from)) / (piece.to - piece.from) - 1, uRow);

@@ -20,7 +20,7 @@ function pointMatrices(points: SamplePoints, tableOf: TableChoice): { current: S
       const [ux, uy, uz] = [direction[3 * q]!, direction[3 * q + 1]!, direction[3 * q + 2]!];
       const dx = position[3 * p]! - position[3 * q]!;
       const dy = position[3 * p + 1]! - position[3 * q + 1]!;
-      tableOf(p, q).lookUp(Math.hypot(dx, dy), position[3 * p + 2]! + position[3 * q + 2]!, g);
+      tableOf(p, q).lookUp(Math.sqrt(dx * dx + dy * dy), position[3 * p + 2]! + position[3 * q + 2]!, g);
       const level = tx * ux + ty * uy;
       const upright = tz * uz;
       const cross = (tz * ux - tx * uz) * dx + (tz * uy - ty * uz) * dy;
