@@ -117,4 +117,25 @@ describe("reflected kernels", () => {
       }
     },
   );
+
+  it("hold to the same accuracy for wires five centimetres up", () => {
+    const frequency = 14.2e6;
+    const k = (2 * Math.PI * frequency) / 299792458;
+    const eps = complexPermittivity(soils[0]!, frequency);
+    const reach = { smallestSum: 0.1, largestSum: 0.1, largestDistance: 6, steep: true };
+    const table = buildKernelTable(buildSpectrum(k, eps, reach), k, reach, sumSpectrum);
+    const out = new Float64Array(8);
+    for (const rho of [0, 0.037, 0.41, 2.3]) {
+      const exact = bruteForce(k, eps, rho, 0.1);
+      table.lookUp(rho, 0.1, out);
+      for (let kind = 0; kind < 4; kind++) {
+        const factor = kind === 3 ? rho : 1;
+        const error = Math.hypot(
+          out[2 * kind]! * factor - exact[kind]!.re,
+          out[2 * kind + 1]! * factor - exact[kind]!.im,
+        );
+        expect(error * 4 * Math.PI * Math.hypot(rho, 0.1), `${kind} at ${rho}`).toBeLessThan(1e-6);
+      }
+    }
+  });
 });
