@@ -10,9 +10,10 @@ import {
 } from "../kit/answerValues";
 import type { Figure, Mark, Role } from "../kit/figure";
 import type { LabelBoard, LabelPlace } from "../kit/labelBoard";
-import { givenWattsText, metresText, plainText, swrText, wattsText, wholeWattsText, withUnit } from "../kit/numberText";
+import { givenWattsText, metresText, plainText, swrText, wattsText, withUnit } from "../kit/numberText";
 import { drawChart } from "./chart";
 import type { ChartOptions, Curve, Panel, Ring, Vertical } from "./chartTypes";
+import { describe, type Heights, heightsOf, isSame, titleOf } from "./heightFacts";
 import { type PanelFrame, roundSpan, swrSpan } from "./panelFrame";
 import { allNumbers, bandsNote, figureTable, valueAt } from "./tableValues";
 
@@ -40,26 +41,6 @@ const ink: Look = { role: "ink", labelRole: "ink" };
 const field: Look = { role: "field", labelRole: "fieldInk" };
 const power: Look = { role: "power", labelRole: "powerInk" };
 
-/** As it is, and the tempting choice; heights outside the table are left out. */
-interface Heights {
-  readonly present: number | null;
-  readonly lowestSwr: number | null;
-}
-
-function heightsOf(answer: Answer, table: Table): Heights {
-  const axis = numbersOf(table, "height");
-  const inside = (name: string) => {
-    const at = optionalNumber(answer, name);
-    return at === null || at < Math.min(...axis) || at > Math.max(...axis) ? null : at;
-  };
-  return { present: inside("presentHeight"), lowestSwr: inside("lowestSwrHeight") };
-}
-
-/** Heights nearer than this are one, m. */
-const sameHeight = 0.25;
-const isSame = ({ present, lowestSwr }: Heights): boolean =>
-  present !== null && lowestSwr !== null && Math.abs(present - lowestSwr) < sameHeight;
-
 function rings(table: Table, column: string, heights: Heights, text: (value: number) => string): Ring[] {
   const places = isSame(heights) ? [heights.present] : [heights.lowestSwr, heights.present];
   return places.flatMap((at) => {
@@ -72,20 +53,6 @@ function verticals({ present, lowestSwr }: Heights): Vertical[] {
   const now = present === null ? [] : [{ at: present, text: `${metresText(present)}, as it is`, main: true }];
   if (lowestSwr === null || isSame({ present, lowestSwr })) return now;
   return [...now, { at: lowestSwr, text: `${metresText(lowestSwr)}, best SWR`, main: false }];
-}
-
-function titleOf(answer: Answer, table: Table, heights: Heights): string {
-  const { present, lowestSwr } = heights;
-  const now = present === null ? null : valueAt(table, "radiatedPower", present);
-  const then = lowestSwr === null ? null : valueAt(table, "radiatedPower", lowestSwr);
-  if (present === null || lowestSwr === null || now === null || then === null) return answer.headline;
-  if (isSame(heights))
-    return `At ${metresText(present)}, as it hangs, the SWR is lowest, and ${wholeWattsText(now)} leave`;
-  const change = then - now;
-  const where = `At ${metresText(lowestSwr)} the SWR is lowest`;
-  if (Math.abs(change) < 0.5) return `${where}, and no more and no fewer watts leave than at ${metresText(present)}`;
-  const direction = change < 0 ? "fewer" : "more";
-  return `${where}, and ${wholeWattsText(Math.abs(change))} ${direction} leave than at ${metresText(present)}`;
 }
 
 /** dB below the strongest gain at which the scale of gains ends: a null has no bottom. */
@@ -160,20 +127,6 @@ function panels(answer: Answer, table: Table, heights: Heights): Panel[] {
       rings: [],
     },
   ];
-}
-
-function describe(answer: Answer, table: Table, heights: Heights): string {
-  const at = (height: number | null, words: string) => {
-    const [sky, swr] = ["radiatedPower", "swrAtTransmitter"].map((name) =>
-      height === null ? null : valueAt(table, name, height),
-    );
-    return height === null || sky === null || sky === undefined
-      ? ""
-      : ` ${words}, at ${metresText(height)}, ${wattsText(sky)} leave for the sky and the SWR at the transmitter is ${swrText(swr ?? null)}.`;
-  };
-  const split = optionalNumber(answer, "splitHeight");
-  const splits = split === null ? "" : ` Above ${metresText(split)} the pattern splits.`;
-  return `Four panels over the height above the soil: watts to the sky, SWR, gain, feed point.${at(heights.present, "As it hangs")}${at(heights.lowestSwr, "Where the SWR is lowest")}${splits}`;
 }
 
 /** Figure of the answer to `height`. Heights in metres. */

@@ -14,6 +14,14 @@ export interface Segment {
   readonly toJoint: string;
   /** Net power at equal steps from left to right, two points at least, W. */
   readonly power: readonly number[];
+  /** Where the path splits: net power of each branch at both ends, in the order of the file; empty otherwise. */
+  readonly branches: readonly Branch[];
+}
+
+export interface Branch {
+  readonly name: string;
+  readonly from: number;
+  readonly to: number;
 }
 
 export interface RibbonColumn extends Segment {
@@ -47,6 +55,7 @@ function segmentOf(part: PartResult, answer: Answer): Segment {
     fromJoint: part.from,
     toJoint: part.to,
     power: along.length >= 2 ? along : [from, at(part.to) ?? from - part.heat],
+    branches: [],
   };
 }
 
@@ -62,6 +71,7 @@ function joined(run: readonly Segment[], says: string): Segment {
     fromJoint: first.fromJoint,
     toJoint: last.toJoint,
     power: [first.power[0]!, last.power.at(-1)!],
+    branches: [],
   };
 }
 
@@ -76,6 +86,16 @@ function joinSmall(segments: readonly Segment[], lossOf: (one: Segment) => numbe
     else out.push([one]);
   }
   return out.map((run) => (run.length === 1 ? run[0]! : joined(run, "small parts together")));
+}
+
+/** Each branch from its feed point back: what reaches the antenna, and that with the heat of the branch's parts. */
+function branchesOf(answer: Answer): Branch[] {
+  const used = partsInUse(answer);
+  return [...new Set(used.map((part) => part.branch).filter((name) => name !== ""))].map((name) => {
+    const parts = used.filter((part) => part.branch === name);
+    const to = answer.joints.find((joint) => joint.name === parts.at(-1)!.to)?.power ?? 0;
+    return { name, to, from: to + parts.reduce((sum, part) => sum + part.heat, 0) };
+  });
 }
 
 /** Heat in branches that are not in use: it leaves where the path would split. */
@@ -103,7 +123,10 @@ export function segmentsOf(answer: Answer, powerIntoAntenna: number): Segment[] 
   const heat = branches.reduce((sum, one) => sum + one.heat, 0);
   const together = joined(branches, "the branches");
   const power = [powerIntoAntenna + heat, powerIntoAntenna];
-  return [...joinSmall([...trunk, ...idle], lossOf), { ...together, toJoint: severalFeedPoints, power }];
+  return [
+    ...joinSmall([...trunk, ...idle], lossOf),
+    { ...together, toJoint: severalFeedPoints, power, branches: branchesOf(answer) },
+  ];
 }
 
 /** Columns between `left` and `right`: parts without length `narrow` px each, lines share the rest by length, `least` px at least. */

@@ -7,7 +7,7 @@ import { givenWattsText, plainText, wattsText, withUnit } from "../kit/numberTex
 import { textWidth, wrapText } from "../kit/textWidth";
 import { jointLabels } from "./jointLabels";
 import { insideBaseline, leastSky, type RibbonPlan } from "./ribbonPlan";
-import { innerRadius, wattsSize, wordsSize } from "./strips";
+import { innerRadius, wattsSize, wordsSize } from "./stripPlaces";
 
 function skyLabel(plan: RibbonPlan, board: LabelBoard): Mark[] {
   const { stage, top, xFeed, skyRight } = plan;
@@ -80,8 +80,28 @@ function powerLabels(plan: RibbonPlan, board: LabelBoard): Mark[] {
   const arrives = plan.joints.find(({ x }) => Math.abs(x - end) < 0.01)?.power ?? plan.intoAntenna;
   const text = wattsText(arrives);
   const room = end - left - first - textWidth(text, style.size, 600) - 2.5 * inset;
-  if (compact || room < 0 || text === givenWattsText(plan.whole)) return start;
+  const split = plan.columns.some((column) => column.branches.length > 0);
+  if (compact || split || room < 0 || text === givenWattsText(plan.whole)) return start;
   return [...start, ...board.place(style, [{ lines: [text], x: end - inset, y: baseline, anchor: "end" }])];
+}
+
+/** Name of each branch on its band, where the band is thick and long enough. */
+function branchLabels(plan: RibbonPlan, board: LabelBoard): Mark[] {
+  const { s } = plan.stage;
+  const size = 13 * s;
+  return plan.columns.flatMap(({ x0, x1, branches }) => {
+    let [from, to] = [0, 0];
+    return branches.flatMap((branch) => {
+      const middle = plan.top + (plan.k * (from + to + (branch.from + branch.to))) / 4 + (plan.k * (from + to)) / 4;
+      const thick = plan.k * branch.to >= size + 4;
+      from += branch.from;
+      to += branch.to;
+      const long = textWidth(branch.name, size, 600) + 8 * s <= x1 - x0;
+      if (!thick || !long) return [];
+      const place: LabelPlace = { lines: [branch.name], x: (x0 + x1) / 2, y: middle + 0.35 * size, anchor: "middle" };
+      return board.place({ role: "onPower", size, weight: 600, id: branch.name }, [place]);
+    });
+  });
 }
 
 /** "58 to 78 W". */
@@ -124,7 +144,8 @@ export function ribbonLabels(answer: Answer, plan: RibbonPlan, board: LabelBoard
   const { top, k, left, skyRight } = plan;
   const sky = skyLabel(plan, board);
   const heat = heatLabels(plan, board);
+  const branches = branchLabels(plan, board);
   const power = powerLabels(plan, board);
   board.reserve({ left, right: skyRight, top, bottom: top + k * plan.radiated });
-  return [...sky, ...heat, ...power, ...jointLabels(plan, board), ...doubtMarks(answer, plan, board)];
+  return [...sky, ...heat, ...branches, ...power, ...jointLabels(plan, board), ...doubtMarks(answer, plan, board)];
 }

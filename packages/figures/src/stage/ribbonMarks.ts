@@ -14,6 +14,21 @@ function bandMark(plan: RibbonPlan): Mark {
   return { kind: "path", id: "power", d, fill: { role: "power" } };
 }
 
+/** Lines between the stacked bands of the branches, each band as wide as its watts; none where power comes back. */
+function branchMarks(plan: RibbonPlan): Mark[] {
+  const { top, k, stage } = plan;
+  return plan.columns.flatMap(({ x0, x1, branches }) => {
+    if (branches.some(({ from, to }) => from < 0 || to < 0)) return [];
+    let [from, to] = [0, 0];
+    return branches.slice(0, -1).map((branch): Mark => {
+      from += branch.from;
+      to += branch.to;
+      const stroke = { role: "paper", width: 2.5 * stage.s } as const;
+      return { kind: "line", id: branch.name, x1: x0, y1: top + k * from, x2: x1, y2: top + k * to, stroke };
+    });
+  });
+}
+
 function skyMarks(plan: RibbonPlan): Mark[] {
   const { top, k, xFeed, skyRight, stage } = plan;
   const height = Math.max(k * plan.radiated, 1.5);
@@ -61,6 +76,7 @@ export function ribbonMarks(plan: RibbonPlan): Mark[] {
   const frame = { top, k, bottom, s: stage.s, drop: stage.drop };
   return [
     bandMark(plan),
+    ...branchMarks(plan),
     ...plan.strips.map((strip) => stripMark(strip, frame)),
     ...skyMarks(plan),
     ...jointMarks(plan),

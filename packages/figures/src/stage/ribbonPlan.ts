@@ -5,7 +5,8 @@ import { placeColumns, type RibbonColumn, segmentsOf, severalFeedPoints } from "
 import { feedPointsWords, type JointWords, jointWords } from "./jointWords";
 import { feedPoints } from "./partsInUse";
 import type { StagePlan } from "./stagePlan";
-import { heatStrips, leastShare, type PlacedStrip, placeStrips, wattsSize } from "./strips";
+import { type PlacedStrip, placeStrips, wattsSize } from "./stripPlaces";
+import { heatStrips, leastShare } from "./strips";
 
 interface RibbonJoint extends JointWords {
   readonly x: number;

@@ -1,7 +1,7 @@
 /** Outline of a strip of heat: under the band, a quarter turn, and down. */
 import type { Mark } from "../kit/figure";
 import { arcTo, lineTo, moveTo, type Point } from "../kit/outline";
-import { innerRadius, type PlacedStrip } from "./strips";
+import { innerRadius, type PlacedStrip } from "./stripPlaces";
 
 export interface StripFrame {
   /** y of the band's level upper edge. */
