@@ -201,6 +201,73 @@ describe("the built page", () => {
     }
   });
 
+  it("moves a value with the arrow keys, step by step", async () => {
+    await page.setViewportSize({ width: 1440, height: 900 });
+    const height = page.locator(".parts").getByRole("button", { name: /height: .*Change it/ });
+    const before = Number.parseFloat(await textOf(height));
+    await height.focus();
+    for (const tenths of [1, 2, 3]) {
+      await page.keyboard.press("ArrowUp");
+      await page.waitForFunction(
+        (wanted) => document.activeElement?.textContent === wanted,
+        `${Number((before + tenths / 10).toFixed(1))} m`,
+      );
+      await settled(page);
+    }
+    // One step back where the presses came quickly, as many as there were where they did not.
+    for (let step = 0; step < 3 && Number.parseFloat(await textOf(height)) !== before; step += 1) {
+      await page.getByRole("button", { name: "Undo" }).click();
+      await settled(page);
+    }
+    expect(Number.parseFloat(await textOf(height))).toBe(before);
+  });
+
+  it("asks with what is typed, and says what is wrong with it", async () => {
+    const band = questions.find(({ id }) => id === "band")!;
+    await page.locator(".rail").getByRole("button", { name: band.asked, exact: true }).click();
+    const [limit] = band.parameters;
+    const field = page.getByLabel(limit!.title, { exact: true });
+    await field.fill("3");
+    await field.press("Enter");
+    await page.locator(".verdict", { hasText: "below 3" }).waitFor();
+    await field.fill("three");
+    await field.press("Enter");
+    await page.locator(".parameters .value-problem", { hasText: "three" }).waitFor();
+    expect(await violations(page)).toEqual([]);
+    await field.fill("");
+    await field.press("Enter");
+    await page.locator(".verdict", { hasText: "below 2" }).waitFor();
+  });
+
+  it("tells a person whose browser keeps nothing, and works all the same", async () => {
+    const refusing = await built.browser.newContext({ serviceWorkers: "block" });
+    await refusing.addInitScript(() => {
+      Object.defineProperty(window, "indexedDB", {
+        get: () => {
+          throw new Error("storage is switched off");
+        },
+      });
+    });
+    const other = await refusing.newPage();
+    await other.goto(built.address);
+    await settled(other);
+    await other.getByText("does not let the page keep your text").waitFor();
+    await refusing.close();
+  });
+
+  it("says that it has a defect when nothing can be computed, and gives the file's text away", async () => {
+    const broken = await built.browser.newContext({ serviceWorkers: "block" });
+    await broken.route("**/host-*.js", (route) => route.abort());
+    const other = await broken.newPage();
+    await other.goto(built.address);
+    await other.getByText("The program has a defect").waitFor();
+    const downloading = other.waitForEvent("download");
+    await other.getByRole("alert").getByRole("button", { name: "Save the file" }).click();
+    const saved = readFileSync(await (await downloading).path(), "utf8");
+    expect(saved).toContain("feedpath: 1");
+    await broken.close();
+  });
+
   it("works with the server stopped after the first load", async () => {
     await page.setViewportSize({ width: 1440, height: 900 });
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));

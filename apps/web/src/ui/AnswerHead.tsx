@@ -1,6 +1,6 @@
 /** Question, headline, verdict with its sentence; numbers open their working below their own line. */
 import type { Answer, Verdict } from "@feedpath/engine";
-import { useState } from "react";
+import { type KeyboardEvent, useState } from "react";
 import { NumberWorking } from "./NumberWorking";
 import { Phrases } from "./Phrases";
 import { Prose } from "./Prose";
@@ -17,8 +17,10 @@ export function AnswerHead({ answer }: { readonly answer: Answer }) {
   const openIn = (line: Opened["line"]) => (opened?.line === line ? opened.value : null);
   const working = (line: Opened["line"]) =>
     opened?.line === line && <NumberWorking answer={answer} name={opened.value} onClose={() => setOpened(null)} />;
+  const keys = (event: KeyboardEvent) => event.key === "Escape" && setOpened(null);
   return (
-    <>
+    // biome-ignore lint/a11y/noStaticElementInteractions: Escape closes what a number inside has opened
+    <div onKeyDown={keys}>
       <h1 className="headline">
         <Phrases phrases={answer.headlinePhrases} open={openIn("headline")} onOpen={open("headline")} />
       </h1>
@@ -36,7 +38,7 @@ export function AnswerHead({ answer }: { readonly answer: Answer }) {
         </p>
       </div>
       {working("verdict")}
-    </>
+    </div>
   );
 }
 

@@ -1,4 +1,5 @@
 /** The answer: question, headline, verdict, picture, parts, depth; or why there is none. */
+import { useMemo, useState } from "react";
 import { isStale, shownQuestion } from "../state/reports";
 import { AnswerHead } from "./AnswerHead";
 import { Computing } from "./Computing";
@@ -12,6 +13,7 @@ import { Stage } from "./Stage";
 import { Stale } from "./Stale";
 import { useBenchState } from "./useBench";
 import { DepthContext } from "./useDepth";
+import { PointingContext } from "./usePointing";
 
 interface AnswerPageProps {
   readonly onAllQuestions: () => void;
@@ -21,6 +23,8 @@ interface AnswerPageProps {
 export function AnswerPage({ onAllQuestions, onGoTo }: AnswerPageProps) {
   const state = useBenchState();
   const { shown, question, questions } = state;
+  const [names, point] = useState<readonly string[]>([]);
+  const pointing = useMemo(() => ({ names, point }), [names]);
   const asked = questions.find(({ id }) => id === question)?.asked ?? "";
   const grey = isStale(state) || state.slow || shownQuestion(state) !== question;
   return (
@@ -42,20 +46,22 @@ export function AnswerPage({ onAllQuestions, onGoTo }: AnswerPageProps) {
       )}
       {shown?.kind === "answer" && (
         <DepthContext value={shown.depth}>
-          <Earlier />
-          <article className={grey ? "answer older" : "answer"} aria-busy={state.running}>
-            <AnswerHead key={shown.answer.question} answer={shown.answer} />
-            {shown.answer.drawing ? (
-              <Stage answer={shown.answer} grey={grey} />
-            ) : (
-              <Figures answer={shown.answer} grey={grey} />
-            )}
-            <PartsRow onGoToLine={(line) => onGoTo({ line })} />
-            <Parameters />
-            <DepthColumns depth={shown.depth}>
-              {shown.answer.drawing && <Figures answer={shown.answer} grey={grey} />}
-            </DepthColumns>
-          </article>
+          <PointingContext value={pointing}>
+            <Earlier />
+            <article className={grey ? "answer older" : "answer"} aria-busy={state.running}>
+              <AnswerHead key={shown.answer.question} answer={shown.answer} />
+              {shown.answer.drawing ? (
+                <Stage answer={shown.answer} grey={grey} />
+              ) : (
+                <Figures answer={shown.answer} grey={grey} />
+              )}
+              <PartsRow onGoToLine={(line) => onGoTo({ line })} />
+              <Parameters />
+              <DepthColumns depth={shown.depth}>
+                {shown.answer.drawing && <Figures answer={shown.answer} grey={grey} />}
+              </DepthColumns>
+            </article>
+          </PointingContext>
         </DepthContext>
       )}
     </>

@@ -4,6 +4,7 @@ import { AnswerPage } from "./AnswerPage";
 import type { FilePlace } from "./filePlace";
 import { HandOver } from "./HandOver";
 import { Header } from "./Header";
+import { Keys } from "./Keys";
 import { Notes } from "./Notes";
 import { Panel } from "./Panel";
 import { PhoneBar, type Place } from "./PhoneBar";
@@ -12,7 +13,7 @@ import { StationFile } from "./StationFile";
 import { Stations } from "./Stations";
 import { useBenchState } from "./useBench";
 
-type PanelName = "questions" | "stations" | "hand over";
+type PanelName = "questions" | "stations" | "hand over" | "keys";
 
 export function App() {
   const { question, outline } = useBenchState();
@@ -29,6 +30,15 @@ export function App() {
   useEffect(() => {
     document.title = outline ? `${outline.title} · Feedpath` : "Feedpath";
   }, [outline]);
+
+  useEffect(() => {
+    const listen = (event: KeyboardEvent) => {
+      const typing = event.target instanceof Element && event.target.closest("input, textarea, select");
+      if (event.key === "?" && !typing) setPanel("keys");
+    };
+    document.addEventListener("keydown", listen);
+    return () => document.removeEventListener("keydown", listen);
+  }, []);
 
   const goToFile = (filePlace: FilePlace) => {
     if (window.matchMedia("(max-width: 599px)").matches) setPlace("station");
@@ -78,6 +88,9 @@ export function App() {
       </Panel>
       <Panel title="Hand over" open={panel === "hand over"} onOpenChange={show("hand over")}>
         <HandOver />
+      </Panel>
+      <Panel title="Keys" open={panel === "keys"} onOpenChange={show("keys")}>
+        <Keys />
       </Panel>
     </div>
   );

@@ -3,6 +3,7 @@ import { useState } from "react";
 import type { OutlineValue } from "../worker/messages";
 import { PlaceValue } from "./PlaceValue";
 import { useBench, useBenchState } from "./useBench";
+import { usePointing } from "./usePointing";
 
 /** Keys whose values speak for themselves beside their part's name. */
 const plainKeys = new Set(["", "power", "length", "wire", "direction", "line", "loss", "conductivity"]);
@@ -14,16 +15,21 @@ interface PartsRowProps {
 export function PartsRow({ onGoToLine }: PartsRowProps) {
   const state = useBenchState();
   const bench = useBench();
+  const { names, point } = usePointing();
   const [editing, setEditing] = useState<string | null>(null);
   if (!state.outline) return null;
-  const usable = state.outlineText === state.history.now || state.problems.length > 0;
+  // The places of the values hold for the text they were read from, and for no other.
+  const usable = state.outlineText === state.history.now;
   return (
     <section className="parts" aria-label="The parts of the station, from the transmitter on">
       <ul>
-        {state.outline.entries.map((entry, place) => (
-          // The same label may come twice, so the place in the file is the key.
-          // biome-ignore lint/suspicious/noArrayIndexKey: entries have no other identity than their order
-          <li key={`${place} ${entry.label}`}>
+        {state.outline.entries.map((entry) => (
+          <li
+            key={entry.names.join()}
+            className={entry.names.some((name) => names.includes(name)) ? "pointed" : undefined}
+            onPointerEnter={() => point(entry.names)}
+            onPointerLeave={() => point([])}
+          >
             <span className="part-name">{entry.label}</span>
             <span className="part-values">
               {entry.values.map((value, index) => (
@@ -34,10 +40,10 @@ export function PartsRow({ onGoToLine }: PartsRowProps) {
                   hint={plainKeys.has(value.key) ? "" : value.key}
                   value={value}
                   usable={usable}
-                  editing={editing === `${place} ${index}`}
-                  onEdit={(on) => setEditing(on ? `${place} ${index}` : null)}
+                  editing={editing === `${entry.names.join()} ${index}`}
+                  onEdit={(on) => setEditing(on ? `${entry.names.join()} ${index}` : null)}
                   onWrite={(text: string, before: OutlineValue) =>
-                    bench.write(before.from, before.to, text, `${place} ${index}`)
+                    bench.write(before.from, before.to, text, `${entry.names.join()} ${index}`)
                   }
                 />
               ))}

@@ -32,8 +32,7 @@ export function PlaceValue({ label, hint, value, usable, editing, onEdit, onWrit
           type="button"
           className="changes"
           aria-label={`${label}: ${value.text}. Change it`}
-          disabled={!usable}
-          onClick={() => onEdit(true)}
+          onClick={() => usable && onEdit(true)}
           onKeyDown={nudge}
         >
           {value.text}
@@ -60,6 +59,8 @@ function ValueField({ label, value, onEdit, onWrite }: ValueFieldProps) {
 
   const finish = () => {
     const before = written ?? value;
+    // Somebody changed the file meanwhile: what this field knows of it no longer holds.
+    if (history.now.slice(before.from, before.to) !== before.text) return onEdit(false);
     if (text.trim() === "" || text === before.text) return written ? undefined : onEdit(false);
     onWrite(text, before);
     setWritten({ ...before, text, to: before.from + text.length });

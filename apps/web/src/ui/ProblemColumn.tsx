@@ -25,7 +25,7 @@ export function ProblemColumn({ lines, sheet, onGoTo }: ProblemColumnProps) {
         item.style.setProperty("--top", `${top}px`);
         free = top + item.offsetHeight;
       }
-      if (list.current) list.current.style.minHeight = `${free}px`;
+      list.current?.style.setProperty("--least", `${free}px`);
     };
     place();
     const observer = new ResizeObserver(place);

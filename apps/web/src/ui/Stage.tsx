@@ -3,6 +3,7 @@ import type { Answer } from "@feedpath/engine";
 import { stage, toSvg } from "@feedpath/figures";
 import { useMemo, useRef } from "react";
 import { Joints } from "./Joints";
+import { Picture } from "./Picture";
 import { useWidth } from "./useWidth";
 import { WattsList } from "./WattsList";
 
@@ -17,8 +18,7 @@ export function Stage({ answer, grey }: { readonly answer: Answer; readonly grey
   return (
     <section className={grey ? "stage grey" : "stage"} aria-label="The station, and where its watts go">
       <div className="stage-frame" ref={frame}>
-        {/* biome-ignore lint/security/noDangerouslySetInnerHtml: drawn by @feedpath/figures, which escapes every text */}
-        <div className="picture" dangerouslySetInnerHTML={{ __html: svg }} />
+        <Picture svg={svg} />
         {figure && <Joints joints={answer.joints} figure={figure} />}
       </div>
       {width < 600 && <WattsList answer={answer} />}

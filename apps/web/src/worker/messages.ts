@@ -22,6 +22,8 @@ export interface OutlineValue {
 /** One entry of the file in its order: the transmitter, each part of the path, the antenna, the ground. */
 export interface OutlineEntry {
   readonly label: string;
+  /** What the answer and its picture call it. */
+  readonly names: readonly string[];
   readonly line: number;
   readonly values: readonly OutlineValue[];
 }

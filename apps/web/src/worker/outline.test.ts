@@ -34,6 +34,18 @@ describe("outline of a station file", () => {
     expect(entries.map(({ line }) => line)).toEqual([3, 5, 6, 7, 9, 12, 14]);
   });
 
+  it("knows what the answers call each part", () => {
+    expect(entries.map(({ names }) => names[0])).toEqual([
+      "transmitter",
+      "line 1",
+      "choke 1",
+      "roof relay",
+      "high line",
+      "dipole",
+      "soil",
+    ]);
+  });
+
   it("gives each value its exact place, so that writing it back changes nothing", () => {
     for (const value of entries.flatMap(({ values }) => values))
       expect(text.slice(value.from, value.to)).toBe(value.text);

@@ -14,10 +14,10 @@ export function outlineEntries(text: string): readonly OutlineEntry[] {
   const found: OutlineEntry[] = [];
   const outline: Outline = {
     text,
-    lineCount: 0,
-    add: (label, node, values) => {
+    counts: new Map(),
+    add: (label, names, node, values) => {
       const { line } = lines.linePos(node.range?.[0] ?? 0);
-      found.push({ label, line, values: values.slice(0, mostValues) });
+      found.push({ label, names, line, values: values.slice(0, mostValues) });
     },
   };
   for (const { key, value } of pairsOf(root)) if (value) topEntry(outline, key, value);
@@ -26,18 +26,19 @@ export function outlineEntries(text: string): readonly OutlineEntry[] {
 
 interface Outline {
   readonly text: string;
-  /** Lines of the path so far: those without a name are counted. */
-  lineCount: number;
-  readonly add: (label: string, node: Node, values: readonly OutlineValue[]) => void;
+  /** Parts without a name so far, by kind: they are called by kind and count. */
+  readonly counts: Map<string, number>;
+  readonly add: (label: string, names: readonly string[], node: Node, values: readonly OutlineValue[]) => void;
 }
 
 function topEntry(outline: Outline, key: string, node: Node): void {
   const { text, add } = outline;
-  if (key === "transmitter") add(key, node, leaves(text, node, "").slice(0, mostOfTransmitter));
-  if (key === "ground") add(key, node, leaves(text, node, ""));
+  if (key === "transmitter") add(key, [key], node, leaves(text, node, "").slice(0, mostOfTransmitter));
+  if (key === "ground") add(key, ["soil"], node, leaves(text, node, ""));
   if (key === "path" && isSeq(node)) pathEntries(outline, node.items as Node[]);
-  if (key === "antenna") antennaEntry(outline, node);
-  if (key === "antennas" && isMap(node)) for (const { value } of pairsOf(node)) if (value) antennaEntry(outline, value);
+  if (key === "antenna") antennaEntry(outline, node, []);
+  if (key === "antennas" && isMap(node))
+    for (const named of pairsOf(node)) if (named.value) antennaEntry(outline, named.value, [named.key]);
 }
 
 const pairsOf = (map: YAMLMap): { key: string; value: Node | null }[] =>
@@ -51,9 +52,8 @@ function pathEntries(outline: Outline, items: readonly Node[]): void {
     if (!isMap(item)) continue;
     const pairs = pairsOf(item);
     const kind = pairs[0]?.key ?? "";
-    if (kind === "line") outline.lineCount += 1;
-    if (kind !== "feed")
-      outline.add(partLabel(pairs, kind, outline.lineCount), item, partValues(outline.text, pairs, kind));
+    const name = partName(pairs, kind, outline.counts);
+    if (kind !== "feed") outline.add(name.label, [name.full], item, partValues(outline.text, pairs, kind));
     const branches = pairs.find(({ key }) => key === "positions" || key === "branches")?.value;
     if (isMap(branches))
       for (const { value } of pairsOf(branches)) if (isSeq(value)) pathEntries(outline, value.items as Node[]);
@@ -62,11 +62,19 @@ function pathEntries(outline: Outline, items: readonly Node[]): void {
 
 type Pairs = ReturnType<typeof pairsOf>;
 
-/** Its name, else its kind; lines are counted, as in the answers. */
-function partLabel(pairs: Pairs, kind: string, lineCount: number): string {
+/** Kinds whose own value is the part's name. */
+const namedByKind = new Set(["meter", "two-port", "switch", "tee", "band splitter"]);
+
+/** `full` as in the answers: the name, or kind and count. `label` leaves the count out where only lines come in numbers. */
+function partName(pairs: Pairs, kind: string, counts: Map<string, number>): { label: string; full: string } {
   const named = pairs.find(({ key }) => key === "name")?.value;
-  if (isScalar(named)) return String(named.value);
-  return kind === "line" ? `line ${lineCount}` : kind;
+  if (isScalar(named)) return { label: String(named.value), full: String(named.value) };
+  const own = pairs[0]?.value;
+  if (namedByKind.has(kind) && isScalar(own)) return { label: kind, full: String(own.value) };
+  const count = (counts.get(kind) ?? 0) + 1;
+  counts.set(kind, count);
+  const full = `${kind} ${count}`;
+  return { label: kind === "line" || count > 1 ? full : kind, full };
 }
 
 const notInRow = new Set(["positions", "branches", "name", "note", "route"]);
@@ -76,10 +84,10 @@ const partValues = (text: string, pairs: Pairs, kind: string): OutlineValue[] =>
     .filter(({ key }) => !notInRow.has(key))
     .flatMap(({ key, value }) => (value ? leaves(text, value, key === kind ? "" : key) : []));
 
-function antennaEntry({ text, add }: Outline, node: Node): void {
+function antennaEntry({ text, add }: Outline, node: Node, names: readonly string[]): void {
   if (!isMap(node)) return;
   const [shape] = pairsOf(node);
-  if (shape?.value) add(shape.key, node, leaves(text, shape.value, ""));
+  if (shape?.value) add(shape.key, [shape.key, "wires", ...names], node, leaves(text, shape.value, ""));
 }
 
 /** "capacitors" for the range of the capacitors, "capacitors Q" for their Q. */
