@@ -111,6 +111,29 @@ describe("any text", () => {
   });
 });
 
+describe("a written station", () => {
+  it("keeps names and notes of any letters", () => {
+    let accepted = 0;
+    const any = fc.oneof(
+      fc.string({ unit: "binary", maxLength: 30 }),
+      fc.array(fc.constantFrom(...scraps, "a", " ", "é")).map((l) => l.join("")),
+    );
+    fc.assert(
+      fc.property(any, any, (title, name) => {
+        const text = `feedpath: 1\nstation: ${JSON.stringify(title)}\nnote: ${JSON.stringify(name)}\nfrequency: 7.1 MHz
+transmitter: { power: 100 W }\npath: [{ choke: 1 kohm, name: ${JSON.stringify(name)} }]
+antenna: { dipole: { length: 20 m, height: 12 m } }\nearths: { ${JSON.stringify(title)}: { rod: 1 m } }\n`;
+        const first = readStation(text, { fileName: "x.yaml" });
+        if (!first.station) return;
+        accepted++;
+        expect(readStation(first.normalised, { fileName: "x.yaml" }).station).toEqual(first.station);
+      }),
+      { numRuns: 300 },
+    );
+    expect(accepted).toBeGreaterThan(30);
+  });
+});
+
 describe("a written quantity", () => {
   const names = Object.keys(dimensions) as DimensionName[];
 

@@ -143,6 +143,11 @@ describe("ends", () => {
     expect(messages({ head, path: "[]" })).toContain('No part is called "s"');
   });
 
+  it("names with a letter keep their order", () => {
+    const head = "bands: { 80: { frequency: 3.6 MHz }, 40: { frequency: 7.1 MHz } }";
+    expect(messages({ head })).toContain('The name "80" is a bare number. Give it a letter, such as a unit: 80 m.');
+  });
+
   it("a feed is reached once", () => {
     expect(messages({ path: "[{ tee: t, branches: { x: [], y: [] } }]" })).toContain("is reached twice");
     expect(messages({ path: "[{ feed: other }]" })).toContain('No feed is called "other"');
@@ -200,6 +205,19 @@ describe("antennas", () => {
       { kind: "hat", fromFeed: "end", hat: { ring: true } },
       { kind: "trap", fromFeed: { value: 4 } },
     ]);
+  });
+
+  it("loads lie on the wire", () => {
+    const load = (antenna: string, spot: string) =>
+      messages({ antenna: `${antenna}\n  loads: [{ coil: 2 uH, Q: 200, on: first leg, from feed: ${spot} }]` });
+    expect(load("dipole: { length: 20 m, height: 12 m }", "9 m")).toBe("");
+    expect(load("dipole: { length: 20 m, height: 12 m }", "12 m")).toContain(
+      "12 m from the feed; the wire ends at 10 m",
+    );
+    expect(load("off-centre dipole: { legs: [7 m, 13 m], height: 12 m }", "8 m")).toContain("ends at 7 m");
+    expect(load("vertical: { length: 10 m }\n  against: outside of the line", "1 m")).toContain(
+      "No leg or wire is called",
+    );
   });
 
   it("several shapes share one feed point", () => {

@@ -57,7 +57,7 @@ export function keyName(tell: Tell, key: unknown, range: readonly [number, numbe
     );
     return null;
   }
-  if (name in Object.prototype || name === "") {
+  if (name in Object.prototype || name.trim() === "" || /[\p{Cc}\p{Cs}]/u.test(name)) {
     tell(range, path, say(`"${shown(name)}" cannot be a key or a name here. Choose another.`, "another name"));
     return null;
   }

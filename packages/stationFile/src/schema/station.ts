@@ -11,7 +11,7 @@ import { conductor } from "./conductors";
 import { entry } from "./entry";
 import { pathSchema } from "./path";
 import { direction, place, places } from "./places";
-import { fileName, name, note, quantity, quantityOrUnknown, span, word, wordOrQuantity } from "./values";
+import { fileName, name, note, quantity, quantityOrUnknown, span, title, word, wordOrQuantity } from "./values";
 import { written } from "./written";
 
 const frequency = quantity("frequency");
@@ -125,7 +125,7 @@ export const stationFile = entry("A station", {
     .string({ error: () => "the version of the grammar, 1" })
     .meta({ type: ["integer", "string"], enum: [1, "1"] })
     .optional(),
-  station: note.optional(),
+  station: title.optional(),
   note: note.optional(),
   frequency: frequency.optional(),
   band: span("frequency").optional(),

@@ -103,14 +103,33 @@ export const wordOrQuantity = <const Words extends readonly string[]>(
     },
   );
 
+/** Characters that no text of a person holds: controls and halves of characters. */
+const foreign = /[\p{Cc}\p{Cs}]/u;
+
+function readName(value: string): Parsed<string> {
+  if (value.trim() === "") return faulty("A name cannot be empty.", "a name");
+  if (!foreign.test(value)) return parsed(value.trim());
+  return faulty(`The name "${shown(value)}" holds a control character. Take it out.`, "letters, figures, signs");
+}
+
 /** A name of the owner's choosing. */
 export const name = written<string>(
   text("a name").meta({ id: "name", description: "A name, unique in the file", minLength: 1, maxLength: limits.name }),
-  (value) => (value.trim() === "" ? faulty("A name cannot be empty.", "a name") : parsed(value.trim())),
+  readName,
   limits.name,
 );
 
-export const note = written<string>(text("free text").meta({ maxLength: limits.note }), parsed, limits.note);
+/** The title of the station, one line. */
+export const title = written<string>(text("a title").meta({ maxLength: limits.value }), readName, limits.value);
+
+export const note = written<string>(
+  text("free text").meta({ maxLength: limits.note }),
+  (value) =>
+    foreign.test(value.replace(/[\n\t]/g, ""))
+      ? faulty("The note holds a control character. Take it out.", "free text")
+      : parsed(value),
+  limits.note,
+);
 
 /** A relative path of a file below the station's own folder. */
 export const fileName = written<string>(
