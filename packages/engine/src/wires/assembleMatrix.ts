@@ -21,8 +21,14 @@ export interface Assembly {
   readonly angularFrequency: number;
 }
 
-/** Upper triangle of the complex symmetric matrix, ohm. */
-export function assembleMatrix(assembly: Assembly, kernels: Kernels): SplitMatrix {
+export interface Assembled {
+  /** Upper triangle of the complex symmetric matrix, ohm. */
+  readonly matrix: SplitMatrix;
+  /** Largest share of a reflected kernel its tables leave unresolved. */
+  readonly kernelError: number;
+}
+
+export function assembleMatrix(assembly: Assembly, kernels: Kernels): Assembled {
   const { structure, prepared, points, local, soil, angularFrequency: w } = assembly;
   const { mesh, near, images } = prepared;
   const n = mesh.unknowns;
@@ -39,15 +45,17 @@ export function assembleMatrix(assembly: Assembly, kernels: Kernels): SplitMatri
   if (images) {
     kernels.addPairTerms({ ...common, sources: images.elements, near: images.near, sign: -1 }, matrix);
   }
+  let kernelError = 0;
   if (soil.kind === "homogeneous") {
     const eps = complexPermittivity(soil, w / (2 * Math.PI));
     const groups = groupByHeight(points);
     const tables = tablesBetween(groups, (reach) =>
       buildKernelTable(buildSpectrum(k, eps, reach), k, reach, kernels.sumSpectrum),
     );
+    kernelError = tables.reduce((worst, table) => Math.max(worst, table.unresolved), 0);
     const { groupOf, count } = groups;
     addReflectedTerms(points, (p, q) => tables[groupOf[p]! * count + groupOf[q]!]!, w, matrix);
   }
   addLocalTerms(structure, mesh, local, w, matrix);
-  return matrix;
+  return { matrix, kernelError };
 }

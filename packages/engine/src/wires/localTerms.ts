@@ -18,21 +18,20 @@ export interface LocalImpedances {
   readonly loads: readonly PlacedLoad[];
 }
 
+/** The element end nearest to a distance along a wire. */
 function elementEndAt(mesh: Mesh, wire: number, distance: number): number {
-  let e = mesh.firstElement[wire]!;
-  const last = mesh.firstElement[wire + 1]! - 1;
-  for (let passed = 0; e < last; e++) {
-    if (distance < passed + mesh.elements.length[e]! / 2) return 2 * e;
-    passed += mesh.elements.length[e]!;
-    if (Math.abs(passed - distance) < mesh.elements.length[e]! / 2) return 2 * e + 1;
-  }
-  return distance < wireEndMiddle(mesh, wire, last) ? 2 * last : 2 * last + 1;
-}
-
-function wireEndMiddle(mesh: Mesh, wire: number, last: number): number {
+  const first = mesh.firstElement[wire]!;
+  let nearest = 2 * first;
+  let off = distance;
   let passed = 0;
-  for (let e = mesh.firstElement[wire]!; e < last; e++) passed += mesh.elements.length[e]!;
-  return passed + mesh.elements.length[last]! / 2;
+  for (let e = first; e < mesh.firstElement[wire + 1]!; e++) {
+    passed += mesh.elements.length[e]!;
+    if (Math.abs(passed - distance) < off) {
+      off = Math.abs(passed - distance);
+      nearest = 2 * e + 1;
+    }
+  }
+  return nearest;
 }
 
 export function localImpedances(structure: Structure, mesh: Mesh, angularFrequency: number): LocalImpedances {

@@ -5,22 +5,19 @@
  */
 import type { Kernels, SplitMatrix, SplitVectors, SymmetricSolution } from "../kernels/door";
 import { referenceKernels } from "../kernels/reference/referenceKernels";
-import { type Complex, complex, magnitude } from "../numerics/complex";
-import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
+import type { Complex } from "../numerics/complex";
 import { speedOfLight } from "../numerics/vacuum";
 import { assembleMatrix } from "./assembleMatrix";
 import { type MeshRule, meshRule } from "./grading";
 import { type LocalImpedances, localImpedances } from "./localTerms";
 import type { Mesh } from "./mesh";
+import { extrapolate, portAdmittance, portVectors } from "./portMatrices";
 import { preparedMesh } from "./preparedMesh";
 import { type Restriction, restrictMatrix } from "./restriction";
 import { buildSamplePoints, type SamplePoints } from "./samplePoints";
 import type { Soil, Structure } from "./structure";
 import { countUnknowns, mostUnknowns, validateStructure } from "./validateStructure";
 
-/** The goal for the estimated error of a port impedance: the larger of an absolute (ohm) and a relative bound. */
-const goalOhms = 0.5;
-const goalShare = 0.01;
 const finest = 3.2;
 /** Refinement stops when a step leaves more than this share of the estimate. */
 const worthwhile = 0.8;
@@ -50,6 +47,8 @@ export interface AntennaSolution {
     readonly residual: number;
     readonly samplePoints: number;
     readonly refinement: number;
+    /** Largest share of a reflected kernel its tables leave unresolved; 0 without soil. */
+    readonly kernelError: number;
   };
   readonly model: SolvedModel;
 }
@@ -125,7 +124,10 @@ function solveOnce(
   const { mesh } = prepared;
   const points = buildSamplePoints(structure, mesh, speedOfLight / frequency, soil.kind === "homogeneous");
   const local = localImpedances(structure, mesh, w);
-  const matrix = assembleMatrix({ structure, prepared, points, local, soil, angularFrequency: w }, kernels);
+  const { matrix, kernelError } = assembleMatrix(
+    { structure, prepared, points, local, soil, angularFrequency: w },
+    kernels,
+  );
   const fine = kernels.solveSymmetric(matrix, portVectors(mesh.unknowns, mesh.feedUnknown));
   const fineAdmittance = portAdmittance(fine.vectors, mesh.feedUnknown);
   const coarse = solveCoarse(matrix, mesh, prepared.restriction, kernels);
@@ -147,51 +149,14 @@ function solveOnce(
       residual: fine.residual,
       samplePoints: points.count,
       refinement,
+      kernelError,
     },
     model: { structure, mesh, points, local, currents: fine.vectors },
   };
-}
-
-/** One volt at each port in turn. */
-function portVectors(length: number, ports: Int32Array): SplitVectors {
-  const re = new Float64Array(ports.length * length);
-  ports.forEach((unknown, p) => {
-    re[p * length + unknown] = 1;
-  });
-  return { count: ports.length, length, re, im: new Float64Array(re.length) };
-}
-
-function portAdmittance(currents: SplitVectors, ports: Int32Array): Complex[][] {
-  return Array.from(ports, (unknown) =>
-    Array.from(ports, (_, p) =>
-      complex(currents.re[p * currents.length + unknown]!, currents.im[p * currents.length + unknown]!),
-    ),
-  );
 }
 
 function solveCoarse(matrix: SplitMatrix, mesh: Mesh, restriction: Restriction, kernels: Kernels): Complex[][] {
   const ports = Int32Array.from(mesh.feedUnknown, (unknown) => mesh.coarse.indexOf(unknown));
   const solved = kernels.solveSymmetric(restrictMatrix(matrix, restriction), portVectors(restriction.size, ports));
   return portAdmittance(solved.vectors, ports);
-}
-
-/** The error falls with the square of the element: Z = Zfine + (Zfine - Zcoarse)/3 (Richardson). */
-function extrapolate(fine: Complex[][], coarse: Complex[][]) {
-  const zFine = invertComplexMatrix(fine);
-  const zCoarse = invertComplexMatrix(coarse);
-  if (!zFine || !zCoarse) {
-    return { admittance: fine, errorEstimate: Number.POSITIVE_INFINITY, errorOverGoal: Number.POSITIVE_INFINITY };
-  }
-  let errorEstimate = 0;
-  let errorOverGoal = 0;
-  const extrapolated = zFine.map((row, i) =>
-    row.map((z, k) => {
-      const step = complex((z.re - zCoarse[i]![k]!.re) / 3, (z.im - zCoarse[i]![k]!.im) / 3);
-      errorEstimate = Math.max(errorEstimate, magnitude(step));
-      const goal = Math.max(goalOhms, goalShare * magnitude(zFine[i]![i]!));
-      errorOverGoal = Math.max(errorOverGoal, magnitude(step) / goal);
-      return complex(z.re + step.re, z.im + step.im);
-    }),
-  );
-  return { admittance: invertComplexMatrix(extrapolated) ?? fine, errorEstimate, errorOverGoal };
 }

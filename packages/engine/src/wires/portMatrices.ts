@@ -1,0 +1,47 @@
+/** Port admittances from solved currents, and what two meshes together say about them. */
+import type { SplitVectors } from "../kernels/door";
+import { type Complex, complex, magnitude } from "../numerics/complex";
+import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
+
+/** The goal for the estimated error of a port impedance: the larger of an absolute (ohm) and a relative bound. */
+const goalOhms = 0.5;
+const goalShare = 0.01;
+
+/** One volt at each port in turn. */
+export function portVectors(length: number, ports: Int32Array): SplitVectors {
+  const re = new Float64Array(ports.length * length);
+  ports.forEach((unknown, p) => {
+    re[p * length + unknown] = 1;
+  });
+  return { count: ports.length, length, re, im: new Float64Array(re.length) };
+}
+
+/** Currents through the ports under those voltages, siemens. */
+export function portAdmittance(currents: SplitVectors, ports: Int32Array): Complex[][] {
+  return Array.from(ports, (unknown) =>
+    Array.from(ports, (_, p) =>
+      complex(currents.re[p * currents.length + unknown]!, currents.im[p * currents.length + unknown]!),
+    ),
+  );
+}
+
+/** The error falls with the square of the element: Z = Zfine + (Zfine - Zcoarse)/3 (Richardson). */
+export function extrapolate(fine: Complex[][], coarse: Complex[][]) {
+  const zFine = invertComplexMatrix(fine);
+  const zCoarse = invertComplexMatrix(coarse);
+  if (!zFine || !zCoarse) {
+    return { admittance: fine, errorEstimate: Number.POSITIVE_INFINITY, errorOverGoal: Number.POSITIVE_INFINITY };
+  }
+  let errorEstimate = 0;
+  let errorOverGoal = 0;
+  const extrapolated = zFine.map((row, i) =>
+    row.map((z, k) => {
+      const step = complex((z.re - zCoarse[i]![k]!.re) / 3, (z.im - zCoarse[i]![k]!.im) / 3);
+      errorEstimate = Math.max(errorEstimate, magnitude(step));
+      const goal = Math.max(goalOhms, goalShare * magnitude(zFine[i]![i]!));
+      errorOverGoal = Math.max(errorOverGoal, magnitude(step) / goal);
+      return complex(z.re + step.re, z.im + step.im);
+    }),
+  );
+  return { admittance: invertComplexMatrix(extrapolated) ?? fine, errorEstimate, errorOverGoal };
+}
