@@ -9,12 +9,7 @@ const reflectorSpacing = 0.2;
  * Reflector, driven element and directors along x, lengths and spacing in wavelengths. The driven element is a plain
  * dipole of 0.47 wavelengths instead of a tuned folded one: gain hardly depends on it, the feed impedance would.
  */
-export function yagi(
-  wavelength: number,
-  reflector: number,
-  directors: readonly number[],
-  spacing: number,
-): Structure {
+export function yagi(wavelength: number, reflector: number, directors: readonly number[], spacing: number): Structure {
   const element = (length: number, at: number): Dipole => ({
     length: length * wavelength,
     radius: radiusInWavelengths * wavelength,

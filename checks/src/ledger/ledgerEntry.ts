@@ -1,5 +1,12 @@
 /** One line of the ledger: a published number, the computed one, and whether they agree within the source's tolerance. */
-import { type ComplexNumber, isComplex, numbersOf, type PublishedRow, type Tolerance, toleranceOf } from "./publishedRow";
+import {
+  type ComplexNumber,
+  isComplex,
+  numbersOf,
+  type PublishedRow,
+  type Tolerance,
+  toleranceOf,
+} from "./publishedRow";
 
 export interface LedgerEntry {
   readonly row: PublishedRow;

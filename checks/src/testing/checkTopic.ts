@@ -19,7 +19,9 @@ export function checkTopic(topic: Topic): void {
       const entries = covered.entries();
       expect(entries.length).toBeGreaterThan(0);
       const apart = entries.filter((entry) => !entry.agrees && !(entry.id in knownDisagreements));
-      expect(apart.map(({ id, published, computed, tolerance }) => ({ id, published, computed, tolerance }))).toEqual([]);
+      expect(apart.map(({ id, published, computed, tolerance }) => ({ id, published, computed, tolerance }))).toEqual(
+        [],
+      );
       const gone = entries.filter((entry) => entry.agrees && entry.id in knownDisagreements);
       expect(
         gone.map((entry) => entry.id),

@@ -10,7 +10,15 @@ import {
   strongestDirection,
 } from "@feedpath/engine";
 import { yagi } from "../antennas/beams";
-import { amplitudes, carrying, type CurrentShape, prescribe, reaction, sinusoid, triangle } from "../antennas/prescribedCurrent";
+import {
+  amplitudes,
+  type CurrentShape,
+  carrying,
+  prescribe,
+  reaction,
+  sinusoid,
+  triangle,
+} from "../antennas/prescribedCurrent";
 import { portImpedance, resonantLength, solveDipole } from "../antennas/solvedDipole";
 import { type Dipole, dipoles, level, speedOfLight, upright } from "../antennas/thinWires";
 import { type ComplexNumber, input, numbersOf, type PublishedRow, publishedRows } from "../ledger/publishedRow";
@@ -107,7 +115,11 @@ function mutual(row: PublishedRow) {
       : at(input(row, "broadside offset/lambda"), input(row, "axial offset/lambda"));
   const [first, second] = [0, 1].map((i) => amplitudes(antenna, i, sinusoidOn(0.5), -k * k));
   const [both, a, b] = [
-    reaction(antenna, first!.map((x, i) => x + second![i]!), first!.map((x, i) => x + second![i]!)),
+    reaction(
+      antenna,
+      first!.map((x, i) => x + second![i]!),
+      first!.map((x, i) => x + second![i]!),
+    ),
     reaction(antenna, first!, first!),
     reaction(antenna, second!, second!),
   ];
@@ -137,7 +149,7 @@ function shorteningGraph(row: PublishedRow) {
 }
 
 function king() {
-  const { re, im } = portImpedance(solveDipole(0.5, 0.25 * 2 * Math.exp(-5) / 2));
+  const { re, im } = portImpedance(solveDipole(0.5, (0.25 * 2 * Math.exp(-5)) / 2));
   return { R: re, X: im };
 }
 

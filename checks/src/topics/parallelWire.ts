@@ -21,7 +21,8 @@ function pair(diameter: number, spacing: number, conductivity: number): Parallel
 }
 
 /** Impedance of a pair without loss for spacing over diameter. */
-const lossless = (ratio: number): number => lineConstants(pair(1e-3, ratio * 1e-3, Number.POSITIVE_INFINITY), 1e7).z0.re;
+const lossless = (ratio: number): number =>
+  lineConstants(pair(1e-3, ratio * 1e-3, Number.POSITIVE_INFINITY), 1e7).z0.re;
 
 function openPair(row: PublishedRow) {
   const [diameter, spacing] = [input(row, "d_mm") / 1e3, input(row, "D_mm") / 1e3];

@@ -6,8 +6,16 @@
  * current of a thin wire gives a different impedance; its change over free space is compared too ("Z - Zfree"), within
  * what the source allows for the assumption.
  */
-import { type Complex, type Point, powerAccount, type Soil, solveAntenna, type Structure } from "@feedpath/engine";
-import { amplitudes, type CurrentShape, carrying, prescribe, reaction, sinusoid, triangle } from "../antennas/prescribedCurrent";
+import { type Complex, type Point, powerAccount, type Soil, type Structure, solveAntenna } from "@feedpath/engine";
+import {
+  amplitudes,
+  type CurrentShape,
+  carrying,
+  prescribe,
+  reaction,
+  sinusoid,
+  triangle,
+} from "../antennas/prescribedCurrent";
 import { dipoles, level, speedOfLight, upright } from "../antennas/thinWires";
 import { type ComplexNumber, input, type PublishedRow, publishedRows } from "../ledger/publishedRow";
 import type { Topic } from "../ledger/topic";
