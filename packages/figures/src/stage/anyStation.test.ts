@@ -105,7 +105,7 @@ describe("the stage of any station", () => {
         expect(boxes.some((a, i) => boxes.slice(i + 1).some((b) => overlap(a, b)))).toBe(false);
         expect(toSvg(figure, { theme: "light", idPrefix: "a" })).not.toMatch(/NaN|Infinity|undefined/);
       }),
-      { seed: 1, numRuns: 120 },
+      { seed: 1, numRuns: 60 },
     );
   });
 
@@ -117,7 +117,7 @@ describe("the stage of any station", () => {
         expect(named("sky")).toBe(true);
         if (width >= 600) expect(named("transmitter") && named("feed point")).toBe(true);
       }),
-      { seed: 2, numRuns: 120 },
+      { seed: 2, numRuns: 60 },
     );
   });
 
@@ -131,7 +131,7 @@ describe("the stage of any station", () => {
           expect(marks.some((one) => one.kind === "text" && one.role === "heatInk" && one.id === strip.id)).toBe(true);
         }
       }),
-      { seed: 4, numRuns: 120 },
+      { seed: 4, numRuns: 60 },
     );
   });
 
@@ -143,7 +143,7 @@ describe("the stage of any station", () => {
         const leftOut = answer.parts.length * k * whole * 0.0005;
         expect(Math.abs(drawn - k * whole)).toBeLessThan(0.5 + leftOut);
       }),
-      { seed: 3, numRuns: 120 },
+      { seed: 3, numRuns: 60 },
     );
   });
 });

@@ -85,6 +85,9 @@ function besideLongest(points: readonly Point[], text: string, s: number): Label
     : { lines: [text], x, y: y - 9 * s, anchor: "middle" };
 }
 
+/** Characters of the file's words for a line that stand in the picture; beyond, its length alone. */
+const longestSaying = 30;
+
 function lineLabels(answer: Answer, drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark[] {
   const { s, compact, surfaceY } = plan;
   const lines = partsInUse(answer).filter((part) => part.kind === "line");
@@ -102,17 +105,21 @@ function lineLabels(answer: Answer, drawing: Drawing, plan: StagePlan, board: La
   ]);
   const total = lines.reduce((sum, part) => sum + part.length, 0);
   const saying = lines.length === 1 ? lines[0]!.says : lines.map((part) => part.says).join(", ");
-  const says = compact ? [metresText(total)] : [saying, metresText(total)];
-  const places = says.flatMap((text): LabelPlace[] => [
+  const long = saying.length > longestSaying;
+  const says = compact || long ? [metresText(total)] : [saying, metresText(total)];
+  const places = (text: string): LabelPlace[] => [
     { lines: [text], x: x + (compact ? 16 : 20 * s), y: bottom - 10 * s },
     { lines: [text], x: x + 70 * s, y: bottom - 10 * s },
     { lines: [text], x: x + 95 * s, y: bottom - 10 * s },
     besideLongest(points, text, s),
-  ]);
+  ];
   const id = lines.map((part) => part.name).join(", ");
-  const halo = { role: "paper", width: 3 * s } as const;
-  const lineMarks = lines.length === 0 ? [] : board.place({ role: "ink", size: 13 * s, id, halo }, places);
-  return [...nameMarks, ...lineMarks];
+  const style: LabelStyle = { role: "ink", size: 13 * s, id, halo: { role: "paper", width: 3 * s } };
+  for (const text of lines.length === 0 ? [] : says) {
+    const lineMarks = board.place(style, places(text));
+    if (lineMarks.length > 0) return [...nameMarks, ...lineMarks];
+  }
+  return nameMarks;
 }
 
 function partLabels(answer: Answer, drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark[] {
