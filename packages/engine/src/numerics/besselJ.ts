@@ -55,7 +55,6 @@ function hankelSums(order: 0 | 1, x: number, out: Float64Array): void {
 }
 
 const sums = new Float64Array(2);
-const both = new Float64Array(2);
 
 /** Writes J0(x) and J1(x), x >= 0. */
 export function besselJ0J1(x: number, out: Float64Array): void {
@@ -80,16 +79,6 @@ export function besselJ0J1(x: number, out: Float64Array): void {
   }
   out[0] = value;
   out[1] = -slope;
-}
-
-export function besselJ0(x: number): number {
-  besselJ0J1(x, both);
-  return both[0]!;
-}
-
-export function besselJ1(x: number): number {
-  besselJ0J1(x, both);
-  return both[1]!;
 }
 
 /** J1(x)/x from x and J1(x), x >= 0, finite at 0. Absolute error below 1.6e-14 (that of J1 over the switch at 1/4). */
