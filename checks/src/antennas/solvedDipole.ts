@@ -1,5 +1,6 @@
 /** Centre-fed dipoles in free space with the current they really carry, in wavelengths. */
-import { type AntennaSolution, type Complex, solveAntenna } from "@feedpath/engine";
+import { type AntennaSolution, solveAntenna } from "@feedpath/engine";
+import { portImpedance } from "./portImpedance";
 import { dipoles, level } from "./thinWires";
 
 /** A frequency at which the wavelength is 10 m; ratios do not depend on it. */
@@ -17,12 +18,6 @@ export const solveDipole = (lengthInWavelengths: number, radiusInWavelengths: nu
     { kind: "free space" },
     frequency,
   );
-
-/** Impedance at the only feed, ohm. */
-export function portImpedance(solution: AntennaSolution): Complex {
-  const { re, im } = solution.admittance[0]![0]!;
-  return { re: re / (re * re + im * im), im: -im / (re * re + im * im) };
-}
 
 const reactance = (length: number, lengthOverDiameter: number): number =>
   portImpedance(solveDipole(length, length / lengthOverDiameter / 2)).im;

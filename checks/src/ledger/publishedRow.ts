@@ -45,9 +45,24 @@ export interface PublishedRow {
   readonly evidence?: string;
 }
 
+const read = new Map<string, readonly PublishedRow[]>();
+
 /** Rows of checks/values/NAME.json. */
-export const publishedRows = (name: string): readonly PublishedRow[] =>
-  JSON.parse(readFileSync(new URL(`../../values/${name}.json`, import.meta.url), "utf8"));
+export function publishedRows(name: string): readonly PublishedRow[] {
+  const known = read.get(name);
+  if (known) return known;
+  const file = new URL(`../../values/${name}.json`, import.meta.url);
+  const rows: readonly PublishedRow[] = JSON.parse(readFileSync(file, "utf8"));
+  read.set(name, rows);
+  return rows;
+}
+
+/** The row of that id in checks/values/NAME.json. */
+export function publishedRow(name: string, id: string): PublishedRow {
+  const row = publishedRows(name).find((r) => r.id === id);
+  if (!row) throw new Error(`checks/values/${name}.json has no row "${id}"`);
+  return row;
+}
 
 export const isComplex = (value: unknown): value is ComplexNumber =>
   typeof value === "object" && value !== null && "re" in value && "im" in value;

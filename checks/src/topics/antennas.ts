@@ -10,6 +10,7 @@ import {
   strongestDirection,
 } from "@feedpath/engine";
 import { yagi } from "../antennas/beams";
+import { portImpedance } from "../antennas/portImpedance";
 import {
   amplitudes,
   type CurrentShape,
@@ -19,9 +20,9 @@ import {
   sinusoid,
   triangle,
 } from "../antennas/prescribedCurrent";
-import { portImpedance, resonantLength, solveDipole } from "../antennas/solvedDipole";
+import { resonantLength, solveDipole } from "../antennas/solvedDipole";
 import { type Dipole, dipoles, level, speedOfLight, upright } from "../antennas/thinWires";
-import { type ComplexNumber, input, numbersOf, type PublishedRow, publishedRows } from "../ledger/publishedRow";
+import { type ComplexNumber, input, numbersOf, type PublishedRow, publishedRow } from "../ledger/publishedRow";
 import type { Topic } from "../ledger/topic";
 
 const frequency = 29_979_245.8;
@@ -71,8 +72,7 @@ function hertz() {
   return { D: ratio, dBi: 10 * Math.log10(ratio) };
 }
 
-const selfImpedance = (): ComplexNumber =>
-  publishedRows("antennas").find((row) => row.id === "ant.dipole.half.Z.exact")!.value as ComplexNumber;
+const selfImpedance = (): ComplexNumber => publishedRow("antennas", "ant.dipole.half.Z.exact").value as ComplexNumber;
 
 /** Self-impedance of the closed form, and what the mirror image in the plane adds to it. */
 function overPlane(row: PublishedRow) {

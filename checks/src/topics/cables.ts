@@ -1,14 +1,14 @@
 /** Cables of MIL-DTL-17: impedance and capacitance from dimensions, loss of the catalogue's lines. */
 import { type CoaxialLine, lineConstants, matchedLoss } from "@feedpath/engine";
 import { type CatalogueLine, findLine } from "@feedpath/station-file";
-import { type PublishedRow, publishedRows } from "../ledger/publishedRow";
+import { type PublishedRow, publishedRow } from "../ledger/publishedRow";
 import type { Topic } from "../ledger/topic";
 
 /** Effective over geometric diameter by the number of strands: row coax.t.strand of the coaxial topic. */
 function strandFactor(strands: number): number {
   if (strands === 1) return 1;
-  const row = publishedRows("coaxialTheory").find((r) => r.id === "coax.t.strand");
-  const factor = (row?.value as Record<string, number>)[String(strands)];
+  const factors = publishedRow("coaxialTheory", "coax.t.strand").value as Record<string, number>;
+  const factor = factors[String(strands)];
   if (factor === undefined) throw new Error(`no strand factor for ${strands} strands`);
   return factor;
 }
@@ -16,8 +16,7 @@ function strandFactor(strands: number): number {
 /** The dimensions that stand in the build row of the same cable. */
 function buildOf(row: PublishedRow): CoaxialLine {
   const id = row.id.replace(/\.\w+$/, ".build");
-  const value = publishedRows("cables").find((r) => r.id === id)?.value as Record<string, number> | undefined;
-  if (!value) throw new Error(`${id}: no such row`);
+  const value = publishedRow("cables", id).value as Record<string, number>;
   const strands = Number(/^(\d+) x /.exec(String(value.inner))?.[1] ?? 1);
   const copper = { name: "copper", conductivity: 58e6, permeability: 1 };
   return {

@@ -1,5 +1,6 @@
 /** Dipoles of real thickness in free space, against a moment method of another kind (generators/cylindrical_dipole.py). */
-import { portImpedance, resonantLength, solveDipole } from "../antennas/solvedDipole";
+import { portImpedance } from "../antennas/portImpedance";
+import { resonantLength, solveDipole } from "../antennas/solvedDipole";
 import { input, type PublishedRow } from "../ledger/publishedRow";
 import type { Topic } from "../ledger/topic";
 

@@ -7,6 +7,7 @@
  * what the source allows for the assumption.
  */
 import { type Complex, type Point, powerAccount, type Soil, type Structure, solveAntenna } from "@feedpath/engine";
+import { portImpedance } from "../antennas/portImpedance";
 import {
   amplitudes,
   type CurrentShape,
@@ -17,7 +18,7 @@ import {
   triangle,
 } from "../antennas/prescribedCurrent";
 import { dipoles, level, speedOfLight, upright } from "../antennas/thinWires";
-import { type ComplexNumber, input, type PublishedRow, publishedRows } from "../ledger/publishedRow";
+import { type ComplexNumber, input, type PublishedRow, publishedRow } from "../ledger/publishedRow";
 import type { Topic } from "../ledger/topic";
 
 const freeSpace: Soil = { kind: "free space" };
@@ -29,10 +30,7 @@ const soilOf = (row: PublishedRow): Soil => ({
 });
 
 /** Self-impedance of the sinusoid by the closed form, which the published values add to their integral. */
-function selfImpedance(): ComplexNumber {
-  const row = publishedRows("antennas").find((r) => r.id === "ant.dipole.half.Z.exact");
-  return row!.value as ComplexNumber;
-}
+const selfImpedance = (): ComplexNumber => publishedRow("antennas", "ant.dipole.half.Z.exact").value as ComplexNumber;
 
 const frequencyOf = (row: PublishedRow): number => 1e6 * input(row, "f_MHz");
 
@@ -61,12 +59,6 @@ function overSoil(structure: Structure, row: PublishedRow, shape: CurrentShape, 
   };
 }
 
-/** Port impedance with the current the wire really carries. */
-function trueImpedance(structure: Structure, soil: Soil, frequency: number): Complex {
-  const { re, im } = solveAntenna(structure, soil, frequency).admittance[0]![0]!;
-  return { re: re / (re * re + im * im), im: -im / (re * re + im * im) };
-}
-
 function halfWave(row: PublishedRow) {
   const frequency = frequencyOf(row);
   const wavelength = speedOfLight / frequency;
@@ -80,8 +72,8 @@ function halfWave(row: PublishedRow) {
   });
   const { change, radiated, soil } = overSoil(structure, row, sinusoid(wavelength / 4, k), -k * k);
   const self = selfImpedance();
-  const over = trueImpedance(structure, soilOf(row), frequency);
-  const free = trueImpedance(structure, freeSpace, frequency);
+  const over = portImpedance(solveAntenna(structure, soilOf(row), frequency));
+  const free = portImpedance(solveAntenna(structure, freeSpace, frequency));
   return {
     Z: { re: self.re + change.re, im: self.im + change.im },
     sky_fraction: radiated / (radiated + soil),
