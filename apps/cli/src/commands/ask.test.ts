@@ -44,7 +44,8 @@ describe("feedpath ask, answered", () => {
   });
 
   it("takes a question's parameters in the units people write", async () => {
-    const { out } = await ask("band harbour.yaml --swr-below 1.7 --json");
+    const { out, err } = await ask("band harbour.yaml --swr-below 1.7 --json --figure swr-across-band.svg");
+    expect(err).toContain('Wrote the figure "swrAcrossBand"');
     expect(answerSchema.parse(JSON.parse(out)).parameters.swrBelow).toBe(1.7);
   });
 

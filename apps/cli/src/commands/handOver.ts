@@ -19,14 +19,17 @@ export function writeSheet(file: string, answer: Answer, stationText: string, te
   terminal.remark(`Wrote the answer to ${file}.`);
 }
 
+/** "swr-across-band" and "swrAcrossBand" are one name. */
+const folded = (name: string): string => name.toLowerCase().replace(/[^a-z0-9]/g, "");
+
 /** Writes figures: each file gets the figure that bears its name, else the first one, and the remark says which. */
 export function writeFigures(files: readonly string[], answer: Answer, terminal: Terminal): void {
   if (files.length === 0) return;
   const figures = figuresOf(answer, { width: pictureWidth });
   const names = figures.map(({ name }) => name).join(", ");
   for (const file of files) {
-    const wanted = basename(file, extname(file));
-    const figure = figures.find(({ name }) => name === wanted) ?? figures[0];
+    const wanted = folded(basename(file, extname(file)));
+    const figure = figures.find(({ name }) => folded(name) === wanted) ?? figures[0];
     if (!figure) {
       const message = "This answer has no figures.";
       throw wrongCommand({ place: "--figure", found: file, expected: "nothing", message });
