@@ -38,7 +38,7 @@ export default {
       name: "questions-stay-apart",
       comment: "One question does not import another: share through questions/common or chain/.",
       severity: "error",
-      from: { path: `${engine}questions/([^/]+)/` },
+      from: { path: `${engine}questions/([^/]+)/`, pathNot: tests },
       to: { path: `${engine}questions/([^/]+)/`, pathNot: `${engine}questions/($1|common)/` },
     },
     {

@@ -119,7 +119,7 @@ describe("a hostile file", () => {
       { input: nasty, place: nasty, says: nasty, atLow: 1, atHigh: 2 },
       { input: nasty, place: nasty, says: nasty, atLow: 1, atHigh: 2 },
     ],
-    reasons: [{ says: nasty, value: 1, limit: 2, source: nasty }],
+    reasons: [{ says: nasty, value: 1, limit: 2, unit: "dB", source: nasty }],
     joints: exampleAnswer.joints.map((joint) => ({ ...joint, name: nasty })),
     parts: exampleAnswer.parts.map((part) => ({ ...part, says: nasty, name: nasty })),
     working: [{ text: nasty, source: nasty, result: { value: 1, unit: nasty }, explains: [nasty] }],

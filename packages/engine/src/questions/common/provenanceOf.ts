@@ -1,7 +1,10 @@
 /** Where an answer comes from: versions, file, and how each number was worked out. No time, no path. */
 import type { Provenance } from "../../answer/answer";
 import type { WorkedPoint } from "../../chain/workedPoint";
-import { plainNumber, significantNumber } from "../../quantity/format";
+import { magnitude, subtract } from "../../numerics/complex";
+import { invertComplexMatrix } from "../../numerics/invertComplexMatrix";
+import { significantNumber } from "../../quantity/format";
+import type { AntennaSolution } from "../../wires/solveAntenna";
 import type { Context } from "./question";
 
 export const kernelsVersion = "reference kernels 1";
@@ -25,6 +28,22 @@ export function provenanceOf(
   };
 }
 
+/**
+ * Error of the impedance at the first feed in use, ohm: the step by which the extrapolation over the halved mesh moved it
+ * (a third of the difference of the two meshes). Other ports, of antennas that stand idle, do not count.
+ */
+function feedError(point: WorkedPoint, solution: AntennaSolution): number | null {
+  const port = Math.max(0, solution.feeds.indexOf(point.resolved.feedsInUse[0] ?? ""));
+  const extrapolated = invertComplexMatrix(solution.admittance);
+  const fine = invertComplexMatrix(solution.fineAdmittance);
+  return extrapolated && fine && magnitude(subtract(extrapolated[port]![port]!, fine[port]![port]!));
+}
+
+const errorSays = (ohms: number | null): string =>
+  ohms === null
+    ? "its error could not be estimated"
+    : `from the halved mesh its impedance at the feed point is in doubt by about ${significantNumber(ohms, 2)} Ω`;
+
 function antennaMethods(point: WorkedPoint | null, residue: number | null): Method[] {
   const solution = point?.antenna.solution;
   if (!solution) return [];
@@ -42,7 +61,7 @@ function antennaMethods(point: WorkedPoint | null, residue: number | null): Meth
   return [
     {
       name: "antenna",
-      says: `moment method on thin round wires (piecewise-linear Galerkin functions, exact cylindrical kernel, ${soil}), ${solution.unknowns} unknowns; halving the mesh moves the feed point impedance by about ${plainNumber(solution.errorEstimate, 2)} Ω`,
+      says: `moment method on thin round wires (piecewise-linear Galerkin functions, exact cylindrical kernel, ${soil}), ${solution.unknowns} unknowns; ${errorSays(feedError(point, solution))}`,
     },
     ...balance,
     {
