@@ -89,6 +89,18 @@ describe("curves", () => {
     );
   });
 
+  it("do not tempt with a height whose SWR reads no lower", () => {
+    const base = exampleHeight();
+    const tables = base.tables.map((table) => {
+      const flat = { unit: "1", values: table.columns.height?.values.map(() => 1.01) ?? [] };
+      return table.name === "height" ? { ...table, columns: { ...table.columns, swrAtTransmitter: flat } } : table;
+    });
+    const figure = heightPanels({ ...base, tables }, { width: 520 });
+    // By hand from the invented law: 70 (1 - e^(-(20 - 1)/4.2)) - 0.012 (20 - 12)² = 68.5 W, 68.4 W at 19 m.
+    expect(plain(figure.title)).toBe("65 W leave at 12 m, and 68 W at 20 m");
+    expect(words(figure)).not.toContain("6 m, best SWR");
+  });
+
   it("leave out the mark of a resonance that is not there, and say so", () => {
     const answer = withValues(exampleBand(), {
       resonantFrequency: { value: null, unit: "MHz", reason: "not in the span" },

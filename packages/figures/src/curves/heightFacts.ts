@@ -1,14 +1,18 @@
 /** What an answer about heights says: as it is, the tempting choice, and the message. Heights in metres. */
 import type { Answer, Table } from "@feedpath/engine";
-import { numbersOf, optionalNumber } from "../kit/answerValues";
+import { numbersOf, optionalNumber, requiredColumn } from "../kit/answerValues";
 import { metresText, swrText, wattsText, wholeWattsText } from "../kit/numberText";
 import { valueAt } from "./tableValues";
 
-/** As it is, and the tempting choice; heights outside the table are left out. */
+/** As it is, and the tempting choice; heights outside the table are left out, and a lowest SWR that reads no lower. */
 export interface Heights {
   readonly present: number | null;
   readonly lowestSwr: number | null;
 }
+
+/** Heights nearer than this are one, m. */
+const sameHeight = 0.25;
+const near = (a: number | null, b: number | null): boolean => a !== null && b !== null && Math.abs(a - b) < sameHeight;
 
 export function heightsOf(answer: Answer, table: Table): Heights {
   const axis = numbersOf(table, "height");
@@ -16,19 +20,31 @@ export function heightsOf(answer: Answer, table: Table): Heights {
     const at = optionalNumber(answer, name);
     return at === null || at < Math.min(...axis) || at > Math.max(...axis) ? null : at;
   };
-  return { present: inside("presentHeight"), lowestSwr: inside("lowestSwrHeight") };
+  const [present, lowestSwr] = [inside("presentHeight"), inside("lowestSwrHeight")];
+  const shown = (height: number | null) => (height === null ? "" : swrText(valueAt(table, "swrAtTransmitter", height)));
+  const tempting = lowestSwr !== null && (near(present, lowestSwr) || shown(lowestSwr) !== shown(present));
+  return { present, lowestSwr: tempting ? lowestSwr : null };
 }
 
-/** Heights nearer than this are one, m. */
-const sameHeight = 0.25;
-export const isSame = ({ present, lowestSwr }: Heights): boolean =>
-  present !== null && lowestSwr !== null && Math.abs(present - lowestSwr) < sameHeight;
+export const isSame = ({ present, lowestSwr }: Heights): boolean => near(present, lowestSwr);
+
+/** The message where the SWR does not tell heights apart. */
+function mostWatts(table: Table, present: number, now: number): string {
+  const watts = requiredColumn(table, "radiatedPower").values.map((value) => value ?? 0);
+  const most = Math.max(...watts);
+  const best = numbersOf(table, "height")[watts.indexOf(most)]!;
+  const here = `${wholeWattsText(now)} leave at ${metresText(present)}`;
+  return most - now < 0.5
+    ? `${here}, and no height sends more`
+    : `${here}, and ${wholeWattsText(most)} at ${metresText(best)}`;
+}
 
 export function titleOf(answer: Answer, table: Table, heights: Heights): string {
   const { present, lowestSwr } = heights;
   const now = present === null ? null : valueAt(table, "radiatedPower", present);
   const then = lowestSwr === null ? null : valueAt(table, "radiatedPower", lowestSwr);
-  if (present === null || lowestSwr === null || now === null || then === null) return answer.headline;
+  if (present === null || now === null) return answer.headline;
+  if (lowestSwr === null || then === null) return mostWatts(table, present, now);
   if (isSame(heights))
     return `At ${metresText(present)}, as it hangs, the SWR is lowest, and ${wholeWattsText(now)} leave`;
   const change = then - now;

@@ -2,7 +2,7 @@
 import type { Answer } from "@feedpath/engine";
 import { scalar } from "../kit/answerValues";
 import type { Mark } from "../kit/figure";
-import type { LabelBoard, LabelPlace, LabelStyle } from "../kit/labelBoard";
+import { type LabelBoard, type LabelPlace, type LabelStyle, textBox } from "../kit/labelBoard";
 import { givenWattsText, plainText, wattsText, withUnit } from "../kit/numberText";
 import { textWidth, wrapText } from "../kit/textWidth";
 import { jointLabels } from "./jointLabels";
@@ -61,7 +61,9 @@ function wordsApart(plan: RibbonPlan, style: LabelStyle, y: number, board: Label
     const half = textWidth(label.words, style.size) / 2;
     const x = Math.min(Math.max(label.x, half + 1), plan.stage.width - half - 1);
     const rows = [15, 31].map((down): LabelPlace => ({ lines: [label.words!], x, y: y + down, anchor: "middle" }));
-    return board.place({ ...style, id }, rows);
+    const marks = board.place({ ...style, id }, rows);
+    for (const box of marks.map(textBox)) board.reserve({ ...box, left: box.left - 5, right: box.right + 5 });
+    return marks;
   });
 }
 

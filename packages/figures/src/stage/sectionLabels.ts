@@ -4,6 +4,7 @@ import type { Mark, Stroke } from "../kit/figure";
 import type { LabelBoard, LabelPlace, LabelStyle } from "../kit/labelBoard";
 import { metresText } from "../kit/numberText";
 import type { Point } from "../kit/outline";
+import { textWidth } from "../kit/textWidth";
 import { feedPlace, highestWire, linePoints, partsOnLine, seenFromEnd } from "./antennaMarks";
 import { partSays } from "./columns";
 import type { Lobe } from "./lobe";
@@ -109,8 +110,9 @@ function lineLabels(answer: Answer, drawing: Drawing, plan: StagePlan, board: La
   const says = compact || long ? [metresText(total)] : [saying, metresText(total)];
   const places = (text: string): LabelPlace[] => [
     { lines: [text], x: x + (compact ? 16 : 20 * s), y: bottom - 10 * s },
-    { lines: [text], x: x + 70 * s, y: bottom - 10 * s },
-    { lines: [text], x: x + 95 * s, y: bottom - 10 * s },
+    ...[70, 95]
+      .filter((right) => x + right * s + textWidth(text, 13 * s) < plan.xFeed)
+      .map((right) => ({ lines: [text], x: x + right * s, y: bottom - 10 * s })),
     besideLongest(points, text, s),
   ];
   const id = lines.map((part) => part.name).join(", ");
