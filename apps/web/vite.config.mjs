@@ -27,5 +27,10 @@ export default defineConfig({
   define: { __FEEDPATH_VERSION__: JSON.stringify(version) },
   plugins: [react(), ownOriginOnly, offline()],
   worker: { format: "es" },
-  build: { target: "es2023", modulePreload: { polyfill: false } },
+  build: {
+    target: "es2023",
+    modulePreload: { polyfill: false },
+    // How long plug-ins took is nothing to tell a person who starts the page.
+    rolldownOptions: { checks: { pluginTimings: false } },
+  },
 });

@@ -7,7 +7,6 @@ const store = `feedpath ${version}`;
 async function keep() {
   const cache = await caches.open(store);
   await cache.addAll(files.map((file) => new Request(file, { cache: "reload" })));
-  await self.skipWaiting();
 }
 
 async function forgetOlder() {
@@ -18,10 +17,15 @@ async function forgetOlder() {
   await self.clients.claim();
 }
 
+/** The page itself from the server while there is one, so that a newer one is seen; its files as they were kept. */
 async function answer(request) {
-  const cache = await caches.open(store);
-  const wanted = request.mode === "navigate" ? "./" : request;
-  return (await cache.match(wanted, { ignoreVary: true, ignoreSearch: true })) ?? fetch(request);
+  const kept = async (wanted) => (await caches.open(store)).match(wanted, { ignoreVary: true, ignoreSearch: true });
+  if (request.mode !== "navigate") return (await kept(request)) ?? fetch(request);
+  return fetch(request).catch(async (noServer) => {
+    const page = await kept("./");
+    if (page) return page;
+    throw noServer;
+  });
 }
 
 self.addEventListener("install", (event) => event.waitUntil(keep()));

@@ -47,7 +47,10 @@ createRoot(document.getElementById("bench")!).render(
     </BenchContext>
   </StopAtDefect>,
 );
-void bench.begin(decodeURIComponent(window.location.hash.slice(1)));
+/** A link names its question behind the hash. */
+const linked = (): string => decodeURIComponent(window.location.hash.slice(1));
+window.addEventListener("hashchange", () => bench.ask(linked()));
+void bench.begin(linked());
 
 if (import.meta.env.PROD && "serviceWorker" in navigator)
   // A browser that refuses (a private window, say) shows the page all the same, only not without a server.

@@ -52,6 +52,10 @@ beforeAll(async () => {
   context = await built.browser.newContext({ viewport: { width: 1440, height: 900 }, acceptDownloads: true });
   watch(context);
   context.setDefaultTimeout(15_000);
+  // Printing needs a person; what would be printed is noted in the page's own window.
+  await context.addInitScript(() => {
+    window.print = () => Object.assign(window.top ?? window, { printed: document.title });
+  });
   page = await context.newPage();
 }, 120_000);
 afterAll(() => built?.end());
@@ -118,6 +122,9 @@ describe("the built page", () => {
     const download = await downloading;
     expect(download.suggestedFilename()).toMatch(/^[\p{L}\p{N}-]+\.html$/u);
     const html = readFileSync(await download.path(), "utf8");
+    await page.getByRole("button", { name: "Print the sheet" }).click();
+    await page.waitForFunction(() => (globalThis as unknown as { printed?: string }).printed !== undefined);
+    expect(await page.evaluate(() => (globalThis as unknown as { printed: string }).printed)).toContain(headline);
     expect(await violations(page)).toEqual([]);
     await page.keyboard.press("Escape");
 

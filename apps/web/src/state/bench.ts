@@ -3,7 +3,7 @@ import type { Asking, Report, WorkerClient } from "../worker/client";
 import { type BenchState, beginState } from "./benchState";
 import { beginHistory, changeText, redo, type TextHistory, undo } from "./history";
 import type { Keeper, Kept } from "./keeper";
-import { applyReport } from "./reports";
+import { applyReport, knownQuestion } from "./reports";
 
 export interface BenchParts {
   readonly startClient: (onReport: (report: Report) => void) => WorkerClient;
@@ -19,7 +19,7 @@ export interface BenchParts {
 export interface Bench {
   readonly get: () => BenchState;
   readonly subscribe: (listener: () => void) => () => void;
-  /** Reads what was kept, then asks the first question. `question` is wanted from outside (a link), or "". */
+  /** Reads what was kept, then asks. `question` is wanted from outside (a link), or "". */
   readonly begin: (question: string) => Promise<void>;
   readonly type: (text: string) => void;
   /** Writes `text` over a stretch of the file and marks it for a moment. */
@@ -27,6 +27,7 @@ export interface Bench {
   readonly open: (text: string, fileName: string) => void;
   readonly undo: () => void;
   readonly redo: () => void;
+  /** A question by its id; one that there is not is left unasked. */
   readonly ask: (question: string) => void;
   readonly setParameter: (name: string, typed: string) => void;
   readonly askAgain: () => void;
@@ -50,11 +51,20 @@ export function makeBench(parts: BenchParts): Bench {
     for (const listener of listeners) listener();
   };
 
+  /** The first run waits until the worker has said which questions there are. */
+  let firstRun: "not wanted" | "wanted" | "done" = "not wanted";
+  const runFirst = () => {
+    if (firstRun !== "wanted" || state.questions.length === 0) return;
+    firstRun = "done";
+    run();
+  };
+
   let sheetWanted: { done: (html: string) => void; failed: (why: Error) => void } | null = null;
   const client = parts.startClient((report) => {
     if (report.kind === "sheet") sheetWanted?.done(report.html);
     if (report.kind === "defect" || report.kind === "broke") sheetWanted?.failed(new Error(report.message));
     set(applyReport(state, report));
+    if (report.kind === "questions") runFirst();
   });
   const keeper = parts.makeKeeper(
     (reason) => set({ storage: { refused: true, reason } }),
@@ -109,7 +119,9 @@ export function makeBench(parts: BenchParts): Bench {
       if (kept) set({ history: { ...kept.history, act: "", at: 0 }, fileName: kept.fileName, question: kept.question });
       else set({ firstVisit: true });
       if (question) set({ question });
-      run();
+      set({ question: knownQuestion(state.question, state.questions) });
+      firstRun = "wanted";
+      runFirst();
     },
     type: (text) => {
       setHistory(changeText(state.history, text, "typing", parts.now()));
@@ -139,6 +151,7 @@ export function makeBench(parts: BenchParts): Bench {
       run();
     },
     ask: (question) => {
+      if (!state.questions.some(({ id }) => id === question)) return;
       if (question !== state.question) set({ question, questionBefore: state.question });
       keep();
       run();

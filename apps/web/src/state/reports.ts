@@ -7,14 +7,7 @@ const rest = { running: false, slow: false, progress: null } as const;
 export function applyReport(state: BenchState, report: Report): BenchState {
   switch (report.kind) {
     case "questions":
-      return {
-        ...state,
-        questions: report.questions,
-        question: knownQuestion(
-          state,
-          report.questions.map((q) => q.id),
-        ),
-      };
+      return { ...state, questions: report.questions, question: knownQuestion(state.question, report.questions) };
     case "read":
       return report.outline
         ? { ...state, problems: report.problems, outline: report.outline, outlineText: state.askedText }
@@ -52,8 +45,9 @@ export function applyReport(state: BenchState, report: Report): BenchState {
   }
 }
 
-const knownQuestion = (state: BenchState, ids: readonly string[]): string =>
-  ids.includes(state.question) ? state.question : (ids[0] ?? "");
+/** The question, or the first there is; unchanged while none is known. */
+export const knownQuestion = (question: string, questions: BenchState["questions"]): string =>
+  questions.length === 0 || questions.some(({ id }) => id === question) ? question : (questions[0]?.id ?? question);
 
 /** True while the picture belongs to an older text, because the present one has a problem. */
 export const isStale = (state: BenchState): boolean => state.shown !== null && state.problems.length > 0;

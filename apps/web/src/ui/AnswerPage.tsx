@@ -35,6 +35,9 @@ export function AnswerPage({ onAllQuestions, onGoTo }: AnswerPageProps) {
           all questions
         </button>
       </div>
+      <p className="out-of-sight" role="status">
+        {!state.running && shown?.kind === "answer" && shown.answer.headline}
+      </p>
       <Computing />
       <Stale onGoTo={onGoTo} />
       {!shown && state.problems.length === 0 && <div className="waiting" aria-hidden="true" />}

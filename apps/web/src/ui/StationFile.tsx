@@ -16,12 +16,16 @@ interface StationFileProps {
   readonly onGoTo: (place: FilePlace) => void;
 }
 
+/** Characters up to which the lines are drawn; a station has a few thousand, and far more would make typing slow. */
+const mostDrawn = 50_000;
+
 export function StationFile({ alone, goTo, onGoTo }: StationFileProps) {
   const { history, problems, marked } = useBenchState();
   const bench = useBench();
   const field = useRef<HTMLTextAreaElement>(null);
   const sheet = useRef<HTMLDivElement>(null);
   const heading = useId();
+  const large = history.now.length > mostDrawn;
   const lines = useMemo(() => linesOf(history.now, problems), [history.now, problems]);
   const keys = useFileKeys();
   const Heading = alone ? "h1" : "h2";
@@ -53,8 +57,8 @@ export function StationFile({ alone, goTo, onGoTo }: StationFileProps) {
         <FileActs />
       </div>
       <div className="file-sheet" ref={sheet}>
-        <div className="file-text">
-          <FileLines lines={lines} marked={marked} />
+        <div className={large ? "file-text large" : "file-text"}>
+          {!large && <FileLines lines={lines} marked={marked} />}
           <textarea
             ref={field}
             aria-label="Text of the station's file"
