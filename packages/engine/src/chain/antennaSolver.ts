@@ -82,6 +82,14 @@ function solveBuild(station: Station, build: AntennaBuild, asked: Asked): Solved
       refused: { why: "not computed yet: soil in layers", mend: "one soil with a permittivity and a conductivity" },
     };
   }
+  if (lift !== 0 && hangsOnSurroundings(build)) {
+    return {
+      refused: {
+        why: "the antenna works against a conductor of the surroundings: it cannot be raised or lowered without it",
+        mend: "a question about the station as it is",
+      },
+    };
+  }
   const structure = lift === 0 ? build.structure : lifted(build, lift);
   const troubles = validateStructure(structure, soil, frequency);
   if (troubles.length > 0)
@@ -100,6 +108,9 @@ function soilOf(station: Station): Soil | null {
     conductivity: ground.conductivity.value,
   };
 }
+
+const hangsOnSurroundings = (build: AntennaBuild): boolean =>
+  build.structure.feeds.some((f) => [...f.from, ...f.into].some((w) => build.surroundingWires.has(w)));
 
 /** Antenna wires and feeds raised; conductors near by stay where they are. */
 function lifted(build: AntennaBuild, lift: number): Structure {

@@ -25,26 +25,31 @@ export interface InterpolatedAntenna {
   readonly nodes: readonly number[];
 }
 
-export function interpolateAntenna(
+/** Yields before every solve, so that a host can show progress and stop. */
+export function* interpolateAntenna(
   station: Station,
   span: { readonly from: number; readonly to: number },
   solver: AntennaSolver,
-  lift = 0,
-): InterpolatedAntenna | AntennaRefused {
-  const mesh = meshFor(station, span, solver, lift);
+): Generator<void, InterpolatedAntenna | AntennaRefused> {
+  const mesh = yield* meshFor(station, span, solver);
   if ("refused" in mesh) return mesh;
   for (let intervals = fewestIntervals; intervals <= mostIntervals; intervals *= 2) {
     const nodes = chebyshevPoints(span.from, span.to, intervals);
     const solved: SolvedAntenna[] = [];
     for (const f of nodes) {
-      const one = solver.solve(station, f, lift, mesh);
+      yield;
+      const one = solver.solve(station, f, 0, mesh);
       if ("refused" in one) return one;
       solved.push(one);
     }
     const matrices = solved.map((s) => invertComplexMatrix(s.admittance));
     if (matrices.some((m) => m === null)) break;
     const interpolant = (f: number) => interpolateMatrix(nodes, matrices as Complex[][][], f);
-    const checked = checkPoints(nodes).map((f) => mismatch(solver.solve(station, f, lift, mesh), interpolant(f)));
+    const checked: ReturnType<typeof mismatch>[] = [];
+    for (const f of checkPoints(nodes)) {
+      yield;
+      checked.push(mismatch(solver.solve(station, f, 0, mesh), interpolant(f)));
+    }
     if (checked.every((c) => c?.within)) {
       const error = Math.max(...checked.map((c) => c!.ohms));
       return {
@@ -59,15 +64,15 @@ export function interpolateAntenna(
 }
 
 /** One mesh for the whole span: made for its upper end, as fine as either end or the middle asks for. */
-function meshFor(
+function* meshFor(
   station: Station,
   span: { readonly from: number; readonly to: number },
   solver: AntennaSolver,
-  lift: number,
-): HeldMesh | AntennaRefused {
+): Generator<void, HeldMesh | AntennaRefused> {
   let refinement = 1;
   for (const f of [span.from, (span.from + span.to) / 2, span.to]) {
-    const solved = solver.solve(station, f, lift);
+    yield;
+    const solved = solver.solve(station, f);
     if ("refused" in solved) return solved;
     refinement = Math.max(refinement, solved.solution?.method.refinement ?? 1);
   }

@@ -7,7 +7,7 @@ export function inputSays(input: UncertainInput): string {
   if (input.quantities.some((q) => q.tied === "soil")) return "very dry to wet soil";
   const q = input.quantities[0]!;
   const unit = unitOfPlace(input.place);
-  const text = (x: number) => (unit.factor === 1 ? significantNumber(x, 3) : plainNumber(x * unit.factor, 3));
+  const text = (x: number) => significantNumber(x * unit.factor, 3);
   return `${text(q.low)} to ${text(q.high)}${unit.name === "" ? "" : ` ${unit.name}`}`;
 }
 

@@ -18,9 +18,9 @@ export interface Sweep {
   readonly nodes: readonly number[];
 }
 
-/** The wanted span with half its width (at least 1 %) to either side: curves say little without their shoulders. */
+/** The wanted span with half its width to either side, 1 to 10 % of the frequency: curves say little without their shoulders. */
 export function viewOf(from: number, to: number): { from: number; to: number } {
-  const margin = Math.max((to - from) / 2, 0.01 * from);
+  const margin = Math.min(Math.max((to - from) / 2, 0.01 * from), 0.1 * from);
   return { from: from - margin, to: to + margin };
 }
 
@@ -32,24 +32,28 @@ export function* sweepBand(
   const { station, solver } = worked;
   const index = station.bands.indexOf(worked.band);
   const frequencies = Array.from({ length: points }, (_, i) => view.from + ((view.to - view.from) * i) / (points - 1));
-  const evaluate = (moved: Station, outward: boolean) => {
-    const antenna = interpolateAntenna(moved, view, solver);
+  const evaluate = function* (moved: Station, outward: boolean) {
+    const antenna = yield* interpolateAntenna(moved, view, solver);
     if ("refused" in antenna) return antenna;
     const at = curveOf(moved, moved.bands[index]!, antenna.solver);
-    const curve = frequencies.map(at).filter((p) => p !== null);
+    const curve: CurvePoint[] = [];
+    for (const f of frequencies) {
+      yield;
+      const point = at(f);
+      if (point) curve.push(point);
+    }
     if (curve.length < points)
       return { refused: { why: "the path cannot be worked out over the whole span", mend: "a narrower `band`" } };
     return { antenna, curve, marks: marksOf(curve, at, limit, outward) };
   };
-  yield { done: 0, of: points, what: "frequencies" };
-  const nominal = evaluate(station, true);
+  const nominal = yield* counted(evaluate(station, true), points + 12, "frequencies");
   if ("refused" in nominal) return { refused: nominal.refused.why, mend: nominal.refused.mend };
   const numbers = numbersOf(nominal.curve, nominal.marks);
   const bounds = yield* moveInputs(
     station,
     numbers,
-    (moved) => {
-      const result = evaluate(moved, false);
+    function* (moved) {
+      const result = yield* evaluate(moved, false);
       return "refused" in result ? null : numbersOf(result.curve, result.marks);
     },
     "uncertain values over the band",
@@ -63,6 +67,16 @@ export function* sweepBand(
     interpolationError: antenna.error,
     nodes: antenna.nodes,
   };
+}
+
+/** Steps counted against how many there will be at least. */
+function* counted<T>(work: Generator<void, T>, atLeast: number, what: string): Generator<Progress, T> {
+  let step = work.next();
+  for (let done = 0; !step.done; done++) {
+    yield { done: Math.min(done, atLeast), of: atLeast, what };
+    step = work.next();
+  }
+  return step.value;
 }
 
 /** Marks and every point of the curves as one set of numbers; curve columns are told by name and index. */

@@ -24,21 +24,36 @@ export interface Bounds {
 export function* moveInputs(
   station: Station,
   nominal: Numbers,
-  evaluate: (moved: Station) => Numbers | null,
+  evaluate: (moved: Station) => Numbers | null | Generator<void, Numbers | null>,
   what: string,
 ): Generator<Progress, Bounds & { readonly skipped: readonly string[] }> {
   const effects: InputEffect[] = [];
   const skipped: string[] = [];
   const inputs = uncertainInputs(station);
   for (const [i, input] of inputs.entries()) {
-    yield { done: i, of: inputs.length, what };
-    const atLow = evaluate(movedStation(station, input, "low"));
-    const atHigh = evaluate(movedStation(station, input, "high"));
+    const progress = { done: i, of: inputs.length, what };
+    yield progress;
+    const atLow = yield* stepping(evaluate(movedStation(station, input, "low")), progress);
+    const atHigh = yield* stepping(evaluate(movedStation(station, input, "high")), progress);
     if (atLow === null || atHigh === null) skipped.push(input.name);
     effects.push({ input, atLow: atLow ?? nominal, atHigh: atHigh ?? nominal });
   }
   return { ...combine(nominal, effects), effects, skipped };
 }
+
+/** An evaluation in one go or in steps; every step shows the same progress, so that a host gets a chance to stop. */
+export function* stepping<T>(work: T | Generator<void, T>, progress: Progress): Generator<Progress, T> {
+  if (!isStepping(work)) return work;
+  let step = work.next();
+  while (!step.done) {
+    yield progress;
+    step = work.next();
+  }
+  return step.value;
+}
+
+const isStepping = <T>(work: T | Generator<void, T>): work is Generator<void, T> =>
+  typeof work === "object" && work !== null && Symbol.iterator in work && "next" in work;
 
 export function combine(nominal: Numbers, effects: readonly InputEffect[]): { low: Numbers; high: Numbers } {
   const low: Record<string, number | null> = {};

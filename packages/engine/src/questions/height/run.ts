@@ -26,6 +26,9 @@ import { heightTable } from "./table";
 /** Elevation asked for when neither the question nor the file names one, degrees: first hops of a few thousand kilometres. */
 const usualElevation = 20;
 
+/** Fewer heights than this make no curve. */
+const fewestPoints = 3;
+
 function* run(station: Station, parameters: Parameters, context: Context): Generator<Progress, Answer | Refusal> {
   if (station.ground.kind === "free space") {
     return refusal(height, station, "there is no ground in this file: `ground: free space`", "a soil under `ground`");
@@ -41,13 +44,12 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
       : (station.wanted.elevation?.value ?? (usualElevation * Math.PI) / 180);
   const aim = aimOf(worked, (wanted * 180) / Math.PI);
   const study = yield* studyHeights(worked, heights, aim);
-  if (study.points.length < 3) {
-    return refusal(
-      height,
-      station,
-      study.refusedBecause ?? "no height of that span can be worked out",
-      'a span of heights above the soil, `--heights "3 m to 20 m"`',
-    );
+  if (study.points.length < fewestPoints) {
+    const { why, mend } = study.refused ?? {
+      why: "no height of that span can be worked out",
+      mend: "a span of heights above the soil",
+    };
+    return refusal(height, station, why, mend);
   }
   const compared = yield* compareReadings(station, worked.band, worked.solver);
   const facts = heightFacts(worked, study, aim);
@@ -102,8 +104,7 @@ function heightsOf(span: { readonly from: number; readonly to: number }, now: nu
   return inside ? [...steps, now].sort((a, b) => a - b) : steps;
 }
 
-const leftOut = (study: Study): string[] =>
-  study.refusedBecause === null ? [] : [`heights left out: ${study.refusedBecause}`];
+const leftOut = (study: Study): string[] => (study.refused === null ? [] : [`heights left out: ${study.refused.why}`]);
 
 function heightValues(reference: number, f: HeightFacts): Record<string, Value> {
   return {

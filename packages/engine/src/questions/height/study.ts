@@ -1,4 +1,5 @@
 /** The station at many heights: the antenna raised and lowered, line and path as they are. */
+import type { PointRefused } from "../../chain/workedPoint";
 import { workPoint } from "../../chain/workPoint";
 import { strongestDirection } from "../../fields/gain";
 import { swr } from "../../lines/reflection";
@@ -39,7 +40,7 @@ export interface Study {
   readonly low: Readonly<Record<string, number | null>>;
   readonly high: Readonly<Record<string, number | null>>;
   /** Heights that could not be worked out, with the reason of the first. */
-  readonly refusedBecause: string | null;
+  readonly refused: PointRefused["refused"] | null;
 }
 
 /** Uncertain inputs whose range is drawn into the curves; the others move the numbers at the present height only. */
@@ -59,14 +60,14 @@ export function* studyHeights(worked: Worked, heights: readonly number[], aim: A
   const drawn = ranked(worked.bounds.effects, "radiatedPower", 0.002 * worked.point.ratedPower).slice(0, inputsDrawn);
   const total = heights.length * (1 + 2 * drawn.length);
   let done = 0;
-  let refusedBecause: string | null = null;
+  let refused: PointRefused["refused"] | null = null;
   const curve = function* (station: Station): Generator<Progress, (HeightPoint | null)[]> {
     const points: (HeightPoint | null)[] = [];
     for (const height of heights) {
       yield { done: done++, of: total, what: "heights" };
       const point = heightPoint(worked, station, height, aim);
-      if (typeof point === "string") refusedBecause ??= point;
-      points.push(typeof point === "string" ? null : point);
+      if ("refused" in point) refused ??= point.refused;
+      points.push("refused" in point ? null : point);
     }
     return points;
   };
@@ -79,13 +80,13 @@ export function* studyHeights(worked: Worked, heights: readonly number[], aim: A
   }
   const points = nominal.filter((p) => p !== null);
   const present = heightPoint(worked, worked.station, presentHeight(worked), aim);
-  if (typeof present === "string")
-    throw new Error(`height: the present height was worked out before and now is not: ${present}`);
+  if ("refused" in present)
+    throw new Error(`height: the present height was worked out before and now is not: ${present.refused.why}`);
   const bounds = combine(
     flat(points),
     effects.map((e) => ({ ...e, atLow: e.atLow, atHigh: e.atHigh })),
   );
-  return { points, present, effects, ...bounds, refusedBecause };
+  return { points, present, effects, ...bounds, refused };
 }
 
 /** Every column at every height as one set of numbers, by column and height. */
@@ -99,11 +100,11 @@ function flat(points: readonly (HeightPoint | null)[]): Record<string, number> {
 
 export const heightKey = (column: string, height: number): string => `${column} at ${height.toFixed(4)}`;
 
-function heightPoint(worked: Worked, station: Station, height: number, aim: Aim): HeightPoint | string {
+function heightPoint(worked: Worked, station: Station, height: number, aim: Aim): HeightPoint | PointRefused {
   const band = station.bands[worked.station.bands.indexOf(worked.band)]!;
   const lift = height - presentHeight(worked);
   const point = workPoint(station, band, band.frequency.value, worked.solver, { tuner: "matched", lift });
-  if ("refused" in point) return point.refused.why;
+  if ("refused" in point) return point;
   const { numbers, driven } = stationNumbers(point);
   const strongest = strongestDirection(driven);
   return {
