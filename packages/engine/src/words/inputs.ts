@@ -1,5 +1,5 @@
 /** Uncertain inputs in words, and the cheapest measurement that would settle each. English. */
-import { metres, plainNumber, significantNumber } from "../quantity/format";
+import { metres, significantNumber } from "../quantity/format";
 import type { UncertainInput } from "../station/uncertainInputs";
 
 /** "dry to wet soil", "11.5 to 12.5 m". */
