@@ -104,7 +104,7 @@ const notCovered = (topics: readonly ComputedTopic[]): string =>
 export const ledgerPage = (topics: readonly ComputedTopic[]): string =>
   `# The ledger
 
-Published values against computed ones. Written by \`npm run ledger\`; the values stand in \`checks/values\`, and \`npm test\` holds every row to its tolerance. A tolerance is the source's own precision. Complex numbers are impedances or coefficients, with $e^{+j\\omega t}$.
+Published values against computed ones. Written by \`npm run ledger\`; the values stand in \`checks/values\`, and \`npm test\` holds every row to its tolerance. A tolerance is the source's own precision. Complex numbers are impedances or coefficients, with e^{+jωt}.
 
 ${summary(topics)}
 

@@ -1,0 +1,29 @@
+"""Times LAPACK on request: a line with a size comes in, a line with milliseconds goes out. Needs numpy and scipy.
+
+`zgesv` is the general solver, `zsysv` the complex symmetric one. One thread: the caller sets the environment.
+"""
+import sys
+import time
+
+import numpy
+from scipy.linalg import lapack
+
+known = {}
+print("ready", numpy.__version__, flush=True)
+for line in sys.stdin:
+    routine, size = line.split()
+    n = int(size)
+    if n not in known:
+        random = numpy.random.default_rng(n)
+        a = random.standard_normal((n, n)) + 1j * random.standard_normal((n, n))
+        matrix = numpy.asfortranarray(a + a.T + 2 * n * 1j * numpy.eye(n))
+        known[n] = matrix, numpy.ones((n, 1), complex, order="F")
+    matrix, right = known[n]
+    work = int(lapack.zsysv_lwork(n)[0].real)
+    start = time.perf_counter()
+    if routine == "zgesv":
+        info = lapack.zgesv(matrix, right)[-1]
+    else:
+        info = lapack.zsysv(matrix, right, lwork=work)[-1]
+    elapsed = time.perf_counter() - start
+    print(1e3 * elapsed if info == 0 else "nan", flush=True)
