@@ -8,6 +8,8 @@ import { makeKeeper } from "./state/keeper";
 import "./theme/base.css";
 import "./theme/frame.css";
 import "./theme/answer.css";
+import "./theme/stage.css";
+import "./theme/depth.css";
 import "./theme/file.css";
 import "./theme/narrow.css";
 import "./theme/print.css";

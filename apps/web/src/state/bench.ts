@@ -1,19 +1,17 @@
-/** The bench's one store: acts of the person in, state out. Computing happens in the worker only. */
-import type { Asking, Report, WorkerClient } from "../worker/client";
+/** The bench: acts of the person in, state out. Computing happens in the worker only. */
 import { type BenchState, beginState } from "./benchState";
 import { beginHistory, changeText, redo, type TextHistory, undo } from "./history";
-import type { Keeper, Kept } from "./keeper";
-import { applyReport, knownQuestion } from "./reports";
+import type { Keeper } from "./keeper";
+import { knownQuestion } from "./reports";
+import { makeRunner, type Runner, type RunnerParts } from "./runner";
+import { makeStore, type Store } from "./store";
 
-export interface BenchParts {
-  readonly startClient: (onReport: (report: Report) => void) => WorkerClient;
+export interface BenchParts extends RunnerParts {
   readonly makeKeeper: (onRefused: (reason: string) => void, onKept: () => void) => Keeper;
   /** Text and file name of a first visit. */
   readonly first: { readonly text: string; readonly fileName: string };
-  /** Texts of the measured files that stand beside a station's file, by name. */
-  readonly measuredBeside: (fileName: string) => Readonly<Record<string, string>>;
+  /** Milliseconds from any origin. */
   readonly now: () => number;
-  readonly later: (ms: number, act: () => void) => () => void;
 }
 
 export interface Bench {
@@ -38,138 +36,97 @@ export interface Bench {
   readonly putAwayDefect: () => void;
 }
 
-/** Times in ms: pause in typing before a run; a run's length before the page says so; a mark's life. */
-const typingPause = 250;
-const patience = 150;
+/** How long a stretch that the page wrote stays marked, ms. */
 const markLife = 2000;
 
 export function makeBench(parts: BenchParts): Bench {
-  let state = beginState(beginHistory(parts.first.text), parts.first.fileName, "watts");
-  const listeners = new Set<() => void>();
-  const set = (change: Partial<BenchState>) => {
-    state = { ...state, ...change };
-    for (const listener of listeners) listener();
-  };
-
-  /** The first run waits until the worker has said which questions there are. */
-  let firstRun: "not wanted" | "wanted" | "done" = "not wanted";
-  const runFirst = () => {
-    if (firstRun !== "wanted" || state.questions.length === 0) return;
-    firstRun = "done";
-    run();
-  };
-
-  let sheetWanted: { done: (html: string) => void; failed: (why: Error) => void } | null = null;
-  const client = parts.startClient((report) => {
-    if (report.kind === "sheet") sheetWanted?.done(report.html);
-    if (report.kind === "defect" || report.kind === "broke") sheetWanted?.failed(new Error(report.message));
-    set(applyReport(state, report));
-    if (report.kind === "questions") runFirst();
-  });
+  const store = makeStore(beginState(beginHistory(parts.first.text), parts.first.fileName, "watts"));
+  const { get, set } = store;
+  const runner = makeRunner(store, parts);
   const keeper = parts.makeKeeper(
     (reason) => set({ storage: { refused: true, reason } }),
-    () => state.storage.refused && set({ storage: { refused: false, reason: "" } }),
+    () => get().storage.refused && set({ storage: { refused: false, reason: "" } }),
   );
   const keep = () => {
-    const { past, now, future } = state.history;
-    const kept: Kept = {
-      version: 1,
-      history: { past, now, future },
-      fileName: state.fileName,
-      question: state.question,
-    };
-    keeper.keepSoon(kept);
+    const { history, fileName, question } = get();
+    const { past, now, future } = history;
+    keeper.keepSoon({ version: 1, history: { past, now, future }, fileName, question });
   };
+  return {
+    get,
+    subscribe: store.subscribe,
+    begin: async (question) => {
+      const kept = await keeper.load();
+      if (kept) set({ history: { ...kept.history, act: "", at: 0 }, fileName: kept.fileName });
+      else set({ firstVisit: true });
+      set({ question: knownQuestion(question || kept?.question || get().question, get().questions) });
+      runner.runFirst();
+    },
+    ...fileActs(store, runner, keep, parts),
+    ...questionActs(store, runner, keep),
+    askAgain: runner.run,
+    stop: runner.stop,
+    makeSheet: runner.makeSheet,
+    keepNow: () => void keeper.keepNow(),
+    putAwayDefect: () => set({ defect: null }),
+  };
+}
 
-  let cancelWait = () => {};
-  let cancelSlow = () => {};
-  const run = () => {
-    cancelWait();
-    cancelSlow();
-    const asking: Asking = {
-      text: state.history.now,
-      fileName: state.fileName,
-      measured: parts.measuredBeside(state.fileName),
-      question: state.question,
-      parameters: state.parameters[state.question] ?? {},
-    };
-    client.ask(asking);
-    set({ running: true, askedText: asking.text, stopped: false, parameterProblems: [], progress: null });
-    cancelSlow = parts.later(patience, () => state.running && set({ slow: true }));
-  };
-  const runSoon = () => {
-    cancelWait();
-    cancelWait = parts.later(typingPause, run);
-  };
+type FileActs = Pick<Bench, "type" | "write" | "open" | "undo" | "redo">;
 
+function fileActs(store: Store<BenchState>, runner: Runner, keep: () => void, parts: BenchParts): FileActs {
+  const { get, set } = store;
   const setHistory = (history: TextHistory, change: Partial<BenchState> = {}) => {
-    if (history === state.history) return;
+    if (history === get().history) return;
     set({ history, firstVisit: false, marked: null, ...change });
     keep();
   };
-
+  const changed = (text: string, act: string) => changeText(get().history, text, act, parts.now());
   return {
-    get: () => state,
-    subscribe: (listener) => {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
-    begin: async (question) => {
-      const kept = await keeper.load();
-      if (kept) set({ history: { ...kept.history, act: "", at: 0 }, fileName: kept.fileName, question: kept.question });
-      else set({ firstVisit: true });
-      if (question) set({ question });
-      set({ question: knownQuestion(state.question, state.questions) });
-      firstRun = "wanted";
-      runFirst();
-    },
     type: (text) => {
-      setHistory(changeText(state.history, text, "typing", parts.now()));
-      runSoon();
+      setHistory(changed(text, "typing"));
+      runner.runSoon();
     },
     write: (from, to, text, act = "") => {
-      const before = state.history.now;
+      const before = get().history.now;
       const marked = { from, to: from + text.length };
-      setHistory(changeText(state.history, before.slice(0, from) + text + before.slice(to), act, parts.now()), {
-        marked,
-      });
-      parts.later(markLife, () => state.marked === marked && set({ marked: null }));
-      run();
+      setHistory(changed(before.slice(0, from) + text + before.slice(to), act), { marked });
+      parts.later(markLife, () => get().marked === marked && set({ marked: null }));
+      runner.run();
     },
     open: (text, fileName) => {
-      setHistory(changeText(state.history, text, "", parts.now()));
+      setHistory(changed(text, ""));
       set({ fileName });
       keep();
-      run();
+      runner.run();
     },
     undo: () => {
-      setHistory(undo(state.history));
-      run();
+      setHistory(undo(get().history));
+      runner.run();
     },
     redo: () => {
-      setHistory(redo(state.history));
-      run();
+      setHistory(redo(get().history));
+      runner.run();
     },
+  };
+}
+
+function questionActs(
+  { get, set }: Store<BenchState>,
+  runner: Runner,
+  keep: () => void,
+): Pick<Bench, "ask" | "setParameter"> {
+  return {
     ask: (question) => {
-      if (!state.questions.some(({ id }) => id === question)) return;
-      if (question !== state.question) set({ question, questionBefore: state.question });
+      if (!get().questions.some(({ id }) => id === question)) return;
+      if (question !== get().question) set({ question, questionBefore: get().question });
       keep();
-      run();
+      runner.run();
     },
     setParameter: (name, typed) => {
-      const mine = { ...state.parameters[state.question], [name]: typed };
-      set({ parameters: { ...state.parameters, [state.question]: mine } });
-      run();
+      const { parameters, question } = get();
+      set({ parameters: { ...parameters, [question]: { ...parameters[question], [name]: typed } } });
+      runner.run();
     },
-    askAgain: run,
-    stop: client.stop,
-    makeSheet: () =>
-      new Promise((done, failed) => {
-        if (state.shown?.kind !== "answer") return failed(new Error("There is no answer to hand over yet."));
-        sheetWanted = { done, failed };
-        client.sheet(state.shown.answer, state.shown.text);
-      }),
-    keepNow: () => void keeper.keepNow(),
-    putAwayDefect: () => set({ defect: null }),
   };
 }
