@@ -40,7 +40,7 @@ export function AnswerPage({ onAllQuestions, onGoTo }: AnswerPageProps) {
       </p>
       <Computing />
       <Stale onGoTo={onGoTo} />
-      {!shown && state.problems.length === 0 && <div className="waiting" aria-hidden="true" />}
+      {!shown && state.running && <div className="waiting" aria-hidden="true" />}
       {shown?.kind === "refusal" && (
         <>
           <Refused refusal={shown.refusal} onShowFile={() => onGoTo({ line: 1 })} onAskElse={onAllQuestions} />

@@ -86,11 +86,14 @@ describe("client of the worker", () => {
     expect(reports.at(-1)?.kind).toBe("answered");
   });
 
-  it("does not start worker after worker when one cannot even begin", () => {
-    const { workers, reports } = bench();
+  it("does not start worker after worker when one cannot even begin, but tries again when asked", () => {
+    const { client, workers, reports } = bench();
     workers[0]?.onerror?.({ message: "no such file" });
     expect(workers).toHaveLength(1);
     expect(reports).toEqual([{ kind: "broke", message: "no such file" }]);
+    client.ask(asking);
+    expect(workers).toHaveLength(2);
+    expect(workers[1]?.sent).toHaveLength(1);
   });
 
   it("has a sheet made beside a run without ending it", () => {

@@ -45,6 +45,8 @@ export function startClient(
   let asked = 0;
   const owed = new Set<number>();
 
+  let dead = false;
+
   const replace = () => {
     worker.terminate();
     owed.clear();
@@ -54,6 +56,7 @@ export function startClient(
   const begin = () => {
     const fresh = makeWorker();
     worker = fresh;
+    dead = false;
     fresh.onmessage = ({ data }) => {
       if (fresh !== worker) return;
       if (data.kind === "questions") return onReport(data);
@@ -64,8 +67,9 @@ export function startClient(
     fresh.onerror = (event) => {
       event.preventDefault?.();
       if (fresh !== worker) return;
-      // A worker that dies with nothing to do would die again: only one that was at work is replaced.
+      // A worker that dies with nothing to do may die again at once: it is replaced when it is needed.
       if (owed.size > 0) replace();
+      else dead = true;
       onReport({ kind: "broke", message: event.message ?? "" });
     };
   };
@@ -73,6 +77,7 @@ export function startClient(
 
   return {
     ask: (asking) => {
+      if (dead) replace();
       owed.delete(asked);
       count += 1;
       asked = count;
@@ -80,6 +85,7 @@ export function startClient(
       worker.postMessage({ kind: "ask", run: asked, ...asking });
     },
     sheet: (answer, text) => {
+      if (dead) replace();
       count += 1;
       owed.add(count);
       worker.postMessage({ kind: "sheet", run: count, answer, text });
