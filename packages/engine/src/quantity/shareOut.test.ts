@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { shareOut } from "./shareOut";
 
 describe("shares that add up", () => {
-  it("moves the large number and leaves the small ones as they are read elsewhere", () => {
-    expect(shareOut([46.4, 36.4, 15.4, 1.4, 0.4], 100, 0)).toEqual([47, 37, 15, 1, 0]);
+  it("keeps the first number and the small ones as they are read elsewhere", () => {
+    expect(shareOut([46.4, 36.4, 15.4, 1.4, 0.4], 100, 0)).toEqual([46, 37, 16, 1, 0]);
   });
 
   it("adds up to the rounded whole, whatever the parts", () => {

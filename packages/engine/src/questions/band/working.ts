@@ -5,6 +5,9 @@ import type { BandFacts } from "../../words/band";
 import type { Worked } from "../common/worked";
 import type { Sweep } from "./sweep";
 
+/** Smaller differences are told as this: they mean nothing to anybody. */
+const leastTold = 0.001;
+
 export function bandWorking(worked: Worked, sweep: Sweep, facts: BandFacts): WorkingStep[] {
   const { marks } = sweep;
   const nearest = sweep.curve.reduce((best, p) =>
@@ -13,7 +16,7 @@ export function bandWorking(worked: Worked, sweep: Sweep, facts: BandFacts): Wor
   const r = worked.point.ratedResistance;
   return [
     {
-      text: `The antenna's impedance was solved at ${plainNumber(sweep.solvedPoints || sweep.curve.length, 0)} frequencies and interpolated between them; solves between these points differ by at most ${significantNumber(sweep.interpolationError, 1)} Ω.`,
+      text: `The antenna's impedance was solved at ${plainNumber(sweep.solvedPoints || sweep.curve.length, 0)} frequencies and interpolated between them; solves between these points differ by at most ${significantNumber(Math.max(sweep.interpolationError, leastTold), 1)} Ω.`,
       source: "moment method over the stated ground; Berrut and Trefethen, SIAM Review 46 (2004)",
       explains: ["feedPointImpedance"],
     },
