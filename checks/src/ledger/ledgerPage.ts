@@ -100,22 +100,22 @@ const notCovered = (topics: readonly ComputedTopic[]): string =>
     })
     .join("\n");
 
-/** Markdown of the whole ledger. */
-export const ledgerPage = (topics: readonly ComputedTopic[]): string =>
-  `# The ledger
+const opening = `# The ledger
 
 Published values against computed ones. Written by \`npm run ledger\`; the values stand in \`checks/values\`, and \`npm test\` holds every row to its tolerance. A tolerance is the source's own precision. Complex numbers are impedances or coefficients, with e^{+jωt}.
+`;
 
-${summary(topics)}
-
-## Disagreements
-
-${disagreements(topics)}
-
-## Not covered yet
-
-Values that wait in \`checks/values\` for what this version does not compute.
-
-${notCovered(topics)}
-
-${topics.map(section).join("")}`.trimEnd() + "\n";
+/** Markdown of the whole ledger. */
+export const ledgerPage = (topics: readonly ComputedTopic[]): string => {
+  const parts = [
+    opening,
+    `${summary(topics)}\n`,
+    "## Disagreements\n",
+    `${disagreements(topics)}\n`,
+    "## Not covered yet\n",
+    "Values that wait in `checks/values` for what this version does not compute.\n",
+    `${notCovered(topics)}\n`,
+    topics.map(section).join(""),
+  ];
+  return `${parts.join("\n").trimEnd()}\n`;
+};

@@ -55,7 +55,7 @@ function namedSoil(row: PublishedRow) {
   const name = row.id.split(".").at(-1)!.replaceAll("_", " ");
   const text = `feedpath: 1\nstation: soil\nfrequency: 7 MHz\ntransmitter: { power: 1 W }\npath: []\nantenna: { dipole: { length: 20 m, height: 10 m, wire: 2 mm copper } }\nground: ${name}\n`;
   const { station, problems } = readStation(text, { fileName: "soil.yaml" });
-  if (!station || station.ground.kind !== "soil") {
+  if (station?.ground.kind !== "soil") {
     throw new Error(`ground: ${name} is not read: ${problems.map((p) => p.message).join(" ")}`);
   }
   return { eps_r: station.ground.permittivity.value, "sigma_S/m": station.ground.conductivity.value };
