@@ -4,7 +4,6 @@ import {
   type Complex,
   decibelsPerNeper,
   inputImpedance,
-  type LineConstants,
   lineLoss,
   reflectionOfSwr,
   returnLoss,
@@ -12,19 +11,8 @@ import {
 } from "@feedpath/engine";
 import { complexInput, input, type PublishedRow } from "../ledger/publishedRow";
 import type { Topic } from "../ledger/topic";
-
-/** One metre of line with given characteristic impedance and propagation constant. */
-const metre = (z0: Complex, gamma: Complex): LineConstants => ({
-  frequency: 1,
-  z0,
-  gamma,
-  resistance: 0,
-  inductance: 0,
-  conductance: 0,
-  capacitance: 0,
-  velocityFactor: 1,
-  notes: [],
-});
+import { seriesSection, shuntStub, twelfthWave, twoElements } from "./matching";
+import { losslessLine, metre } from "./plainLine";
 
 const real = (re: number): Complex => ({ re, im: 0 });
 
@@ -63,10 +51,9 @@ function standingWave(row: PublishedRow) {
 }
 
 /** A quarter wave of 75 ohm turns 50 ohm into this. */
-const quarterWave = (row: PublishedRow) => {
-  const line = metre(real(input(row, "Z")), { re: 0, im: Math.PI / 2 });
-  return { "": inputImpedance(line, 1, real(input(row, "R1"))).re };
-};
+const quarterWave = (row: PublishedRow) => ({
+  "": inputImpedance(losslessLine(input(row, "Z"), 0.25), 1, real(input(row, "R1"))).re,
+});
 
 export const linesAndMatching: Topic = {
   name: "linesAndMatching",
@@ -77,5 +64,9 @@ export const linesAndMatching: Topic = {
     { rows: /^line\.vmax\./, compute: greatest },
     { rows: /^swr\./, compute: standingWave },
     { rows: /^line\.qwt\.75between$/, compute: quarterWave },
+    { rows: /^line\.series_section\./, compute: seriesSection },
+    { rows: /^line\.twelfth\./, compute: twelfthWave },
+    { rows: /^match\.shunt_stub\./, compute: shuntStub },
+    { rows: /^match\.L\.(?!Q)/, compute: twoElements },
   ],
 };
