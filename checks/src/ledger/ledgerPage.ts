@@ -64,18 +64,18 @@ function section({ topic, entries }: ComputedTopic): string {
 }
 
 function summary(topics: readonly ComputedTopic[]): string {
-  const rows = topics.map(({ topic, entries, numbers, statements }) => {
+  const rows = topics.map(({ topic, entries, leftOut, numbers, statements }) => {
     const agree = entries.filter((entry) => entry.agrees).length;
-    return `| ${topic.title} | ${entries.length} | ${agree} | ${entries.length - agree} | ${numbers} | ${statements} |`;
+    return `| ${topic.title} | ${entries.length} | ${agree} | ${entries.length - agree} | ${leftOut} | ${numbers} | ${statements} |`;
   });
   const count = (of: (t: ComputedTopic) => number) => topics.reduce((sum, t) => sum + of(t), 0);
   const agreeing = (t: ComputedTopic) => t.entries.filter((e) => e.agrees).length;
   const all = count((t) => t.entries.length);
   return [
-    "| topic | compared | agree | disagree | rows not covered yet | statements without a number |",
-    "|---|---|---|---|---|---|",
+    "| topic | compared | agree | disagree | left out in these rows | rows not covered yet | statements without a number |",
+    "|---|---|---|---|---|---|---|",
     ...rows,
-    `| all | ${all} | ${count(agreeing)} | ${all - count(agreeing)} | ${count((t) => t.numbers)} | ${count((t) => t.statements)} |`,
+    `| all | ${all} | ${count(agreeing)} | ${all - count(agreeing)} | ${count((t) => t.leftOut)} | ${count((t) => t.numbers)} | ${count((t) => t.statements)} |`,
   ].join("\n");
 }
 
@@ -113,7 +113,7 @@ export const ledgerPage = (topics: readonly ComputedTopic[]): string => {
     "## Disagreements\n",
     `${disagreements(topics)}\n`,
     "## Not covered yet\n",
-    "Values that wait in `checks/values` for what this version does not compute.\n",
+    "Rows that wait in `checks/values` for what this version does not compute. (Left out in the rows above: numbers beside the compared one that are an input, a rounded or approximate form of it, or another script's step on the way.)\n",
     `${notCovered(topics)}\n`,
     topics.map(section).join(""),
   ];
