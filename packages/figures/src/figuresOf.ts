@@ -33,3 +33,12 @@ export const questionsWithFigures: readonly string[] = Object.keys(figuresByQues
 /** Figures of an answer in reading order; each carries its title, description and table. Empty for a question without figures. */
 export const figuresOf = (answer: Answer, options: StageOptions): Figure[] =>
   (figuresByQuestion[answer.question] ?? []).map((draw) => draw(answer, options));
+
+/** Titles and descriptions are the same at every width; this one is of the desktop page, px. */
+const listedAt = 1112;
+
+/** The answer with `figures` filled: what `figuresOf` draws for it, as names, titles and descriptions. */
+export function withFigures(answer: Answer): Answer {
+  const drawn = figuresOf(answer, { width: listedAt });
+  return { ...answer, figures: drawn.map(({ name, title, description }) => ({ name, title, description })) };
+}

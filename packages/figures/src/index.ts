@@ -3,7 +3,7 @@ export type { ChartOptions } from "./curves/chartTypes";
 export { heightPanels } from "./curves/heightPanels";
 export { impedanceCompromise } from "./curves/impedanceCompromise";
 export { swrAcrossBand } from "./curves/swrAcrossBand";
-export { figuresOf, questionsWithFigures } from "./figuresOf";
+export { figuresOf, questionsWithFigures, withFigures } from "./figuresOf";
 export type { Theme } from "./kit/colours";
 export { colourDeclarations, colourOf, colourProperty } from "./kit/colours";
 export { escapeText } from "./kit/escape";

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import type { Answer, ParameterDefinition, Parameters, Question, Refusal, Station } from "@feedpath/engine";
 import { questions } from "@feedpath/engine";
+import { withFigures } from "@feedpath/figures";
 import { answerText, refusalText } from "@feedpath/report";
 import { catalogueVersion } from "@feedpath/station-file";
 import { type Command, Option } from "commander";
@@ -91,7 +92,7 @@ async function ask(id: string, file: string, options: AskOptions, terminal: Term
   if ("refused" in result) return tellRefusal(result, terminal);
   if (options.sheet !== undefined) writeSheet(options.sheet, result, text, terminal);
   writeFigures(options.figure ?? [], result, terminal);
-  if (terminal.json) terminal.printJson(result);
+  if (terminal.json) terminal.printJson(withFigures(result));
   else terminal.print(answerText(result));
   return exitStatus.answered;
 }

@@ -1,24 +1,26 @@
 /** Draws a chart: panels over one shared axis, crossed by vertical lines. */
 import type { Mark, Stroke } from "../kit/figure";
-import { createLabelBoard, type LabelBoard, type LabelPlace, type LabelStyle } from "../kit/labelBoard";
-import { textWidth, wrapText } from "../kit/textWidth";
+import { createLabelBoard, type LabelBoard } from "../kit/labelBoard";
+import { wrapText } from "../kit/textWidth";
 import type { Chart, Panel, Vertical } from "./chartTypes";
-import { curveLabels, ringMarks } from "./curveLabels";
+import { curveLabels } from "./curveLabels";
 import { curveMarks, reserveCurves } from "./curveMarks";
 import { type PanelFrame, panelFrame } from "./panelFrame";
+import { quietTexts, reserveRings, ringMarks } from "./ringMarks";
+import { arrangeVerticals, rowHeight, verticalMarks } from "./verticals";
 
 /** px at scale 1. */
-const room = { left: 42, right: 10, verticals: 20, name: 26, between: 16, axis: 46, noteLine: 17 };
+const room = { left: 42, right: 10, name: 26, between: 16, axis: 46, noteLine: 17 };
 
 interface Placed {
   readonly panel: Panel;
   readonly frame: PanelFrame;
 }
 
-function placePanels(chart: Chart, s: number): Placed[] {
+function placePanels(chart: Chart, s: number, start: number): Placed[] {
   const xs = chart.axis.values;
   const span = [Math.min(...xs), Math.max(...xs)] as const;
-  let y = verticalRows(chart) * room.verticals * s;
+  let y = start;
   return chart.panels.map((panel) => {
     const top = y + room.name * s;
     const bottom = top + panel.height * s;
@@ -68,48 +70,6 @@ function sharedAxis(chart: Chart, frame: PanelFrame, board: LabelBoard): Mark[] 
   return [...numbers, ...board.place({ role: "ink", size: 13 * s }, [place])];
 }
 
-const verticalStyle = (solid: boolean, s: number): LabelStyle => ({
-  role: solid ? "ink" : "ink2",
-  size: 13 * s,
-  weight: solid ? 600 : 400,
-});
-
-/** Two rows of words above the panels where one line's words would run into the next line's. */
-function verticalRows({ verticals, width, axis, scale: s = 1 }: Chart): number {
-  const [a, b] = verticals.toSorted((one, other) => one.at - other.at);
-  if (!a || !b) return verticals.length;
-  const span = Math.max(...axis.values) - Math.min(...axis.values);
-  const apart = ((b.at - a.at) / span) * (width - (room.left + room.right) * s);
-  const needed = textWidth(a.text, 13 * s, 600) + 14 * s;
-  const before = room.left * s + ((a.at - Math.min(...axis.values)) / span) * (width - (room.left + room.right) * s);
-  return needed > apart && needed > before ? 2 : 1;
-}
-
-function verticalMarks(verticals: readonly Vertical[], placed: readonly Placed[], board: LabelBoard): Mark[] {
-  const first = placed[0]!.frame;
-  const last = placed.at(-1)!.frame;
-  const { s } = first;
-  const lowest = first.top - room.name * s - 8 * s;
-  const rightmostFirst = verticals.toSorted((a, b) => b.at - a.at);
-  return rightmostFirst.flatMap(({ at, text, main: solid }, i): Mark[] => {
-    const x = first.x(at);
-    const next = rightmostFirst[i - 1];
-    const clear = next === undefined || first.x(next.at) - x > textWidth(text, 13 * s, 600) + 14 * s;
-    const rows = lowest > 20 * s ? [lowest, 14 * s] : [14 * s];
-    const start = (y: number): LabelPlace => ({ lines: [text], x: x + 6 * s, y });
-    const end = (y: number): LabelPlace => ({ lines: [text], x: x - 6 * s, y, anchor: "end" });
-    const places = clear ? [...rows.map(start), ...rows.map(end)] : [...rows.map(end), start(14 * s)];
-    const texts = board.place(verticalStyle(solid, s), places);
-    const stroke: Stroke = solid
-      ? { role: "ink2", width: 1.6 * s }
-      : { role: "ink", width: 1.4 * s, dash: `${2 * s} ${3 * s}` };
-    const y1 = (texts[0]?.y ?? lowest) - 9 * s;
-    const line: Mark = { kind: "line", x1: x, y1, x2: x, y2: last.bottom, stroke };
-    board.avoid({ left: x - 2, right: x + 2, top: y1, bottom: lowest });
-    return [line, ...texts];
-  });
-}
-
 function reserveVerticals(verticals: readonly Vertical[], { frame }: Placed, board: LabelBoard): void {
   for (const { at } of verticals) {
     const x = frame.x(at);
@@ -120,7 +80,9 @@ function reserveVerticals(verticals: readonly Vertical[], { frame }: Placed, boa
 /** Marks of a chart and its height. */
 export function drawChart(chart: Chart): { readonly marks: readonly Mark[]; readonly height: number } {
   const s = chart.scale ?? 1;
-  const placed = placePanels(chart, s);
+  const arranged = arrangeVerticals(chart, room.left * s, chart.width - room.right * s);
+  const rows = Math.max(0, ...arranged.map(({ row }) => row + 1));
+  const placed = placePanels(chart, s, rows * rowHeight * s);
   const last = placed.at(-1)!.frame;
   const note = chart.note === "" ? [] : wrapText(chart.note, 13 * s, chart.width);
   const noteTop = last.bottom + room.axis * s;
@@ -134,15 +96,17 @@ export function drawChart(chart: Chart): { readonly marks: readonly Mark[]; read
   );
   const grids = placed.flatMap(({ frame }) => gridMarks(frame, board));
   const axis = sharedAxis(chart, last, board);
-  const crossing = verticalMarks(chart.verticals, placed, board);
+  const crossing = verticalMarks(arranged, { s, rows, bottom: last.bottom }, board);
   for (const one of placed) reserveVerticals(chart.verticals, one, board);
   for (const { panel, frame } of placed) reserveCurves(frame, xs, panel.curves, board);
   const under = placed.flatMap(({ panel, frame }) => panel.under?.(frame, board) ?? []);
   const curves = placed.flatMap(({ panel, frame }) => curveMarks(frame, xs, panel.curves));
+  for (const { panel, frame } of placed) reserveRings(frame, panel.rings, board);
   const over = placed.flatMap(({ panel, frame }) => [
     ...(panel.over?.(frame, board) ?? []),
     ...ringMarks(frame, panel.rings, board),
     ...curveLabels(frame, xs, panel.curves, board),
+    ...quietTexts(frame, panel.rings, board),
   ]);
   const notes = board.place({ role: "ink2", size: 13 * s }, [{ lines: note, x: 0, y: noteTop + 16 * s }]);
   return { marks: [...under, ...grids, ...axis, ...crossing, ...names, ...curves, ...over, ...notes], height };

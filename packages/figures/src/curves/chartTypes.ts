@@ -29,6 +29,10 @@ export interface Ring {
   readonly at: number;
   readonly value: number;
   readonly text: string;
+  /** For where the text has no room. */
+  readonly short?: string;
+  /** A small dot whose number stands only where it finds room. Left out: a ring. */
+  readonly quiet?: boolean;
 }
 
 export interface Panel {
@@ -50,6 +54,8 @@ export interface Vertical {
   readonly at: number;
   readonly text: string;
   readonly main: boolean;
+  /** A thin line, for orientation. Left out: false. */
+  readonly quiet?: boolean;
 }
 
 export interface Chart extends ChartOptions {

@@ -1,9 +1,9 @@
-/** Names on the curves and numbers on their rings. */
+/** Names on the curves. */
 import type { Mark } from "../kit/figure";
 import type { LabelBoard, LabelPlace, LabelStyle } from "../kit/labelBoard";
 import type { Point } from "../kit/outline";
 import { textWidth } from "../kit/textWidth";
-import type { Curve, Ring } from "./chartTypes";
+import type { Curve } from "./chartTypes";
 import { insidePieces } from "./curveMarks";
 import type { PanelFrame } from "./panelFrame";
 
@@ -91,32 +91,4 @@ export function curveLabels(
     pieces: insidePieces(frame, xs, curve.values).pieces.map(({ points }) => points),
   }));
   return drawn.flatMap((_, order) => curveLabel(frame, drawn, order, board));
-}
-
-/** Rings with their numbers; the ring is drawn even where the number finds no place. */
-export function ringMarks(frame: PanelFrame, rings: readonly Ring[], board: LabelBoard): Mark[] {
-  const { s } = frame;
-  const r = 4.2 * s;
-  const inside = rings.filter(({ value }) => value >= frame.from && value <= frame.to);
-  for (const { at, value } of inside) {
-    const [x, y] = [frame.x(at), frame.y(value)];
-    board.reserve({ left: x - r, right: x + r, top: y - r, bottom: y + r });
-  }
-  const halo = { role: "paper", width: 4 * s } as const;
-  const style: LabelStyle = { role: "ink", size: 13 * s, weight: 600, halo };
-  const texts = inside.flatMap(({ at, value, text }) => {
-    const [x, y] = [frame.x(at), frame.y(value)];
-    const offsets = [9, 16, 24].flatMap((by): LabelPlace[] => [
-      { lines: [text], x: x - 8 * s, y: y - by * s, anchor: "end" },
-      { lines: [text], x: x + 8 * s, y: y - by * s },
-      { lines: [text], x: x + 8 * s, y: y + (by + 10) * s },
-      { lines: [text], x: x - 8 * s, y: y + (by + 10) * s, anchor: "end" },
-    ]);
-    return board.place(style, offsets);
-  });
-  const circles = inside.map(({ at, value }): Mark => {
-    const fill = { role: "paper" } as const;
-    return { kind: "circle", cx: frame.x(at), cy: frame.y(value), r, fill, stroke: { role: "ink", width: 2 * s } };
-  });
-  return [...circles, ...texts];
 }

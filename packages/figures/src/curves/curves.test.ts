@@ -1,9 +1,11 @@
 import type { Answer } from "@feedpath/engine";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { figuresOf, questionsWithFigures } from "../figuresOf";
+import { figuresOf, questionsWithFigures, withFigures } from "../figuresOf";
 import { inside, overlap } from "../kit/box";
 import type { Figure } from "../kit/figure";
 import { textBox } from "../kit/labelBoard";
+import { textWidth } from "../kit/textWidth";
 import { exampleAnswer } from "../testing/exampleAnswer";
 import { exampleBand, exampleHeight, exampleWhy } from "../testing/exampleStudies";
 import { insidePieces } from "./curveMarks";
@@ -11,6 +13,7 @@ import { heightPanels } from "./heightPanels";
 import { impedanceCompromise } from "./impedanceCompromise";
 import { panelFrame, swrSpan } from "./panelFrame";
 import { swrAcrossBand } from "./swrAcrossBand";
+import { arrangeVerticals } from "./verticals";
 
 const plain = (text: string) => text.replaceAll("\u00a0", " ");
 const texts = (figure: Figure) => figure.marks.filter((one) => one.kind === "text");
@@ -68,9 +71,50 @@ describe("curves", () => {
         "arithmetic mean 56 Ω",
         "most power: 31 Ω",
         "least loss: 80 Ω",
+        "50 Ω",
+        "75 Ω",
       ],
     };
     expect(words(figure)).toEqual(expect.arrayContaining(labels[name]!));
+  });
+
+  const anyVerticals = fc.array(
+    fc.record({ at: fc.double({ min: 0, max: 10, noNaN: true }), text: fc.constantFrom("50 Ω", "12 m, as it is") }),
+    { minLength: 1, maxLength: 4 },
+  );
+
+  it("stand their lines' words in rows so that no line runs through any words", () => {
+    fc.assert(
+      fc.property(anyVerticals, fc.constantFrom(320, 640), (lines, width) => {
+        const axis = { values: [0, 10], name: "" };
+        const verticals = lines.map((one) => ({ ...one, main: false }));
+        const placed = arrangeVerticals({ width, axis, panels: [], verticals, note: "" }, 42, width - 10);
+        const boxes = placed.map(({ text, anchor, x, row }) => {
+          const words = textWidth(text, 13, 600);
+          const [left, right] = anchor === "start" ? [x + 6, x + 6 + words] : [x - 6 - words, x - 6];
+          return { left, right, row };
+        });
+        for (const [i, { left, right, row }] of boxes.entries()) {
+          expect(left >= 0 && right <= width).toBe(true);
+          const begins = placed.filter((other, j) => j !== i && other.row >= row);
+          expect(begins.some(({ x }) => x > left && x < right)).toBe(false);
+        }
+      }),
+      { seed: 5, numRuns: 100 },
+    );
+  });
+
+  it("tell what 50 and 75 ohm give away beside the curves, and in words", () => {
+    const figure = impedanceCompromise(exampleWhy(), { width: 640 });
+    expect(words(figure)).toEqual(expect.arrayContaining(["83 % of the most", "52 % of the most"]));
+    expect(plain(figure.description)).toContain(
+      "50 Ω holds 83 % of the most power and 98 % of the most voltage, and its attenuation is 9.1 % over the least.",
+    );
+    const silent = {
+      ...exampleWhy(),
+      values: { ...exampleWhy().values, peakPowerShareAt50: { value: null, unit: "%" } },
+    };
+    expect(words(impedanceCompromise(silent, { width: 640 }))).not.toContain("83 % of the most");
   });
 
   it("say the message with its number", () => {
@@ -174,6 +218,15 @@ describe("figuresOf", () => {
       expect(figure.table.rows.length).toBeGreaterThan(0);
     }
   });
+  it.each(answers.map((answer) => ({ id: answer.question, answer })))(
+    "lists the figures of $id in the answer",
+    ({ answer }) => {
+      const listed = withFigures(answer);
+      const narrow = figuresOf(answer, { width: 320 });
+      expect(listed.figures).toEqual(narrow.map(({ name, title, description }) => ({ name, title, description })));
+      expect({ ...listed, figures: [] }).toEqual({ ...answer, figures: [] });
+    },
+  );
   it("lists its questions, and has none for others", () => {
     expect([...questionsWithFigures].sort()).toEqual(["band", "height", "watts", "why"]);
     expect(figuresOf({ ...exampleAnswer(), question: "sky" }, { width: 1112 })).toEqual([]);

@@ -4,7 +4,7 @@ import { numbersOf, optionalNumber, requiredColumn, requiredNumber, requiredTabl
 import type { Figure, Role } from "../kit/figure";
 import { fixedText, significantText, withUnit } from "../kit/numberText";
 import { drawChart } from "./chart";
-import type { ChartOptions, Panel, Vertical } from "./chartTypes";
+import type { ChartOptions, Panel, Ring, Vertical } from "./chartTypes";
 import { roundSpan } from "./panelFrame";
 import { allNumbers, bandsNote, figureTable, valueAt } from "./tableValues";
 
@@ -16,11 +16,23 @@ interface Measure {
   readonly label: string;
   /** Words of the optimum: "most power". */
   readonly best: string;
+  /** Start of the names of the values that tell where 50 and 75 ohm stand, percent. */
+  readonly standing: string;
+  /** From full to short. */
+  readonly standingText: (percent: number) => readonly [string, string];
   readonly role: Role;
   readonly labelRole: Role;
   /** The scale starts at zero and ends at this many times the least value; null: at the largest. */
   readonly upTo: number | null;
 }
+
+/** Impedances in use: where they stand, and what they give away. Ohm. */
+const standards = [50, 75];
+
+const shareText = (percent: number): string => withUnit(fixedText(percent, 0), "%");
+const extraText = (percent: number): string => withUnit(fixedText(percent, percent < 9.95 ? 1 : 0), "%");
+const ofTheMost = (percent: number) => [`${shareText(percent)} of the most`, shareText(percent)] as const;
+const overTheLeast = (percent: number) => [`${extraText(percent)} over the least`, `+${extraText(percent)}`] as const;
 
 const measures: readonly Measure[] = [
   {
@@ -29,6 +41,8 @@ const measures: readonly Measure[] = [
     panelName: "peak power before breakdown",
     label: "power",
     best: "most power",
+    standing: "peakPowerShareAt",
+    standingText: ofTheMost,
     role: "power",
     labelRole: "powerInk",
     upTo: null,
@@ -39,6 +53,8 @@ const measures: readonly Measure[] = [
     panelName: "peak voltage before breakdown",
     label: "voltage",
     best: "most voltage",
+    standing: "peakVoltageShareAt",
+    standingText: ofTheMost,
     role: "ink",
     labelRole: "ink",
     upTo: null,
@@ -49,11 +65,16 @@ const measures: readonly Measure[] = [
     panelName: "attenuation, dB per 100 m",
     label: "attenuation",
     best: "least loss",
+    standing: "extraAttenuationAt",
+    standingText: overTheLeast,
     role: "heat",
     labelRole: "heatInk",
     upTo: 4,
   },
 ];
+
+/** Room above the highest point for its number. */
+const headroom = 1.15;
 
 const ohmText = (ohms: number): string => withUnit(fixedText(ohms, ohms < 10 ? 1 : 0), "Ω");
 
@@ -77,7 +98,7 @@ function panelOf(answer: Answer, table: Table, measure: Measure): Panel {
     name: named,
     height: 96,
     from: 0,
-    to: roundSpan([0, most * prefix.factor])[1],
+    to: roundSpan([0, headroom * most * prefix.factor])[1],
     curves: [
       {
         series: measure.column,
@@ -88,11 +109,24 @@ function panelOf(answer: Answer, table: Table, measure: Measure): Panel {
         labels: [measure.label],
       },
     ],
-    rings:
-      at === null || value === null
+    rings: [
+      ...(at === null || value === null
         ? []
-        : [{ at, value: value * prefix.factor, text: `${measure.best}: ${ohmText(at)}` }],
+        : [{ at, value: value * prefix.factor, text: `${measure.best}: ${ohmText(at)}` }]),
+      ...standingRings(answer, table, measure, prefix.factor),
+    ],
   };
+}
+
+/** A dot where each impedance in use crosses the curve: its share of the most, or what it adds to the least. */
+function standingRings(answer: Answer, table: Table, measure: Measure, factor: number): Ring[] {
+  return standards.flatMap((at): Ring[] => {
+    const percent = optionalNumber(answer, `${measure.standing}${at}`);
+    const value = valueAt(table, measure.column, at);
+    if (percent === null || value === null) return [];
+    const [text, short] = measure.standingText(percent);
+    return [{ at, value: value * factor, text, short, quiet: true }];
+  });
 }
 
 function verticals(answer: Answer): Vertical[] {
@@ -100,6 +134,7 @@ function verticals(answer: Answer): Vertical[] {
   return [
     ...(geometric === null ? [] : [{ at: geometric, text: `geometric mean ${ohmText(geometric)}`, main: true }]),
     ...(arithmetic === null ? [] : [{ at: arithmetic, text: `arithmetic mean ${ohmText(arithmetic)}`, main: false }]),
+    ...standards.map((at) => ({ at, text: ohmText(at), main: false, quiet: true })),
   ];
 }
 
@@ -108,6 +143,12 @@ function sentenceOf(answer: Answer): string {
   const between = optionalNumber(answer, "geometricMean");
   const middle = between === null ? "" : `; ${ohmText(between)} lies between`;
   return `Most power fits at ${ohmText(power!)}, least loss is at ${ohmText(loss!)}${middle}`;
+}
+
+function standingSentence(answer: Answer, at: number): string {
+  const [power, voltage, extra] = measures.map(({ standing }) => optionalNumber(answer, `${standing}${at}`));
+  if (typeof power !== "number" || typeof voltage !== "number" || typeof extra !== "number") return "";
+  return ` ${ohmText(at)} holds ${shareText(power)} of the most power and ${shareText(voltage)} of the most voltage, and its attenuation is ${extraText(extra)} over the least.`;
 }
 
 function describe(answer: Answer, table: Table): string {
@@ -119,7 +160,8 @@ function describe(answer: Answer, table: Table): string {
       ? ""
       : ` ${best.charAt(0).toUpperCase()}${best.slice(1)} at ${ohmText(at)}: ${significantText(value, 3)} ${unit}.`;
   });
-  return `Three panels over the characteristic impedance of a line of one size and dielectric.${each.join("")}`;
+  const standing = standards.map((at) => standingSentence(answer, at));
+  return `Three panels over the characteristic impedance of a line of one size and dielectric.${each.join("")}${standing.join("")}`;
 }
 
 /** Figure of the answer to `why`. Impedances in ohm. */

@@ -44,10 +44,12 @@ export interface LabelBoard {
   readonly reserve: (box: Box) => void;
   /** Keeps labels off this box while they have another place; meant for lines that a halo may interrupt. */
   readonly avoid: (box: Box) => void;
+  /** As `avoid`, given up last: lines that tell more than an outline. */
+  readonly avoidFirmly: (box: Box) => void;
   /**
    * Texts at the first free place, or none. `styles`: one a line (the last holds for the rest).
    * A place is free when its text lies inside the figure and touches no reserved box and no label; boxes to avoid
-   * count in a first round only.
+   * count in a first round only, those to avoid firmly in a second too.
    */
   readonly place: (styles: LabelStyle | readonly LabelStyle[], places: readonly LabelPlace[]) => TextMark[];
 }
@@ -56,6 +58,7 @@ export interface LabelBoard {
 export function createLabelBoard(width: number, height: number): LabelBoard {
   const taken: Box[] = [];
   const avoided: Box[] = [];
+  const firmly: Box[] = [];
   const frame: Box = { left: 0, top: 0, right: width, bottom: height };
   const isFree = (box: Box, others: readonly Box[]): boolean =>
     inside(box, frame) && !others.some((other) => overlap(box, other));
@@ -73,9 +76,14 @@ export function createLabelBoard(width: number, height: number): LabelBoard {
     avoid: (box) => {
       avoided.push(box);
     },
+    avoidFirmly: (box) => {
+      firmly.push(box);
+    },
     place: (styles, places) => {
       const list = "role" in styles ? [styles] : styles;
-      const marks = firstFree(list, places, [...taken, ...avoided]) ?? firstFree(list, places, taken) ?? [];
+      const rounds = [[...taken, ...firmly, ...avoided], [...taken, ...firmly], taken];
+      const marks = rounds.reduce<TextMark[] | null>((found, others) => found ?? firstFree(list, places, others), null);
+      if (marks === null) return [];
       taken.push(...marks.map(textBox));
       return marks;
     },

@@ -14,11 +14,12 @@ function jointSentence(joint: Joint): string {
   return `At the joint "${joint.name}" ${backwards(joint.power)}: ${swrOnText(joint)}, ${impedanceText(re, im, 1)}, ${voltsText(joint.voltage.rms)}.`;
 }
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 function partSentence(part: PartResult, parts: readonly PartResult[]): string {
   const name = partSays(part, parts);
-  const subject = name.charAt(0).toUpperCase() + name.slice(1);
   const says = part.says && part.says !== part.name ? ` (${part.says})` : "";
-  return `${subject}${says} is warmed by ${wattsText(part.heat)}.`;
+  return `${capital(name)}${says} is warmed by ${wattsText(part.heat)}.`;
 }
 
 function doubt(answer: Answer): string {
@@ -33,7 +34,7 @@ function surroundings(answer: Answer): string {
   const up = metresText(drawing.feedPoint[2] ?? 0);
   const elevation = optionalNumber(answer, "elevationOfMaximum");
   const strongest = elevation === null ? "" : ` The field is strongest ${elevation.toFixed(0)}° above the horizon.`;
-  return ` ${drawing.antennaSays}, feed point ${up} up, over ${drawing.soil.says}.${strongest}`;
+  return ` ${capital(drawing.antennaSays)}, feed point ${up} up, over ${drawing.soil.says}.${strongest}`;
 }
 
 /** One sentence a joint and a part, in path order, then wires, soil and sky. */
