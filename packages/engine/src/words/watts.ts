@@ -1,7 +1,7 @@
-/** Sentences of `watts`. English. */
+/** Headline, verdict and advice of `watts`. English. */
 import type { Phrase, Verdict } from "../answer/answer";
 import { decibels, plainNumber, swrText, watts, wholeWatts } from "../quantity/format";
-import { linked, listed, said } from "./phrases";
+import { capital, linked, listed, said, theName } from "./phrases";
 import { asSUnits } from "./sUnits";
 
 /** One thing that takes power: its name in the sentence, its watts, the value it links to. */
@@ -16,6 +16,9 @@ export interface Taker {
   readonly value: string;
 }
 
+/** What the antenna works against, as far as advice depends on it. */
+export type ReturnSide = "radials" | "nearby" | "itself";
+
 export interface WattsFacts {
   readonly rated: number;
   readonly delivered: number;
@@ -26,88 +29,112 @@ export interface WattsFacts {
   readonly totalLoss: number;
   readonly verdict: Verdict;
   readonly swrAtTransmitter: number;
+  readonly swrAtFeedPoint: number;
   readonly addedByMismatch: number;
   readonly heatInLines: number;
-  /** The antenna works against radials. */
-  readonly onRadials: boolean;
-  readonly tuner: { readonly name: string; readonly impedance: string } | null;
+  readonly returnSide: ReturnSide;
+  readonly loaded: boolean;
+  readonly tuner: {
+    readonly name: string;
+    readonly impedance: string;
+    /** Lines between the tuner and the antenna: their heat, the mismatch's share of it, the highest SWR on one of them. */
+    readonly behind: { readonly heat: number; readonly added: number; readonly swr: number } | null;
+  } | null;
 }
 
-const whole = (x: number): string => wholeWatts(x);
+/** The transmitter turns itself down by more than rounding. */
+export const turnsDown = (f: WattsFacts): boolean => f.delivered < 0.995 * f.rated;
+
+/** Below a watt in milliwatts, else whole watts with at most one decimal where they are few. */
+function told(f: WattsFacts, x: number): string {
+  return f.rated < 0.95 ? `${plainNumber(1000 * x, 0)} mW` : wholeWatts(x);
+}
+
+const leave = (text: string): string => (/^1 m?W$/.test(text) ? "leaves" : "leave");
 
 export function wattsHeadline(f: WattsFacts): Phrase[] {
-  const sky = linked(whole(f.radiatedRounded), "radiatedPower");
-  if (f.delivered < 0.995 * f.rated) {
-    return [
-      said(`Of ${whole(f.rated)}, the transmitter gives `),
-      linked(whole(f.delivered), "powerFromTransmitter"),
-      said("; "),
-      sky,
-      said(" leave for the sky."),
-    ];
+  const radiated = told(f, f.radiatedRounded);
+  const sky = linked(radiated, "radiatedPower");
+  const leaving = said(` ${leave(radiated)} for the sky.`);
+  if (turnsDown(f)) {
+    const given = linked(told(f, f.delivered), "powerFromTransmitter");
+    return [said("The transmitter gives only "), given, said("; "), sky, leaving];
   }
-  return [said(`Of ${whole(f.rated)}, `), sky, said(" leave for the sky.")];
+  return [said(`Of ${told(f, f.rated)}, `), sky, leaving];
 }
+
+/** Smallest share of the rated power that the sentence names. */
+const leastTold = 0.005;
 
 export function wattsVerdict(f: WattsFacts): Phrase[] {
-  const told = f.takers.filter((t) => t.rounded >= Math.max(0.5, 0.005 * f.rated));
   const task = f.tuner
-    ? [said(` ${capital(f.tuner.name)} has to match `), linked(f.tuner.impedance, "impedanceToMatch"), said(".")]
+    ? [
+        said(` ${capital(theName(f.tuner.name))} has to match `),
+        linked(f.tuner.impedance, "impedanceToMatch"),
+        said("."),
+      ]
     : [];
   const advice = said(` ${wattsAdvice(f)}`);
-  if (told.length === 0) return [said("Nearly all of it leaves."), ...task, advice];
-  const items = told.map((t, i) => [
-    said(i === 0 ? `${capital(t.name)} ${t.several ? "take" : "takes"} ` : `${t.name} `),
-    linked(whole(t.rounded), t.value),
-  ]);
-  return [...listed(items), said(`: ${items.length > 1 ? "together " : ""}${asSUnits(f.totalLoss)}.`), ...task, advice];
+  const takers = f.takers.filter((t) => t.rounded >= leastTold * f.rated);
+  const items = [
+    ...(turnsDown(f)
+      ? [[said("the transmitter holds back "), linked(told(f, f.rated - f.delivered), "powerFromTransmitter")]]
+      : []),
+    ...takers.map((t, i) => [said(takes(t, i === 0)), linked(told(f, t.rounded), t.value)]),
+  ];
+  const [first, ...rest] = listed(items);
+  if (!first) return [said("Nearly all of it leaves."), ...task, advice];
+  const together = `: ${items.length > 1 ? "together " : ""}${asSUnits(f.totalLoss)}.`;
+  return [said(capital(first.text)), ...rest, said(together), ...task, advice];
 }
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** Later takers lean on the verb of the first: "the soil takes 18 W, the line 12 W", "connector 2 with 3 W". */
+function takes(t: Taker, first: boolean): string {
+  if (first) return `${t.name} ${t.several ? "take" : "takes"} `;
+  return /\d$/.test(t.name) ? `${t.name} with ` : `${t.name} `;
+}
+
+/** dB up to which there is nothing to do: a quarter of an S-unit. Our rule. */
+const leaveAlone = 1.7;
 
 /** The one thing to do, also when that is nothing. */
 export function wattsAdvice(f: WattsFacts): string {
-  if (f.delivered < 0.9 * f.rated) return "Match the line: the transmitter turns itself down at this SWR.";
+  if (f.delivered < 0.9 * f.rated)
+    return `Bring the SWR at the transmitter down first: at ${swrText(f.swrAtTransmitter)} it turns itself down.`;
   const largest = [...f.takers].sort((a, b) => b.watts - a.watts)[0];
-  if (!largest || f.totalLoss < 1.7) return "Leave line and match alone.";
-  if (largest.kind === "line" && f.addedByMismatch > 0.5 * f.heatInLines)
-    return "Bring the match to the antenna, or use a line that bears this SWR.";
-  if (largest.kind === "line")
-    return "A line of lower loss, or a shorter one, is where most can be won, on receiving too.";
-  if (largest.kind === "soil")
-    return f.onRadials
-      ? "Look at the radials first: the soil takes most."
-      : "Ask how high it should hang: the soil takes most.";
-  if (largest.kind === "wires") return "Look at wire and coils first: they take most.";
-  return `Look at ${largest.name} first.`;
+  if (!largest || f.totalLoss < leaveAlone) return "Leave line and match alone.";
+  switch (largest.kind) {
+    case "line":
+      return lineAdvice(f);
+    case "soil":
+      return soilAdvice(f.returnSide);
+    case "wires":
+      return `Look at the ${f.loaded ? "coils and other loads" : "wire"} first: ${f.loaded ? "there most of the heat may arise" : "it takes most"}.`;
+    case "part":
+      return `Look at ${largest.name} first: ${largest.several ? "they take" : "it takes"} most.`;
+  }
 }
 
-export function wattsMistakenIdea(f: WattsFacts): { idea: string; refutation: string } {
-  if (f.tuner) {
-    const added =
-      f.addedByMismatch > 0.05 ? `, ${watts(f.addedByMismatch)} of that because of the mismatch behind the tuner` : "";
-    return {
-      idea: "“With the tuner the SWR is 1, so nothing is lost.”",
-      refutation: `The tuner matches the set, not the line: behind it the lines still take ${watts(f.heatInLines)}${added}.`,
-    };
+function lineAdvice(f: WattsFacts): string {
+  if (f.addedByMismatch > 0.5 * f.heatInLines)
+    return "Bring the match to the antenna, or use a line that bears this SWR.";
+  const gained = 10 * Math.log10(f.delivered / (f.delivered - f.heatInLines));
+  return `A shorter line or one of lower loss helps most: at best ${asSUnits(gained)}.`;
+}
+
+function soilAdvice(returnSide: ReturnSide): string {
+  switch (returnSide) {
+    case "radials":
+      return "The soil takes most: try more radials, or higher ones; what they bring is not worked out yet.";
+    case "nearby":
+      return "The soil takes most: a higher wire or a longer return may help; how much is not worked out yet.";
+    case "itself":
+      return "Ask “How high should it hang?” next: the soil takes most.";
   }
-  const rho2 = ((f.swrAtTransmitter - 1) / (f.swrAtTransmitter + 1)) ** 2;
-  if (f.swrAtTransmitter < 1.2) {
-    return {
-      idea: "“My SWR is low, so my power gets out.”",
-      refutation: `SWR ${swrText(f.swrAtTransmitter)} here, and still ${watts(f.delivered - f.radiated)} of ${watts(f.delivered)} turn into heat. SWR says nothing about where the watts go.`,
-    };
-  }
-  const share = `${plainNumber(100 * rho2, 0)} %`;
-  const mismatch =
-    f.addedByMismatch > 0.05
-      ? `Here the mismatch costs ${watts(f.addedByMismatch)}: the line takes ${watts(f.heatInLines)}, and would take ${watts(f.heatInLines - f.addedByMismatch)} at SWR 1.`
-      : `Here the mismatch adds nothing to the heat of the line (${watts(f.heatInLines)}).`;
-  return {
-    idea: `“SWR ${swrText(f.swrAtTransmitter)} throws ${share} of my power back, and it is lost.”`,
-    refutation: `What comes back is sent out again. ${mismatch}`,
-  };
 }
 
 export const wattsReason = (f: WattsFacts): string =>
   `${decibels(f.totalLoss)} lie between the transmitter's rated power and the sky`;
+
+/** Watts as a refutation tells them: one decimal; milliwatts in a station of less than a watt. */
+export const precisely = (f: WattsFacts, x: number): string => (f.rated < 0.95 ? told(f, x) : watts(x));

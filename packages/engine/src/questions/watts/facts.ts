@@ -1,8 +1,12 @@
 /** The facts the sentences of `watts` are made of. */
 import type { Verdict } from "../../answer/answer";
+import { constantsOf } from "../../chain/edges";
+import type { ResolvedEdge } from "../../chain/resolve";
+import { swr } from "../../lines/reflection";
 import { ohms } from "../../quantity/format";
 import { shareOut } from "../../quantity/shareOut";
-import type { Taker, WattsFacts } from "../../words/watts";
+import { theName } from "../../words/phrases";
+import type { ReturnSide, Taker, WattsFacts } from "../../words/watts";
 import { toDecibels } from "../common/stationNumbers";
 import type { Worked } from "../common/worked";
 
@@ -16,8 +20,11 @@ export function wattsFacts(
   const verdict: Verdict =
     totalLoss <= limits.goodUpTo ? "good" : totalLoss <= limits.workableUpTo ? "workable" : "trouble";
   const takers = takersOf(worked);
-  const decimals = point.powerFromTransmitter < 20 ? 1 : 0;
-  const rounded = shareOut([radiated, ...takers.map((t) => t.watts)], point.powerFromTransmitter, decimals);
+  const rounded = shareOut(
+    [radiated, ...takers.map((t) => t.watts)],
+    point.powerFromTransmitter,
+    decimalsFor(point.powerFromTransmitter),
+  );
   return {
     rated: point.ratedPower,
     delivered: point.powerFromTransmitter,
@@ -27,11 +34,62 @@ export function wattsFacts(
     totalLoss,
     verdict,
     swrAtTransmitter: point.swrAtTransmitter,
+    swrAtFeedPoint: numbers.swrAtFeedPoint ?? point.swrAtTransmitter,
     addedByMismatch: numbers.heatAddedByMismatch ?? 0,
     heatInLines: numbers.heatInLines ?? 0,
-    onRadials: worked.station.antennas.some((a) => a.radials !== null && point.resolved.feedsInUse.includes(a.name)),
-    tuner: point.tuner && { name: point.tuner.name, impedance: ohms(point.tuner.impedance, 0) },
+    returnSide: returnSideOf(worked),
+    loaded: antennasInUse(worked).some((a) => a.loads.length > 0),
+    tuner: point.tuner && {
+      name: nameInSentence(worked, point.tuner.name),
+      impedance: ohms(point.tuner.impedance, 0),
+      behind: behindTuner(worked, point.tuner.name),
+    },
   };
+}
+
+/** Decimals of watts as told: whole from 20 W, one from 2 W, thousandths below a watt, where milliwatts are told. */
+const decimalsFor = (power: number): number => (power >= 20 ? 0 : power >= 0.95 ? 1 : 3);
+
+const antennasInUse = ({ station, point }: Worked) =>
+  station.antennas.filter((a) =>
+    (a.feeds.length > 0 ? a.feeds : [a]).some((feed) => point.resolved.feedsInUse.includes(feed.name)),
+  );
+
+function returnSideOf(worked: Worked): ReturnSide {
+  const used = antennasInUse(worked);
+  if (used.some((a) => a.radials !== null)) return "radials";
+  return used.some((a) => a.against !== null) ? "nearby" : "itself";
+}
+
+/** "The transformer" where it is the only one in use and the file gave it no name, else its name. */
+function nameInSentence({ point }: Worked, name: string): string {
+  const used = point.parts.filter((p) => p.edge.inUse);
+  const kind = used.find((p) => p.edge.name === name)?.edge.kind;
+  if (kind === undefined || !new RegExp(`^${kind} \\d+$`).test(name)) return name;
+  return used.filter((p) => p.edge.kind === kind).length === 1 ? kind : name;
+}
+
+/** Several connectors of one entry are told as "the connectors". */
+function partInSentence(worked: Worked, { name, part }: ResolvedEdge): Pick<Taker, "name" | "several"> {
+  const plain = theName(nameInSentence(worked, name));
+  const several = part?.kind === "connector" && part.count > 1 && plain === "the connector";
+  return { name: several ? "the connectors" : plain, several };
+}
+
+/** Lines between the tuner and the antenna; null where the tuner comes last. */
+function behindTuner({ point, frequency }: Worked, name: string) {
+  const used = point.parts.filter((p) => p.edge.inUse);
+  const lines = used.slice(used.findIndex((p) => p.edge.name === name) + 1).filter((p) => p.matchedLoss !== null);
+  if (lines.length === 0) return null;
+  const heat = lines.reduce((sum, p) => sum + p.heat, 0);
+  const matched = lines.reduce((sum, p) => sum + p.powerIn * (1 - 10 ** (-(p.matchedLoss ?? 0) / 10)), 0);
+  const standing = lines.map((p) => {
+    const load = point.joints.find((j) => j.name === p.to);
+    if (p.edge.part?.kind !== "line" || !load) return 1;
+    const { z0 } = constantsOf(p.edge.part, frequency);
+    return swr(load.impedance, z0.re);
+  });
+  return { heat, added: heat - matched, swr: Math.max(...standing) };
 }
 
 /** Everything that takes power, largest first. Lines count as one: they are read as "the line". */
@@ -46,8 +104,7 @@ function takersOf(worked: Worked): Omit<Taker, "rounded">[] {
     { kind: "wires", name: "the wires", several: true, watts: numbers.heatInWires ?? 0, value: "heatInWires" },
     ...others.map((p) => ({
       kind: "part" as const,
-      name: p.edge.name,
-      several: false,
+      ...partInSentence(worked, p.edge),
       watts: p.heat,
       value: "heatInPath",
     })),

@@ -2,7 +2,8 @@
 import type { Answer, Refusal } from "../../answer/answer";
 import type { Station } from "../../station/station";
 import { sentence } from "../../words/phrases";
-import { wattsAdvice, wattsHeadline, wattsMistakenIdea, wattsReason, wattsVerdict } from "../../words/watts";
+import { wattsAdvice, wattsHeadline, wattsReason, wattsVerdict } from "../../words/watts";
+import { wattsMistakenIdea } from "../../words/wattsIdea";
 import { frameOf } from "../common/frame";
 import type { Context, Parameters, Progress, Question } from "../common/question";
 import { compareReadings } from "../common/readings";
