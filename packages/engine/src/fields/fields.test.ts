@@ -5,9 +5,10 @@ import { driveAntenna } from "../wires/driveAntenna";
 import { solveAntenna } from "../wires/solveAntenna";
 import type { Soil, Structure } from "../wires/structure";
 import { wireCurrents } from "../wires/wireCurrents";
-import { gain, gainInDecibels, strongestDirection } from "./gain";
+import { gain, gainInDecibels } from "./gain";
 import { elevationLobes } from "./lobes";
 import { powerAccount } from "./powerAccount";
+import { strongestDirection } from "./strongestDirection";
 
 const wl = testWavelength;
 const copper = 5.8e7;

@@ -1,6 +1,7 @@
 /** Lobes of a vertical cut through the pattern. */
 import type { DrivenAntenna } from "../wires/driveAntenna";
-import { type Direction, gain } from "./gain";
+import { gain } from "./gain";
+import type { Direction } from "./strongestDirection";
 
 const step = Math.PI / 360;
 

@@ -1,7 +1,8 @@
 /** The numbers every answer shares (docs/answer.md), worked out from one point. */
 import type { WorkedPoint } from "../../chain/workedPoint";
-import { gain, strongestDirection } from "../../fields/gain";
+import { gain } from "../../fields/gain";
 import { type PowerAccount, powerAccount } from "../../fields/powerAccount";
+import { strongestDirection } from "../../fields/strongestDirection";
 import { swr } from "../../lines/reflection";
 import { type DrivenAntenna, driveAntenna } from "../../wires/driveAntenna";
 

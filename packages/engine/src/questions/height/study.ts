@@ -1,7 +1,6 @@
 /** The station at many heights: the antenna raised and lowered, line and path as they are. */
 import type { PointRefused } from "../../chain/workedPoint";
 import { workPoint } from "../../chain/workPoint";
-import { strongestDirection } from "../../fields/gain";
 import { swr } from "../../lines/reflection";
 import type { Station } from "../../station/station";
 import { movedStation } from "../../station/uncertainInputs";
@@ -105,8 +104,7 @@ function heightPoint(worked: Worked, station: Station, height: number, aim: Aim)
   const lift = height - presentHeight(worked);
   const point = workPoint(station, band, band.frequency.value, worked.solver, { tuner: "matched", lift });
   if ("refused" in point) return point;
-  const { numbers, driven } = stationNumbers(point);
-  const strongest = strongestDirection(driven);
+  const { numbers, driven, strongest } = stationNumbers(point);
   return {
     height,
     radiatedPower: numbers.radiatedPower!,
