@@ -23,7 +23,7 @@ describe("bounds", () => {
     const bounds = finish(moveInputs(station, { result: 16 }, linear, "values"));
     expect(bounds.high.result).toBeCloseTo(16 + Math.hypot(3, 1), 12);
     expect(bounds.low.result).toBeCloseTo(16 - Math.hypot(3, 1), 12);
-    expect(ranked(bounds.effects, "result", 0.1).map((e) => e.input.name)).toEqual([
+    expect(ranked(bounds, "result", 0.1).map((e) => e.input.name)).toEqual([
       "permittivity of the soil",
       "conductivity of the soil",
     ]);
@@ -47,5 +47,17 @@ describe("bounds", () => {
     );
     expect(bounds.low.result).toBe(0);
     expect(bounds.high.result).toBeCloseTo(9, 12);
+  });
+
+  it("ranks an input by how far it moves a result from its nominal value, equal at both ends or not", () => {
+    const valley = (s: Station) =>
+      s.ground.kind === "soil"
+        ? { swr: 1.2 + (s.ground.permittivity.value - 13) ** 2 + 10 * (s.ground.conductivity.value - 3e-3) }
+        : null;
+    const bounds = finish(moveInputs(station, { swr: 1.2 }, valley, "values"));
+    expect(ranked(bounds, "swr", 0.001).map((e) => e.input.name)).toEqual([
+      "permittivity of the soil",
+      "conductivity of the soil",
+    ]);
   });
 });

@@ -15,6 +15,7 @@ export interface InputEffect {
 }
 
 export interface Bounds {
+  readonly nominal: Numbers;
   readonly low: Numbers;
   readonly high: Numbers;
   readonly effects: readonly InputEffect[];
@@ -38,7 +39,7 @@ export function* moveInputs(
     if (atLow === null || atHigh === null) skipped.push(input.name);
     effects.push({ input, atLow: atLow ?? nominal, atHigh: atHigh ?? nominal });
   }
-  return { ...combine(nominal, effects), effects, skipped };
+  return { nominal, ...combine(nominal, effects), effects, skipped };
 }
 
 /** An evaluation in one go or in steps; every step shows the same progress, so that a host gets a chance to stop. */
@@ -69,8 +70,18 @@ export function combine(nominal: Numbers, effects: readonly InputEffect[]): { lo
   return { low, high };
 }
 
-/** Effects on one result, largest first; inputs that move it by less than `least` are left out. */
-export function ranked(effects: readonly InputEffect[], name: string, least: number): InputEffect[] {
-  const reach = (e: InputEffect) => Math.abs((e.atHigh[name] ?? 0) - (e.atLow[name] ?? 0));
+/**
+ * Effects on one result, largest first; inputs that move it by less than `least` are left out. The nominal value counts
+ * too: an SWR may rise at both ends of a length and be equal there.
+ */
+export function ranked(
+  { nominal, effects }: Pick<Bounds, "nominal" | "effects">,
+  name: string,
+  least: number,
+): InputEffect[] {
+  const reach = (e: InputEffect): number => {
+    const values = [nominal[name] ?? 0, e.atLow[name] ?? 0, e.atHigh[name] ?? 0];
+    return Math.max(...values) - Math.min(...values);
+  };
   return effects.filter((e) => reach(e) > least).sort((a, b) => reach(b) - reach(a));
 }

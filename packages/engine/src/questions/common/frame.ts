@@ -83,7 +83,7 @@ function cutAzimuthOf(worked: Worked): number {
 }
 
 function uncertaintiesOf(worked: Worked, judged: { readonly name: string; readonly least: number }): Uncertainty[] {
-  return ranked(worked.bounds.effects, judged.name, judged.least).map((effect) => ({
+  return ranked(worked.bounds, judged.name, judged.least).map((effect) => ({
     input: effect.input.name,
     place: effect.input.place,
     says: inputSays(effect.input),

@@ -56,7 +56,7 @@ export function aimOf(worked: Worked, elevation: number): Aim {
 }
 
 export function* studyHeights(worked: Worked, heights: readonly number[], aim: Aim): Generator<Progress, Study> {
-  const drawn = ranked(worked.bounds.effects, "radiatedPower", 0.002 * worked.point.ratedPower).slice(0, inputsDrawn);
+  const drawn = ranked(worked.bounds, "radiatedPower", 0.002 * worked.point.ratedPower).slice(0, inputsDrawn);
   const total = heights.length * (1 + 2 * drawn.length);
   let done = 0;
   let refused: PointRefused["refused"] | null = null;
