@@ -99,7 +99,8 @@ function usable(curve: readonly CurvePoint[], swrAt: (f: number) => number, want
   const over = (p: CurvePoint) => !(p.swrAtTransmitter < limit);
   const above = curve.findIndex((p, i) => i > least && over(p));
   const below = curve.findLastIndex((p, i) => i < least && over(p));
-  const cross = (a: number, b: number) => rootBetween((f) => swrAt(f) - limit, a, b, tolerance);
+  // The inverse stays finite where the SWR is without end: beyond what a splitter passes, say.
+  const cross = (a: number, b: number) => rootBetween((f) => 1 / limit - 1 / swrAt(f), a, b, tolerance);
   const outward = (start: number, direction: 1 | -1): number | null => {
     if (!wanted.outward) return null;
     for (let share = outwardStep; share <= furthest; share += outwardStep) {

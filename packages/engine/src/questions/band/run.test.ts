@@ -55,6 +55,22 @@ describe("band", () => {
     expect(number(wide, "usableWidth")).toBeGreaterThan(400);
   });
 
+  it("ends the usable width where a band splitter stops passing: SWR without end is an edge too", () => {
+    const split = plainStation({
+      path: {
+        parts: [],
+        end: {
+          kind: "band splitter",
+          name: "box",
+          branches: { wire: pathOf([linePart("line 1", 28)]) },
+          passes: { wire: { from: 6.85e6, to: 7.35e6 } },
+          loss: exactly(0),
+        },
+      },
+    });
+    expect(number(answered(split, { swrBelow: 10 }), "usableWidth")).toBeCloseTo(500, 0);
+  });
+
   it("shows that loss flatters: SWR in the shack is below that at the antenna", () => {
     const swr = column(answer, "swrAtTransmitter");
     const feed = column(answer, "swrAtFeedPoint");
