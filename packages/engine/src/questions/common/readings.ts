@@ -2,7 +2,7 @@
 import type { ReadingComparison } from "../../answer/answer";
 import type { AntennaSolver } from "../../chain/antennaSolver";
 import { workPoint } from "../../chain/workPoint";
-import { meterMayShow, swr } from "../../lines/reflection";
+import { meterMayShow, reflectionOfSwr, swr, swrOfReflection } from "../../lines/reflection";
 import type { Band, Reading, Station } from "../../station/station";
 import { readingSentence } from "../../words/readings";
 import { moveInputs } from "./bounds";
@@ -75,9 +75,12 @@ function* compareOne(
   const part = station.path.parts.find((p) => p.name === reading.at);
   const directivity = part?.kind === "meter" && part.directivity ? part.directivity : null;
   // The worst directivity the file allows gives the widest honest window.
-  const shown = directivity && meterMayShow(predicted, directivity.low);
+  const shown = directivity && {
+    low: leastShown(predicted, directivity.low),
+    high: meterMayShow(predicted, directivity.low).high,
+  };
   const window = {
-    low: directivity ? meterMayShow(low, directivity.low).low : low,
+    low: directivity ? leastShown(low, directivity.low) : low,
     high: directivity ? meterMayShow(high, directivity.low).high : high,
   };
   const measured = reading.swr.value;
@@ -103,6 +106,10 @@ function* compareOne(
     }),
   };
 }
+
+/** Least SWR a meter of at least this directivity (dB) may show: a leak of that size or a smaller one against the reflection. */
+const leastShown = (trueSwr: number, directivity: number): number =>
+  swrOfReflection(Math.max(0, reflectionOfSwr(trueSwr) - 10 ** (-directivity / 20)));
 
 /** A meter is read to one decimal: half of that is its reading error (common practice, no source). */
 const halfDigit = 0.05;
