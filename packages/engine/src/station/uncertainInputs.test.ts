@@ -34,6 +34,13 @@ describe("uncertain inputs", () => {
     ]);
   });
 
+  it("counts the temperature of a line: it moves its loss", () => {
+    const warm = { ...linePart("line 1", 28), temperature: between(263, 323) };
+    expect(uncertainInputs(plainStation({ path: pathOf([warm]) })).map((i) => i.name)).toEqual([
+      "temperature of line 1",
+    ]);
+  });
+
   it("moves tied quantities as one", () => {
     const station = plainStation({ ground: soil("soil") });
     const [input, ...others] = uncertainInputs(station);

@@ -27,7 +27,6 @@ const idle = new Set([
   "choking",
   "duty",
   "directivity",
-  "temperature",
 ]);
 
 /** All uncertain inputs in file order; quantities tied together count as one. */

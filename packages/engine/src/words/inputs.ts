@@ -19,6 +19,7 @@ const unitNames: readonly (readonly [RegExp, string, number])[] = [
   [/(resistance|transmitterSide|antennaSide|designedFor|impedance|resistor)$/i, "Ω", 1],
   [/power$/i, "W", 1],
   [/frequency$/, "MHz", 1e-6],
+  [/temperature$/, "K", 1],
   [/capacitor$|capacitance$/, "pF", 1e12],
   [/coil$|Inductance$/, "µH", 1e6],
 ];
