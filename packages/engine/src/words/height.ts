@@ -1,11 +1,13 @@
-/** Sentences of `height`. English. */
+/** Headline, verdict and advice of `height`. English. */
 import type { Phrase, Verdict } from "../answer/answer";
-import { decibels, fixedNumber, metres, plainNumber, swrText, watts, wholeWatts } from "../quantity/format";
+import { decibels, metres, plainNumber, wholeWatts } from "../quantity/format";
 import { linked, said } from "./phrases";
+import { asSUnits } from "./sUnits";
 
-interface PointFacts {
+export interface HeightFact {
   readonly height: number;
   readonly radiatedPower: number;
+  readonly powerIntoAntenna: number;
   readonly swrAtTransmitter: number;
   readonly gainLow: number;
   readonly gainHigh: number;
@@ -15,13 +17,13 @@ interface PointFacts {
 }
 
 export interface HeightFacts {
-  readonly present: PointFacts;
+  readonly present: HeightFact;
   readonly share: number;
   readonly verdict: Verdict;
-  readonly lowestSwr: PointFacts;
+  readonly lowestSwr: HeightFact;
   /** The next height worth asking about: about 0.06 wave up. */
-  readonly higher: PointFacts;
-  readonly most: PointFacts;
+  readonly higher: HeightFact;
+  readonly most: HeightFact;
   readonly split: number | null;
   readonly zenithIsNull: boolean;
   readonly aim: { readonly elevation: number; readonly azimuth: number };
@@ -29,81 +31,105 @@ export interface HeightFacts {
   readonly delivered: number;
 }
 
-const up = (f: HeightFacts): string => `${plainNumber(f.aim.elevation, 0)}° up`;
+/**
+ * From a wave up the pattern is a comb of lobes: a little height moves them past any one angle, and only the strongest
+ * direction says whether more height helps.
+ */
+export const isHigh = (f: HeightFacts): boolean => f.present.height > f.wave;
+
+const signal = (p: HeightFact, gain: number): number => gain + 10 * Math.log10(p.powerIntoAntenna);
+
+/** dB that the next height adds to the signal at the wanted angle (in the strongest direction for a high antenna), path included. */
+export function signalOfMoreHeight(f: HeightFacts): number {
+  const gain = (p: HeightFact) => (isHigh(f) ? p.maximumGain : p.gainLow);
+  return signal(f.higher, gain(f.higher)) - signal(f.present, gain(f.present));
+}
+
+/** The same straight up, for near stations; null where straight up is a null of the antenna, or too high for one angle to tell. */
+export const signalStraightUp = (f: HeightFacts): number | null =>
+  f.zenithIsNull || isHigh(f) ? null : signal(f.higher, f.higher.gainHigh) - signal(f.present, f.present.gainHigh);
+
+export const stepUp = (f: HeightFacts): number => f.higher.height - f.present.height;
+
+/** Where the signal is told: "20° up", or the strongest direction. */
+export const where = (f: HeightFacts): string =>
+  isHigh(f) ? "in its strongest direction" : `${plainNumber(f.aim.elevation, 0)}° up`;
+
+/** dB below which a change is not told, and from which it is worth the climb. Our rule. */
+const hardlyAny = 0.15;
+const worthIt = 1;
+
+const helps = (f: HeightFacts): "much" | "little" | "not" => {
+  const more = stepUp(f) > 0 ? signalOfMoreHeight(f) : 0;
+  return more > worthIt ? "much" : more > hardlyAny ? "little" : "not";
+};
+
+/** Watts of a headline; milliwatts in a station of less than a watt. */
+const told = (f: HeightFacts, x: number): string =>
+  f.delivered < 0.95 ? `${plainNumber(1000 * x, 0)} mW` : wholeWatts(x);
 
 export function heightHeadline(f: HeightFacts): Phrase[] {
-  const more = f.higher.gainLow - f.present.gainLow;
-  const start = [
-    said(`At ${metres(f.present.height)}, `),
-    linked(wholeWatts(f.present.radiatedPower), "radiatedPower"),
-    said(" leave for the sky; "),
-  ];
-  const step = plainNumber(f.higher.height - f.present.height, 1);
-  if (f.higher.height <= f.present.height || Math.abs(more) < 0.15)
-    return [...start, said("more height changes little.")];
-  return [
-    ...start,
-    said(`${step} m more ${more > 0 ? "add" : "take"} `),
-    linked(decibels(Math.abs(more)), "gainOfMoreHeight"),
-    said(` ${up(f)}.`),
-  ];
+  const sky = linked(told(f, f.present.radiatedPower), "radiatedPower");
+  const now = metres(f.present.height);
+  switch (helps(f)) {
+    case "much":
+      return [
+        said(`Go higher${(signalStraightUp(f) ?? 0) > hardlyAny ? "" : " for far stations"}: `),
+        sky,
+        said(` leave at ${now}.`),
+      ];
+    case "little":
+      return [said("Higher helps far stations a little: "), sky, said(` leave at ${now}.`)];
+    case "not":
+      return [said(`Keep it at ${now}: `), sky, said(" leave for the sky.")];
+  }
 }
 
 export function heightVerdict(f: HeightFacts): Phrase[] {
-  const soil = [
-    said("The soil takes "),
-    linked(wholeWatts(f.present.heatInSoil), "heatInSoil"),
-    said(`; the antenna is strongest `),
+  const inPath = f.delivered - f.present.powerIntoAntenna;
+  const path = inPath >= 0.005 * f.delivered ? `, line and parts ${told(f, inPath)}` : "";
+  const soil = f.present.heatInSoil >= 0.005 * f.delivered;
+  const taken = soil
+    ? [said("The soil takes "), linked(told(f, f.present.heatInSoil), "heatInSoil"), said(`${path}; `)]
+    : [said(path === "" ? "" : `Line and parts take ${told(f, inPath)}; `)];
+  const strongest = [
+    said(soil || path !== "" ? "the antenna is strongest " : "The antenna is strongest "),
     linked(`${plainNumber(f.present.elevationOfMaximum, 0)}°`, "elevationOfMaximum"),
     said(" up. "),
   ];
   const fewer = f.present.radiatedPower - f.lowestSwr.radiatedPower;
   const tempting =
     isTempting(f) && fewer > 0.01 * f.delivered
-      ? [
-          said(
-            `SWR would be lowest at ${metres(f.lowestSwr.height)}, and ${wholeWatts(fewer)} fewer would leave there. `,
-          ),
-        ]
+      ? [said(`SWR would be lowest at ${metres(f.lowestSwr.height)}, and ${told(f, fewer)} fewer would leave there. `)]
       : [];
-  return [...soil, ...tempting, said(heightAdvice(f))];
+  return [...taken, ...strongest, ...tempting, said(heightAdvice(f))];
 }
+
+/** Heights below this share of the present one are nothing that people think of. */
+const leastTempting = 0.25;
 
 /** Another height shows a clearly lower SWR: what people are tempted to choose. */
-const isTempting = (f: HeightFacts): boolean => f.present.swrAtTransmitter - f.lowestSwr.swrAtTransmitter > 0.1;
+export const isTempting = (f: HeightFacts): boolean =>
+  f.present.swrAtTransmitter - f.lowestSwr.swrAtTransmitter > 0.1 &&
+  f.lowestSwr.height > leastTempting * f.present.height;
 
 export function heightAdvice(f: HeightFacts): string {
-  if (f.verdict === "trouble") return "Hang it higher: the soil takes most of what it is given.";
-  const more = f.higher.gainLow - f.present.gainLow;
-  if (more > 1) return "Go higher for far stations; for near ones leave it.";
-  if (more > 0.15) return "A little more height helps far stations a little.";
-  return "Leave it at this height.";
+  if (f.verdict === "trouble" && helps(f) === "not")
+    return `Height alone mends little: at ${metres(f.most.height)} ${told(f, f.most.radiatedPower)} would leave.`;
+  const start = f.verdict === "trouble" ? "So low, the soil takes most. " : "";
+  const horizon = isHigh(f) ? " How far over the horizon it is heard is not worked out yet." : "";
+  if (helps(f) === "not") return `More height brings next to nothing here; leave it.${horizon}`;
+  const more = signalOfMoreHeight(f);
+  const size = more > worthIt ? `, ${asSUnits(more)}` : "";
+  return `${start}${plainNumber(stepUp(f), 1)} m more bring ${decibels(more)} ${where(f)}${size}${nearWords(f)}.${horizon}`;
 }
 
-export function heightMistakenIdea(f: HeightFacts): { idea: string; refutation: string } {
-  const fewer = f.present.radiatedPower - f.lowestSwr.radiatedPower;
-  if (f.verdict === "trouble") {
-    return {
-      idea: "“A good match makes up for height.”",
-      refutation: `SWR ${swrText(f.present.swrAtTransmitter)} at the set, and still ${watts(f.present.heatInSoil)} of ${watts(f.delivered)} warm the soil at ${metres(f.present.height)}; at ${metres(f.most.height)} it would be ${watts(f.most.heatInSoil)}.`,
-    };
-  }
-  if (isTempting(f) && fewer > 0.02 * f.delivered) {
-    return {
-      idea: "“The best height is the one with the lowest SWR.”",
-      refutation: `At ${metres(f.lowestSwr.height)} the SWR is lowest, ${swrText(f.lowestSwr.swrAtTransmitter)}, and ${watts(f.lowestSwr.radiatedPower)} leave for the sky; at ${metres(f.present.height)} it is ${swrText(f.present.swrAtTransmitter)}, and ${watts(f.present.radiatedPower)} leave.`,
-    };
-  }
-  if (f.present.height < 0.5 * f.wave) {
-    return {
-      idea: "“Below half a wave up it does not work.”",
-      refutation: `${metres(f.present.height)} are ${fixedNumber(f.present.height / f.wave, 2)} of a wave, and ${watts(f.present.radiatedPower)} of ${watts(f.delivered)} leave for the sky, strongest ${plainNumber(f.present.elevationOfMaximum, 0)}° up.`,
-    };
-  }
-  return {
-    idea: "“Every metre more is heard.”",
-    refutation: `${plainNumber(f.higher.height - f.present.height, 1)} m more change the gain ${up(f)} by ${decibels(f.higher.gainLow - f.present.gainLow)} here; an S-unit is 6 dB.`,
-  };
+/** What the same step does for near stations. */
+function nearWords(f: HeightFacts): string {
+  const near = signalStraightUp(f);
+  if (near === null) return "";
+  if (Math.abs(near) < hardlyAny) return "; straight up, for near stations, nothing changes";
+  return `; straight up, for near stations, ${decibels(Math.abs(near))} ${near > 0 ? "more" : "less"}`;
 }
 
 export const heightReason = (f: HeightFacts): string =>

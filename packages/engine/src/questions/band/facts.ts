@@ -2,7 +2,8 @@
 import type { Verdict } from "../../answer/answer";
 import { constantsOf } from "../../chain/edges";
 import { ohms } from "../../quantity/format";
-import type { BandFacts } from "../../words/band";
+import type { BandFacts, Trimmed } from "../../words/band";
+import { antennasInUse, nameInSentence } from "../common/inUse";
 import type { Worked } from "../common/worked";
 import type { CurvePoint } from "./curve";
 import type { Sweep } from "./sweep";
@@ -34,6 +35,11 @@ export function bandFacts(
     ...sweep.marks,
     ends: widestApart(inside),
     onlyLoss: onlyLoss(worked),
+    onlyLines: onlyLines(worked),
+    rated: worked.point.ratedResistance,
+    lineLossAtBest: extreme(inside, (a, b) => a < b).lineLoss,
+    lineLossAtWorst: extreme(inside, (a, b) => a > b).lineLoss,
+    trimmed: trimmedOf(worked),
     matchedLoss,
     lowestAtEdge: atEdge(sweep),
     tuner: tunerTask(worked),
@@ -50,7 +56,9 @@ function atEdge({ curve, marks }: Sweep): boolean {
 function tunerTask({ point, frequency }: Worked): BandFacts["tuner"] {
   const tuner = point.parts.find((p) => p.edge.kind === "tuner" && p.edge.inUse);
   const joint = tuner && point.joints.find((j) => j.name === tuner.to);
-  return joint ? { name: tuner.edge.name, frequency, impedance: ohms(joint.impedance, 0) } : null;
+  return joint
+    ? { name: nameInSentence(point, tuner.edge.name), frequency, impedance: ohms(joint.impedance, 0) }
+    : null;
 }
 
 /** Where the SWR at both ends differs most. */
@@ -59,6 +67,33 @@ function widestApart(inside: readonly CurvePoint[]) {
   const most = inside.reduce((best, p) => (apart(p) > apart(best) ? p : best));
   return { frequency: most.frequency, atAntenna: most.swrAtFeedPoint, atTransmitter: most.swrAtTransmitter };
 }
+
+/** The point whose SWR at the transmitter comes before all others. */
+const extreme = (inside: readonly CurvePoint[], before: (a: number, b: number) => boolean): CurvePoint =>
+  inside.reduce((best, p) => (before(p.swrAtTransmitter, best.swrAtTransmitter) ? p : best));
+
+/** What the owner would make longer or shorter; "antenna" where it is not one plain shape on one feed. */
+function trimmedOf({ station, point }: Worked): Trimmed {
+  const [antenna, ...others] = antennasInUse(station, point);
+  const shape = antenna?.shapes[0]?.shape;
+  if (!shape || others.length > 0 || antenna.shapes.length > 1) return "antenna";
+  switch (shape.kind) {
+    case "beam":
+      return "driven element";
+    case "vertical":
+    case "loop":
+      return shape.kind;
+    case "wires":
+    case "small loop":
+      return "antenna";
+    default:
+      return "wire";
+  }
+}
+
+/** Nothing but lines takes power on the way. */
+const onlyLines = ({ point }: Worked): boolean =>
+  point.parts.every((p) => !p.edge.inUse || p.matchedLoss !== null || p.heat < 1e-4 * p.powerIn);
 
 /** Parts that leave the impedance of a matched path as it is, but for their loss. */
 const transparent = new Set(["connector", "meter", "bond", "choke", "filter", "switch", "band splitter"]);

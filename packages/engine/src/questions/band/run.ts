@@ -2,7 +2,8 @@
 import type { Answer, Refusal, RuleOfThumb, Value } from "../../answer/answer";
 import { plainNumber } from "../../quantity/format";
 import type { Station } from "../../station/station";
-import { type BandFacts, bandAdvice, bandHeadline, bandMistakenIdea, bandReason, bandVerdict } from "../../words/band";
+import { type BandFacts, bandAdvice, bandHeadline, bandReason, bandVerdict } from "../../words/band";
+import { bandMistakenIdea } from "../../words/bandIdea";
 import { sentence } from "../../words/phrases";
 import { frameOf } from "../common/frame";
 import type { Context, Parameters, Progress, Question } from "../common/question";

@@ -6,10 +6,11 @@ import {
   type HeightFacts,
   heightAdvice,
   heightHeadline,
-  heightMistakenIdea,
   heightReason,
   heightVerdict,
+  signalOfMoreHeight,
 } from "../../words/height";
+import { heightMistakenIdea } from "../../words/heightIdea";
 import { sentence } from "../../words/phrases";
 import { frameOf } from "../common/frame";
 import { presentHeight, usualHeights } from "../common/heights";
@@ -121,7 +122,7 @@ function heightValues(reference: number, f: HeightFacts): Record<string, Value> 
     ),
     gainAtElevation: scalarValue(f.present.gainLow, "dBi"),
     gainStraightUp: scalarValue(f.present.gainHigh, "dBi"),
-    gainOfMoreHeight: scalarValue(f.higher.gainLow - f.present.gainLow, "dB"),
+    signalOfMoreHeight: scalarValue(signalOfMoreHeight(f), "dB"),
   };
 }
 
@@ -154,7 +155,7 @@ function heightWorking(f: HeightFacts, study: Study, now: number): WorkingStep[]
       formula: "G = \\frac{4 \\pi U}{P_{\\mathrm{in}}}",
       substituted: `G(${plainNumber(f.aim.elevation, 0)}^\\circ) = ${fixedNumber(f.present.gainLow, 1)} \\; \\mathrm{dBi}, \\; G(90^\\circ) = ${fixedNumber(f.present.gainHigh, 1)} \\; \\mathrm{dBi}`,
       source: "IEEE Std 145",
-      explains: ["gainAtElevation", "gainStraightUp", "maximumGain", "elevationOfMaximum", "gainOfMoreHeight"],
+      explains: ["gainAtElevation", "gainStraightUp", "maximumGain", "elevationOfMaximum", "signalOfMoreHeight"],
     },
     {
       text: `At ${metres(f.present.height)} the soil takes ${watts(f.present.heatInSoil)}, and ${watts(f.present.radiatedPower)} leave. Most would leave at ${metres(f.most.height)}: ${watts(f.most.radiatedPower)}, a difference of ${decibels(10 * Math.log10(f.most.radiatedPower / f.present.radiatedPower))}.`,

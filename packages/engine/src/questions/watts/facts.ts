@@ -7,6 +7,7 @@ import { ohms } from "../../quantity/format";
 import { shareOut } from "../../quantity/shareOut";
 import { theName } from "../../words/phrases";
 import type { ReturnSide, Taker, WattsFacts } from "../../words/watts";
+import { antennasInUse, nameInSentence } from "../common/inUse";
 import { toDecibels } from "../common/stationNumbers";
 import type { Worked } from "../common/worked";
 
@@ -38,9 +39,9 @@ export function wattsFacts(
     addedByMismatch: numbers.heatAddedByMismatch ?? 0,
     heatInLines: numbers.heatInLines ?? 0,
     returnSide: returnSideOf(worked),
-    loaded: antennasInUse(worked).some((a) => a.loads.length > 0),
+    loaded: antennasInUse(worked.station, worked.point).some((a) => a.loads.length > 0),
     tuner: point.tuner && {
-      name: nameInSentence(worked, point.tuner.name),
+      name: nameInSentence(point, point.tuner.name),
       impedance: ohms(point.tuner.impedance, 0),
       behind: behindTuner(worked, point.tuner.name),
     },
@@ -50,28 +51,15 @@ export function wattsFacts(
 /** Decimals of watts as told: whole from 20 W, one from 2 W, thousandths below a watt, where milliwatts are told. */
 const decimalsFor = (power: number): number => (power >= 20 ? 0 : power >= 0.95 ? 1 : 3);
 
-const antennasInUse = ({ station, point }: Worked) =>
-  station.antennas.filter((a) =>
-    (a.feeds.length > 0 ? a.feeds : [a]).some((feed) => point.resolved.feedsInUse.includes(feed.name)),
-  );
-
 function returnSideOf(worked: Worked): ReturnSide {
-  const used = antennasInUse(worked);
+  const used = antennasInUse(worked.station, worked.point);
   if (used.some((a) => a.radials !== null)) return "radials";
   return used.some((a) => a.against !== null) ? "nearby" : "itself";
 }
 
-/** "The transformer" where it is the only one in use and the file gave it no name, else its name. */
-function nameInSentence({ point }: Worked, name: string): string {
-  const used = point.parts.filter((p) => p.edge.inUse);
-  const kind = used.find((p) => p.edge.name === name)?.edge.kind;
-  if (kind === undefined || !new RegExp(`^${kind} \\d+$`).test(name)) return name;
-  return used.filter((p) => p.edge.kind === kind).length === 1 ? kind : name;
-}
-
 /** Several connectors of one entry are told as "the connectors". */
 function partInSentence(worked: Worked, { name, part }: ResolvedEdge): Pick<Taker, "name" | "several"> {
-  const plain = theName(nameInSentence(worked, name));
+  const plain = theName(nameInSentence(worked.point, name));
   const several = part?.kind === "connector" && part.count > 1 && plain === "the connector";
   return { name: several ? "the connectors" : plain, several };
 }
