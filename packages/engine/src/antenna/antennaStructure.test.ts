@@ -71,6 +71,73 @@ describe("shapes as wires", () => {
   });
 });
 
+describe("loads lie where the file puts them", () => {
+  const coil = (on: string, fromFeed: number) => ({
+    kind: "coil" as const,
+    component: { coil: q(2e-6), capacitor: null, resistor: null, q: q(200) },
+    hat: null,
+    on,
+    fromFeed: q(fromFeed),
+    length: null,
+  });
+  const spots = (shape: Shape, more: object) => {
+    const { structure, refused } = build(shape, more);
+    expect(refused).toBeNull();
+    return structure.loads.map((load) => {
+      const { from, to } = structure.wires[load.wire]!;
+      const share = load.distance / distance(from, to);
+      return [0, 1, 2].map((i) => Number((from[i]! + (to[i]! - from[i]!) * share).toFixed(9)) + 0);
+    });
+  };
+
+  it("counts from the feed whichever way a wire was written", () => {
+    const ends = [place(0, 0, 2), place(0, 0, 12)] as const;
+    const radial = { name: "radial", from: place(0, 0, 2), to: place(5, 0, 2), wire };
+    const feeds = [{ name: "antenna", at: place(0, 0, 2), from: "mast", into: "radial" }];
+    for (const [from, to] of [ends, [ends[1], ends[0]]] as const) {
+      const shape: Shape = { kind: "wires", wires: [{ name: "mast", from, to, wire }, radial] };
+      expect(spots(shape, { feeds, loads: [coil("mast", 3)] })).toEqual([[0, 0, 5]]);
+    }
+  });
+
+  it("loads both halves of an element of a beam, fed or not", () => {
+    const elements = [0, 2].map((along) => ({ length: q(7), along: q(along) }));
+    const more = { driven: 2, height: q(12), boom: q(0), wire, boomCorrection: "none" as const };
+    const shape: Shape = { kind: "beam", elements, ...more };
+    for (const [element, y] of [
+      ["element 1", -1],
+      ["element 2", 1],
+    ] as const) {
+      const found = spots(shape, { loads: [coil(element, 2)] }).sort((a, b) => a[0]! - b[0]!);
+      expect(found).toEqual([
+        [-2, y, 12],
+        [2, y, 12],
+      ]);
+    }
+  });
+
+  it("loads one shape of several by its name", () => {
+    const span = (length: number, endsHeight: number): Shape => ({
+      kind: "dipole",
+      length: q(length),
+      height: q(8),
+      endsHeight: q(endsHeight),
+      sag: q(0),
+      direction: q(Math.PI / 2),
+      wire,
+    });
+    const shapes = [
+      { name: "long", shape: span(20, 8) },
+      { name: "short", shape: span(7, 7) },
+    ];
+    const { structure } = build(shapes[0]!.shape, { shapes, loads: [coil("long", 4)] });
+    expect(structure.loads.map((l) => [l.wire, l.distance])).toEqual([
+      [0, 4],
+      [1, 4],
+    ]);
+  });
+});
+
 describe("what cannot be built yet or at all is told, never left out silently", () => {
   const mast: Shape = { kind: "vertical", base: q(2.5), sections: [{ length: q(10), wire }] };
   const radials = (lie: number | "on the soil") => ({
@@ -94,6 +161,7 @@ describe("what cannot be built yet or at all is told, never left out silently", 
     expect(raised.refused).toBeNull();
     expect(raised.structure.feeds[0]!.into).toHaveLength(4);
     expect(build(mast, radials("on the soil")).refused?.why).toContain("not computed yet");
+    expect(build({ ...mast, base: q(13) }, radials(2.4)).refused?.why).toContain("cannot reach");
   });
 
   it("refuses the outside of the line as return", () => {

@@ -2,9 +2,9 @@
 import { add, type Complex, complex, reciprocal } from "../numerics/complex";
 import type { Antenna, Load } from "../station/antennaDescription";
 import type { Lumped } from "../station/path";
-import type { LumpedLoad } from "../wires/structure";
+import type { LumpedLoad, Point } from "../wires/structure";
 import { meets } from "./shapes/shapeWires";
-import { type Built, type BuiltFeed, distance, type Leg } from "./wireRun";
+import { type Built, distance, type Leg, pointOf } from "./wireRun";
 
 export interface PlacedLoads {
   readonly loads: readonly LumpedLoad[];
@@ -24,25 +24,34 @@ export function lumpedImpedance(c: Lumped, w: number, parallel: boolean): Comple
   return parallel ? reciprocal(present.map(reciprocal).reduce(add)) : present.reduce(add);
 }
 
-/** Wire and distance from that wire's `from` end, at a length along a leg; null beyond its end. */
-function alongLeg(
-  built: Built,
-  leg: Leg,
-  feed: BuiltFeed | undefined,
-  along: number,
-): { wire: number; distance: number } | null {
+interface Spot {
+  readonly wire: number;
+  /** m from that wire's `from` end. */
+  readonly distance: number;
+}
+
+/** Places at a length along a leg, two on an element counted from its middle; none beyond its end. */
+function spotsOn(built: Built, leg: Leg, feeds: readonly Point[], along: number): readonly Spot[] {
+  if (!leg.fromMiddle) return alongLeg(built, leg, feeds, along);
+  const [wire] = leg.wires;
+  const half = distance(built.wires[wire!]!.from, built.wires[wire!]!.to) / 2;
+  if (along > half) return [];
+  return (along === 0 ? [0] : [-along, along]).map((off) => ({ wire: wire!, distance: half + off }));
+}
+
+function alongLeg(built: Built, leg: Leg, feeds: readonly Point[], along: number): readonly Spot[] {
+  const fed = (p: Point): boolean => feeds.some((feed) => meets(p, feed));
   let left = along;
   for (const index of leg.wires) {
     const wire = built.wires[index]!;
     const length = distance(wire.from, wire.to);
     if (left <= length) {
-      const backwards =
-        leg.wires.length === 1 && feed !== undefined && meets(wire.to, feed.at) && !meets(wire.from, feed.at);
-      return { wire: index, distance: backwards ? length - left : left };
+      const backwards = leg.wires.length === 1 && fed(wire.to) && !fed(wire.from);
+      return [{ wire: index, distance: backwards ? length - left : left }];
     }
     left -= length;
   }
-  return null;
+  return [];
 }
 
 function legsFor(built: Built, load: Load): readonly Leg[] {
@@ -54,6 +63,7 @@ function legsFor(built: Built, load: Load): readonly Leg[] {
 export function placeLoads(antenna: Antenna, built: Built): PlacedLoads {
   const loads: LumpedLoad[] = [];
   const notComputed: string[] = [];
+  const feeds = [...built.feeds.map((f) => f.at), ...antenna.feeds.map((f) => pointOf(f.at))];
   for (const load of antenna.loads) {
     const component = load.component;
     if (load.kind === "hat" || component === null) return refuse("the capacitance hat on the antenna");
@@ -62,9 +72,11 @@ export function placeLoads(antenna: Antenna, built: Built): PlacedLoads {
     if (legs.length === 0)
       return refuse(`the ${load.kind} on "${load.on}": no such leg of this shape can carry a load`);
     for (const leg of legs) {
-      const spot = load.fromFeed === "end" ? null : alongLeg(built, leg, built.feeds[0], load.fromFeed.value);
-      if (spot === null) return refuse(`the ${load.kind} on "${load.on}": a load at or beyond the end of the wire`);
-      loads.push({ ...spot, impedance: (w) => lumpedImpedance(component, w, load.kind === "trap") });
+      const spots = load.fromFeed === "end" ? [] : spotsOn(built, leg, feeds, load.fromFeed.value);
+      if (spots.length === 0)
+        return refuse(`the ${load.kind} on "${load.on}": a load at or beyond the end of the wire`);
+      const impedance = (w: number) => lumpedImpedance(component, w, load.kind === "trap");
+      loads.push(...spots.map((spot) => ({ ...spot, impedance })));
     }
   }
   return { loads, refused: null, notComputed };

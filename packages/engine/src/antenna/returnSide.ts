@@ -23,7 +23,13 @@ export function raisedRadials(antenna: Antenna, base: Point): ReturnSide {
   const whole = to - from >= 2 * Math.PI - 1e-9;
   const step = (to - from) / (whole ? radials.count : Math.max(1, radials.count - 1));
   const drop = height - base[2];
-  const run = Math.sqrt(Math.max(0, radials.length.value ** 2 - drop ** 2));
+  if (Math.abs(drop) >= radials.length.value) {
+    return {
+      refused: `radials of ${radials.length.value} m cannot reach from the base at ${base[2]} m to a height of ${height} m`,
+      mend: "another `lie`, `length` or `base`",
+    };
+  }
+  const run = Math.sqrt(radials.length.value ** 2 - drop ** 2);
   const wires: Wire[] = Array.from({ length: radials.count }, (_, i) =>
     wireOf(`radial ${i + 1}`, base, offset(base, from + i * step, run, drop), radials.wire),
   );

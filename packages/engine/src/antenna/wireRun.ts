@@ -6,6 +6,8 @@ import type { Point, Wire } from "../wires/structure";
 export interface Leg {
   readonly name: string;
   readonly wires: readonly number[];
+  /** An element without a feed, one wire: distances are counted from its middle to both sides. */
+  readonly fromMiddle?: boolean;
 }
 
 export interface BuiltFeed {

@@ -103,14 +103,15 @@ function beam(shape: Of<"beam">, at: Point, feedName: string): Built {
     const spot = offset(centre, shape.boom.value, element.along.value - middle);
     const half = element.length.value / 2;
     if (i + 1 !== shape.driven) {
-      return oneSided(name, [wireOf(name, offset(spot, across, half), offset(spot, across, -half), shape.wire)]);
+      const wire = wireOf(name, offset(spot, across, half), offset(spot, across, -half), shape.wire);
+      return { wires: [wire], legs: [{ name, wires: [0], fromMiddle: true }], feeds: [] };
     }
     const legs = fedLegs(
       [wireOf(`${name} first leg`, spot, offset(spot, across, half), shape.wire)],
       [wireOf(`${name} second leg`, spot, offset(spot, across, -half), shape.wire)],
       feedName,
     );
-    return { ...legs, legs: [...legs.legs, { name, wires: [0, 1] }] };
+    return { ...legs, legs: [...legs.legs, { name, wires: [0] }, { name, wires: [1] }] };
   });
   return joined(elements);
 }
