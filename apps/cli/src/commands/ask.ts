@@ -67,7 +67,7 @@ function answer(
   terminal: Terminal,
 ): Promise<Answer | Refusal> {
   const context = {
-    program: `feedpath ${version}`,
+    program: version,
     catalogue: catalogueVersion,
     fileHash: createHash("sha256").update(normalised).digest("hex"),
   };

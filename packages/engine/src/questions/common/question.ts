@@ -29,6 +29,7 @@ export type Parameters = Readonly<Record<string, ParameterValue>>;
 
 /** What the host brings along. */
 export interface Context {
+  /** Version of the program, "0.1.0". */
   readonly program: string;
   readonly catalogue: string;
   /** SHA-256 of the normalised station file, hexadecimal. */
