@@ -2,15 +2,16 @@
 import type { Transmitter } from "../station/station";
 
 /**
- * Peak envelope power in W. Linear between the points of the file; before the first point that point's power, after the
- * last the last one's. Without a curve full power is delivered (the reader lists that assumption). A transmitter's
+ * Peak envelope power in W. Linear between the points of the file; at SWR 1 it is the stated power, which is that into the
+ * rated load; after the last point the last one's. Without a curve full power is delivered (the reader lists that assumption). A transmitter's
  * source impedance is not known and enters nothing.
  */
 export function deliveredPower(transmitter: Transmitter, swr: number): number {
-  const curve = [...transmitter.powerAtSwr].sort((a, b) => a.swr - b.swr);
-  const first = curve[0];
-  const last = curve[curve.length - 1];
-  if (!first || !last) return transmitter.power.value;
+  const points = [...transmitter.powerAtSwr].sort((a, b) => a.swr - b.swr);
+  if (!points[0]) return transmitter.power.value;
+  const curve = points[0].swr > 1 ? [{ swr: 1, power: transmitter.power }, ...points] : points;
+  const first = curve[0]!;
+  const last = curve[curve.length - 1]!;
   if (swr <= first.swr) return first.power.value;
   if (!(swr < last.swr)) return last.power.value;
   const above = curve.findIndex((p) => p.swr > swr);
