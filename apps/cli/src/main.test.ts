@@ -44,7 +44,9 @@ describe("exit statuses", () => {
 
   it.skipIf(process.platform === "win32")("130: interrupted while it computes, and nothing is written", async () => {
     let killed = false;
-    const { status, out, err } = await runFeedpath(["ask", "band", "harbour.yaml", "--json", "--sheet", "never.html"], {
+    // A sweep this wide keeps any machine busy long after its first word of progress.
+    const wide = ["ask", "band", "harbour.yaml", "--sweep", "2 MHz to 60 MHz", "--json", "--sheet", "never.html"];
+    const { status, out, err } = await runFeedpath(wide, {
       cwd,
       onError: (child) => {
         if (!killed) child.kill("SIGINT");
