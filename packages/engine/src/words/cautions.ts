@@ -11,7 +11,7 @@ export interface CautionFacts {
 
 export function powerCautions(facts: CautionFacts): string[] {
   return [
-    `${plainNumber(facts.feedVoltage, 0)} V at the feed point; the ends of the wires may carry far more: burns and arcing. Keep all of it out of reach and away from anything that can burn.`,
+    `${plainNumber(Math.SQRT2 * facts.feedVoltage, 0)} V peak at the feed point; the ends of the wires may carry far more: burns and arcing. Keep all of it out of reach and away from anything that can burn.`,
     "Masts and wires: keep more than their own length away from power lines, also for the case that they fall.",
     facts.people > 0
       ? "How near people may be is not worked out yet: the people in the file are not judged by this answer."
