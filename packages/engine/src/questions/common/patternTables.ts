@@ -61,5 +61,9 @@ function widthAround(gains: readonly number[], at: number): number | null {
   let above = at;
   while (below > 0 && gains[below]! > limit) below--;
   while (above < gains.length - 1 && gains[above]! > limit) above++;
-  return gains[below]! > limit || gains[above]! > limit ? null : above - below;
+  if (gains[below]! > limit || gains[above]! > limit) return null;
+  /** From the sample outside to where the line to its neighbour inside meets the limit, degrees. */
+  const inwards = (outside: number, inside: number): number =>
+    (limit - gains[outside]!) / (gains[inside]! - gains[outside]!);
+  return above - inwards(above, above - 1) - (below + inwards(below, below + 1));
 }
