@@ -9,7 +9,7 @@ interface RefusedProps {
 }
 
 export function Refused({ refusal, onShowFile, onAskElse }: RefusedProps) {
-  const heading = refusal.refused.why.startsWith("not computed yet")
+  const heading = refusal.refused.why.startsWith("Not computed yet")
     ? "Feedpath does not work that out yet."
     : "This file does not say enough to answer that.";
   return (

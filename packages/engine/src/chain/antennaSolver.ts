@@ -86,7 +86,7 @@ function solveBuild(station: Station, build: AntennaBuild, asked: Asked): Solved
     return {
       refused: {
         why: "the antenna works against a conductor of the surroundings: it cannot be raised or lowered without it",
-        mend: "a question about the station as it is",
+        mend: "`watts` or `band`, which take the station as it hangs",
       },
     };
   }

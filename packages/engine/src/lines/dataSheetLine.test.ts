@@ -67,8 +67,8 @@ describe("fit of loss points", () => {
       [1000, 30],
     ]);
     const outside = lineConstants(line, 1.8e6).notes.join(" ");
-    expect(outside).toMatch(/1\.8 MHz.*points from 10 MHz to 1000 MHz/);
-    expect(outside).toMatch(/fit conductor and insulation loss only within \d+ %/);
+    expect(outside).toMatch(/1\.8 MHz.*listed points, 10 MHz to 1000 MHz/);
+    expect(outside).toMatch(/follow conductor and insulation loss only within \d+ %/);
     expect(
       lineConstants(
         sheet([

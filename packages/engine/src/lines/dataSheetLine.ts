@@ -125,16 +125,14 @@ function fitNotes(fit: LossFit, frequency: number): readonly string[] {
   if (frequency < fit.from || frequency > fit.to) {
     const points =
       fit.from === fit.to
-        ? `one point, at ${megahertz(fit.from)}`
-        : `points from ${megahertz(fit.from)} to ${megahertz(fit.to)}`;
-    notes.push(
-      `Loss at ${megahertz(frequency)} is extended by skin effect from ${points}; ` +
-        "below them a clad or foil conductor may take more than this.",
-    );
+        ? `its one listed point, ${megahertz(fit.from)}`
+        : `its listed points, ${megahertz(fit.from)} to ${megahertz(fit.to)}`;
+    const caution = frequency < fit.from ? "; a foil or clad conductor may take more" : "";
+    notes.push(`loss at ${megahertz(frequency)} worked out by skin effect from ${points}${caution}`);
   }
   if (fit.worstDeviation > 0.05) {
     notes.push(
-      `The loss points fit conductor and insulation loss only within ${(100 * fit.worstDeviation).toFixed(0)} %.`,
+      `the listed losses follow conductor and insulation loss only within ${(100 * fit.worstDeviation).toFixed(0)} %`,
     );
   }
   return notes;

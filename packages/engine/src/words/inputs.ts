@@ -1,12 +1,34 @@
 /** Uncertain inputs in words, and the cheapest measurement that would settle each. English. */
 import { metres, significantNumber } from "../quantity/format";
+import type { Quantity } from "../quantity/quantity";
 import type { UncertainInput } from "../station/uncertainInputs";
 
-/** "dry to wet soil", "11.5 to 12.5 m". */
+/** "very dry to wet soil", "11.5 to 12.5 m", "15 % less to 15 % more than listed". */
 export function inputSays(input: UncertainInput): string {
-  if (input.quantities.some((q) => q.tied === "soil")) return "very dry to wet soil";
   const q = input.quantities[0]!;
-  const unit = unitOfPlace(input.place);
+  if (q.tied === "soil") {
+    if (q.basis === "unknown") return "very dry to wet soil";
+    return input.quantities
+      .map((one, i) => `${soilKey(input.places[i]!)}${spanText(one, soilUnit(input.places[i]!))}`)
+      .join(", ");
+  }
+  // Loss points move together: what they have in common is the share, not the decibels of the first.
+  if (/decibelsPerMetre$/.test(input.place)) {
+    const share = (x: number) => significantNumber(Math.abs(100 * (x / q.value - 1)), 2);
+    return `${share(q.low)} % less to ${share(q.high)} % more than listed`;
+  }
+  return spanText(q, unitOfPlace(input.place));
+}
+
+const soilKey = (place: readonly (string | number)[]): string => `${String(place.at(-1))} `;
+const soilUnit = (place: readonly (string | number)[]): Unit => unitOfPlace(place.join("."));
+
+interface Unit {
+  readonly name: string;
+  readonly factor: number;
+}
+
+function spanText(q: Quantity, unit: Unit): string {
   const text = (x: number) => significantNumber(x * unit.factor, 3);
   return `${text(q.low)} to ${text(q.high)}${unit.name === "" ? "" : ` ${unit.name}`}`;
 }
@@ -24,25 +46,44 @@ const unitNames: readonly (readonly [RegExp, string, number])[] = [
   [/coil$|Inductance$/, "µH", 1e6],
 ];
 
-function unitOfPlace(place: string): { readonly name: string; readonly factor: number } {
+function unitOfPlace(place: string): Unit {
   const found = unitNames.find(([pattern]) => pattern.test(place));
   return found ? { name: found[1], factor: found[2] } : { name: "", factor: 1 };
 }
 
-/** What to measure to know this input better. */
-export function settledBy(input: { readonly place: string; readonly input: string }): string {
-  const { place } = input;
+/** By the place of an input, the first pattern that fits: what to measure to know it better. `what` is its name without "the". */
+const measurements: readonly (readonly [RegExp, (what: string) => string])[] = [
+  [
+    /excessLoss|decibelsPerMetre/,
+    () => "Open or short the far end of the line and read the SWR at its near end: that gives its loss.",
+  ],
+  [
+    /\.model\.impedance$/,
+    () =>
+      "Open, then short the far end of the line and read the impedance at its near end: the root of their product is the line's own.",
+  ],
+  [
+    /velocityFactor$/,
+    () =>
+      "Open the far end of the line and find the lowest frequency of least impedance at its near end: there it is a quarter wave long.",
+  ],
+  [
+    /^path.*loss$/i,
+    (what) =>
+      `Read the power before and behind it, into a dummy load of the resistance it is made for: the difference is the ${what}.`,
+  ],
+  [/insulation\.permittivity$/, () => "Read where the SWR is lowest: it shows how much the insulation slows the wire."],
+  [/length$/, (what) => `Measure the ${what} with a tape.`],
+  [/eight$/, (what) => `Measure the ${what} with a line and a weight.`],
+  [/\.q$/, (what) => `Measure the ${what}, or read the SWR over the whole band: its width shows it.`],
+];
+
+/** What to measure to know this input better; null for soil, which is told by `soilSettledBy` where a reading can tell it. */
+export function settledBy(input: { readonly place: string; readonly input: string }): string | null {
+  if (input.place.startsWith("ground")) return null;
   const what = input.input.replace(/^the /, "");
-  if (place.startsWith("ground")) {
-    return "Read R at the feed point at a low height: so near the soil it shows most plainly what the soil is.";
-  }
-  if (/excessLoss|decibelsPerMetre|loss$/i.test(place) && place.startsWith("path")) {
-    return "Open or short the far end of the line and read the SWR at its near end: that gives its loss.";
-  }
-  if (/length$/.test(place)) return `Measure the ${what} with a tape.`;
-  if (/eight$/.test(place)) return `Measure the ${what} with a line and a weight.`;
-  if (/\.q$/.test(place)) return `Measure the ${what}, or read the SWR over the whole band: its width shows it.`;
-  return `Measure the ${what}.`;
+  const found = measurements.find(([pattern]) => pattern.test(input.place));
+  return found ? found[1](what) : `Measure the ${what}.`;
 }
 
 /** The reading that tells soils apart, with what it would show; `height` null where the antenna stays where it is. */

@@ -2,6 +2,7 @@
 import { isPair } from "../station/isPair";
 import type { Part } from "../station/path";
 import type { Assumption, Station } from "../station/station";
+import { asSentence } from "./phrases";
 
 interface PointFacts {
   readonly tuner: { readonly name: string } | null;
@@ -27,8 +28,8 @@ export function assumptionsOfModel(station: Station, point: PointFacts, linePlac
     made.push(
       assumption(
         "line run",
-        "plumb below the feed point, then level",
-        "the file gives no route; for the drawing only",
+        "straight down from the feed point, then level",
+        "no route is given; for the drawing only",
         "path",
       ),
     );
@@ -43,28 +44,38 @@ export function assumptionsOfModel(station: Station, point: PointFacts, linePlac
     made.push(assumption(point.tuner.name, "matches without loss", "the tuner's own loss is not computed yet", "path"));
   }
   for (const note of point.resolved.notes) made.push(assumption("path", note, "from the file", "path"));
-  for (const note of point.notes) {
-    const [name, ...rest] = note.split(": ");
-    made.push(assumption(name!, rest.join(": "), "what is known of it", "path"));
+  for (const [note, names] of sameNotes(point.notes)) {
+    made.push(assumption(names.join(", "), note, "as far as its listed values reach", "path"));
   }
   return made;
+}
+
+/** Remarks "NAME: text" by their text, so that what holds for several parts is told once. */
+function sameNotes(notes: readonly string[]): Map<string, string[]> {
+  const byText = new Map<string, string[]>();
+  for (const note of notes) {
+    const [name, ...rest] = note.split(": ");
+    const text = rest.join(": ");
+    byText.set(text, [...(byText.get(text) ?? []), name!]);
+  }
+  return byText;
 }
 
 export function notCoveredOf(point: PointFacts, skipped: readonly string[]): string[] {
   const coaxial = point.parts.some((p) => p.edge.inUse && p.edge.part?.kind === "line" && !isPair(p.edge.part));
   const choked = point.parts.some((p) => p.edge.inUse && p.edge.kind === "choke");
   return [
-    ...point.antenna.build.notComputed,
-    ...point.resolved.notComputed,
+    ...point.antenna.build.notComputed.map(asSentence),
+    ...point.resolved.notComputed.map(asSentence),
     ...(coaxial
       ? [
           choked
-            ? "not computed yet: current on the outside of the line. The choke is taken to stop it; the numbers hold only then."
-            : "not computed yet: current on the outside of the line. The numbers hold only while it carries none; the path has no choke.",
+            ? "Not computed yet: current on the outside of the line. The choke is taken to stop it; the numbers hold only then."
+            : "Not computed yet: current on the outside of the line. The numbers hold only while it carries none; the path has no choke.",
         ]
       : []),
     ...skipped.map(
-      (name) => `the range of ${name} reaches values that cannot be worked out: that end is left out of the range`,
+      (name) => `The range of ${name} reaches values that cannot be worked out: that end is left out of the range.`,
     ),
     "House, trees and other wires that are not in the file.",
   ];

@@ -17,5 +17,8 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 /** A part by its name in a sentence: "the field tuner", but "tuner 2". */
 export const theName = (name: string): string => (/\d$/.test(name) ? name : `the ${name}`);
 
+/** With a full stop at its end. */
+export const ended = (text: string): string => (/[.?!]$/.test(text) ? text : `${text}.`);
+
 /** A remark as a whole sentence: a capital at its start, a full stop at its end. */
-export const asSentence = (text: string): string => `${capital(text)}${/[.?!]$/.test(text) ? "" : "."}`;
+export const asSentence = (text: string): string => ended(capital(text));

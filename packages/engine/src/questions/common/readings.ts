@@ -23,7 +23,7 @@ export function* compareReadings(
   const notComputed: string[] = [];
   for (const reading of station.readings) {
     if (reading.file !== null)
-      notComputed.push(`not computed yet: the sweep in ${reading.file} against the prediction`);
+      notComputed.push(`Not computed yet: the sweep in ${reading.file} against the prediction.`);
     if (reading.swr === null || reading.frequency === null) continue;
     const frequency = reading.frequency.value;
     if (
@@ -35,7 +35,7 @@ export function* compareReadings(
     if (compared) readings.push(compared);
     else
       notComputed.push(
-        `the reading at "${reading.at}" could not be held against a prediction: that joint is not in use`,
+        `The reading at "${reading.at}" could not be held against a prediction: that joint is not in use.`,
       );
   }
   return { readings, notComputed };

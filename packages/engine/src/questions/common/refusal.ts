@@ -1,6 +1,7 @@
 /** A question that cannot be answered for this station. */
 import type { Refusal } from "../../answer/answer";
 import type { Station } from "../../station/station";
+import { asSentence, ended } from "../../words/phrases";
 
 export function refusal(
   question: { readonly id: string; readonly asked: string },
@@ -13,7 +14,7 @@ export function refusal(
     question: question.id,
     asked: question.asked,
     station: station.title,
-    refused: { why, wouldMakeItAnswerable },
+    refused: { why: asSentence(why), wouldMakeItAnswerable: ended(wouldMakeItAnswerable) },
   };
 }
 

@@ -11,7 +11,7 @@ import {
   signalOfMoreHeight,
 } from "../../words/height";
 import { heightMistakenIdea } from "../../words/heightIdea";
-import { sentence } from "../../words/phrases";
+import { ended, sentence } from "../../words/phrases";
 import { frameOf } from "../common/frame";
 import { presentHeight, usualHeights } from "../common/heights";
 import type { Context, Parameters, Progress, Question } from "../common/question";
@@ -32,7 +32,12 @@ const fewestPoints = 3;
 
 function* run(station: Station, parameters: Parameters, context: Context): Generator<Progress, Answer | Refusal> {
   if (station.ground.kind === "free space") {
-    return refusal(height, station, "there is no ground in this file: `ground: free space`", "a soil under `ground`");
+    return refusal(
+      height,
+      station,
+      "there is no ground in this file: `ground: free space`",
+      "`ground: unknown`, or a soil such as `ground: medium dry ground`",
+    );
   }
   const worked = yield* workStation(station, parameters, () => ({}));
   if ("refused" in worked) return refusal(height, station, worked.refused, worked.mend);
@@ -105,7 +110,8 @@ function heightsOf(span: { readonly from: number; readonly to: number }, now: nu
   return inside ? [...steps, now].sort((a, b) => a - b) : steps;
 }
 
-const leftOut = (study: Study): string[] => (study.refused === null ? [] : [`heights left out: ${study.refused.why}`]);
+const leftOut = (study: Study): string[] =>
+  study.refused === null ? [] : [`Some heights are left out: ${ended(study.refused.why)}`];
 
 function heightValues(reference: number, f: HeightFacts): Record<string, Value> {
   return {
