@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { clipped } from "./box";
 import { colourDeclarations, colourOf, type Theme } from "./colours";
 import type { Role } from "./figure";
 import { createLabelBoard } from "./labelBoard";
@@ -19,6 +20,45 @@ function contrast(theme: Theme, a: Role, b: Role): number {
   const [high = 0, low = 0] = [luminance(a), luminance(b)].toSorted((x, y) => y - x);
   return (high + 0.05) / (low + 0.05);
 }
+
+describe("a straight piece in a box", () => {
+  const box = { left: 0, top: 0, right: 10, bottom: 10 };
+  it("keeps what lies inside and is cut at the edges", () => {
+    expect(clipped([2, 3], [7, 8], box)).toEqual([
+      [2, 3],
+      [7, 8],
+    ]);
+    expect(clipped([-5, 5], [15, 5], box)).toEqual([
+      [0, 5],
+      [10, 5],
+    ]);
+    expect(clipped([5, -5], [5, 5], box)).toEqual([
+      [5, 0],
+      [5, 5],
+    ]);
+  });
+  it("is nothing where it passes by", () => {
+    expect(clipped([-5, 1], [1, -5], box)).toBeNull();
+    expect(clipped([11, 0], [11, 10], box)).toBeNull();
+  });
+});
+
+describe("boxes to avoid", () => {
+  const style = { role: "ink", size: 10 } as const;
+  const places = [0, 40, 80].map((x) => ({ lines: ["a"], x, y: 20 }));
+  const at = (marks: readonly { x: number }[]) => marks.map(({ x }) => x);
+  const box = (x: number) => ({ left: x, right: x + 10, top: 0, bottom: 30 });
+  it("are given up in order: outlines first, then lines, never what is reserved", () => {
+    const board = createLabelBoard(200, 50);
+    board.reserve(box(0));
+    board.avoidFirmly(box(40));
+    board.avoid(box(80));
+    expect(at(board.place(style, places))).toEqual([80]);
+    expect(at(board.placeClear(style, places))).toEqual([]);
+    expect(at(board.place(style, places))).toEqual([40]);
+    expect(at(board.place(style, places))).toEqual([]);
+  });
+});
 
 describe("colours", () => {
   const texts: readonly (readonly [Role, Role])[] = [

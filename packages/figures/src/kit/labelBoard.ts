@@ -52,6 +52,8 @@ export interface LabelBoard {
    * count in a first round only, those to avoid firmly in a second too.
    */
   readonly place: (styles: LabelStyle | readonly LabelStyle[], places: readonly LabelPlace[]) => TextMark[];
+  /** As `place`, but none rather than one on a box that is to be avoided firmly. */
+  readonly placeClear: (styles: LabelStyle | readonly LabelStyle[], places: readonly LabelPlace[]) => TextMark[];
 }
 
 /** A board of `width` x `height` px. */
@@ -69,6 +71,20 @@ export function createLabelBoard(width: number, height: number): LabelBoard {
     }
     return null;
   };
+  const choose = (
+    styles: LabelStyle | readonly LabelStyle[],
+    places: readonly LabelPlace[],
+    rounds: readonly Box[][],
+  ) => {
+    const list = "role" in styles ? [styles] : styles;
+    for (const others of rounds) {
+      const marks = firstFree(list, places, others);
+      if (!marks) continue;
+      taken.push(...marks.map(textBox));
+      return marks;
+    }
+    return [];
+  };
   return {
     reserve: (box) => {
       taken.push(box);
@@ -79,13 +95,12 @@ export function createLabelBoard(width: number, height: number): LabelBoard {
     avoidFirmly: (box) => {
       firmly.push(box);
     },
-    place: (styles, places) => {
-      const list = "role" in styles ? [styles] : styles;
-      const rounds = [[...taken, ...firmly, ...avoided], [...taken, ...firmly], taken];
-      const marks = rounds.reduce<TextMark[] | null>((found, others) => found ?? firstFree(list, places, others), null);
-      if (marks === null) return [];
-      taken.push(...marks.map(textBox));
-      return marks;
-    },
+    place: (styles, places) =>
+      choose(styles, places, [[...taken, ...firmly, ...avoided], [...taken, ...firmly], taken]),
+    placeClear: (styles, places) =>
+      choose(styles, places, [
+        [...taken, ...firmly, ...avoided],
+        [...taken, ...firmly],
+      ]),
   };
 }

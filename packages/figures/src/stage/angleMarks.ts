@@ -17,7 +17,13 @@ const polar = (plan: StagePlan, radius: number, elevation: number): Point => {
 /** A maximum wider than this (degrees within 0.1 dB) has no one direction. */
 const broad = 20;
 
+/** Within 0.1 dB over more than this: no direction is the strongest. */
+const nearlyAll = 150;
+
+const hasDirection = ({ from, to }: Strongest): boolean => to - from < nearlyAll;
+
 export function strongestText({ elevation, from, to }: Strongest): string {
+  if (to - from >= nearlyAll) return "the same at all angles";
   const up = elevation > 90 ? 180 - elevation : elevation;
   const about = to - from > broad ? "about " : "";
   return Math.abs(elevation - 90) < 3 ? `strongest ${about}straight up` : `strongest ${about}${fixedText(up, 0)}° up`;
@@ -25,6 +31,7 @@ export function strongestText({ elevation, from, to }: Strongest): string {
 
 function rayMarks(plan: StagePlan, strongest: Strongest): Mark[] {
   const { s, arcRadius } = plan;
+  if (!hasDirection(strongest)) return [];
   const [x2, y2] = polar(plan, arcRadius, strongest.elevation);
   const dash = `${3 * s} ${3 * s}`;
   const stroke = { role: "fieldInk", width: 1.4 * s, dash } as const;
@@ -49,10 +56,11 @@ function arcMarks(plan: StagePlan): Mark[] {
 function strongestLabel(plan: StagePlan, strongest: Strongest, board: LabelBoard): Mark[] {
   const { s, arcRadius } = plan;
   const text = strongestText(strongest);
-  const left = strongest.elevation > 97;
+  const left = hasDirection(strongest) && strongest.elevation > 97;
+  const elevation = hasDirection(strongest) ? strongest.elevation : 67;
   const style = { role: "fieldInk", size: 13 * s, weight: 600 } as const;
   const places = [10, 20, 32, 46].map((out) => {
-    const [x, y] = polar(plan, arcRadius + out * s, strongest.elevation);
+    const [x, y] = polar(plan, arcRadius + out * s, elevation);
     return { lines: [text], x, y: y + 3 * s, anchor: left ? ("end" as const) : ("start" as const) };
   });
   return board.place(style, places);
@@ -67,7 +75,7 @@ function tickLabels(plan: StagePlan, board: LabelBoard): Mark[] {
       const [x, y] = polar(plan, arcRadius + out * s, elevation);
       return { lines: [`${elevation}°`], x, y: y + 3 * s };
     });
-    return board.place(style, places);
+    return board.placeClear(style, places);
   });
 }
 
@@ -94,10 +102,11 @@ function shapeLabel(plan: StagePlan, lobe: Lobe, board: LabelBoard): Mark[] {
 
 /** Keeps other labels off the ray, and off the outline of the lobe while they have another place. */
 export function reserveLobe(plan: StagePlan, { strongest, outline }: Lobe, board: LabelBoard): void {
+  boxesAlong(outline, 1.5 * plan.s).forEach(board.avoid);
+  if (!hasDirection(strongest)) return;
   const foot: Point = [plan.xFeed, plan.surfaceY];
   const tip = polar(plan, plan.arcRadius, strongest.elevation);
   boxesAlong([foot, tip], 3 * plan.s).forEach(board.reserve);
-  boxesAlong(outline, 1.5 * plan.s).forEach(board.avoid);
   if (strongest.to - strongest.from <= broad) return;
   const arc = Array.from({ length: 20 }, (_, i) =>
     polar(plan, plan.arcRadius, strongest.from + ((strongest.to - strongest.from) * i) / 19),

@@ -8,10 +8,11 @@ import { lineLength, projection, unrolledLine } from "./cut";
 import { partsInUse } from "./partsInUse";
 import type { StagePlan } from "./stagePlan";
 
-/** px; a wire that projects shorter than this is seen from its end. */
+/** px; wires that project narrower than this are seen from their end. */
 const shortest = 12;
 
-const toPicture =
+/** From [distance along the cut, height] in metres to px. */
+export const toPicture =
   (plan: StagePlan) =>
   ([x, z]: readonly [number, number]): Point => [plan.xFeed + x * plan.ppm, plan.surfaceY - z * plan.ppm];
 
@@ -25,12 +26,18 @@ const wireEnds = (drawing: Drawing, plan: StagePlan): (readonly [Point, Point])[
   return drawing.wires.map((wire) => [place(project(wire.from)), place(project(wire.to))]);
 };
 
-const isShort = ([a, b]: readonly [Point, Point]): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) < shortest;
-
-export const seenFromEnd = (drawing: Drawing, plan: StagePlan): boolean => {
-  const ends = wireEnds(drawing, plan);
-  return ends.length > 0 && ends.every(isShort);
-};
+/** Wires that show less than two fifths of what they run level, and that is narrower than a ring. */
+export function seenFromEnd(drawing: Drawing, plan: StagePlan): boolean {
+  const ends = drawing.wires.flatMap((wire) => [wire.from, wire.to]);
+  const shown = wireEnds(drawing, plan).flatMap(([a, b]) => [a[0], b[0]]);
+  const spread = (of: (place: readonly number[]) => number) => Math.max(...ends.map(of)) - Math.min(...ends.map(of));
+  const level = Math.hypot(
+    spread(([x = 0]) => x),
+    spread(([, y = 0]) => y),
+  );
+  const width = Math.max(...shown) - Math.min(...shown);
+  return ends.length > 0 && width < Math.min(shortest, 0.4 * level * plan.ppm);
+}
 
 /** y of the highest wire, px. */
 export const highestWire = (drawing: Drawing, plan: StagePlan): number =>
@@ -41,14 +48,26 @@ export function reserveStation(answer: Answer, drawing: Drawing, plan: StagePlan
   const { s } = plan;
   for (const ends of wireEnds(drawing, plan)) boxesAlong(ends, 2 * s).forEach(board.reserve);
   const points = linePoints(answer, drawing, plan);
-  boxesAlong(points, 2 * s).forEach(board.avoid);
-  const [x = plan.xTransmitter, y = plan.surfaceY] = points[0] ?? [];
-  const bottom = Math.min(y + 3 * s, plan.surfaceY);
+  boxesAlong(points, 2 * s).forEach(board.avoidFirmly);
+  const { x, bottom } = transmitterBox(points, plan);
   board.reserve({ left: x - 14 * s, right: x + 14 * s, top: bottom - 19 * s, bottom });
   for (const { at } of partsOnLine(answer, drawing, plan)) {
     board.reserve({ left: at[0] - 8 * s, right: at[0] + 8 * s, top: at[1] - 8 * s, bottom: at[1] + 8 * s });
   }
   board.reserve({ left: 0, right: plan.width, top: plan.surfaceY - 2, bottom: plan.surfaceY + 2 });
+}
+
+/** Middle and lower edge of the transmitter, px; left of the feed point where it stands at it. */
+export function transmitterBox(
+  points: readonly Point[],
+  plan: StagePlan,
+): { readonly x: number; readonly bottom: number } {
+  const { s, xFeed, surfaceY } = plan;
+  const [x = xFeed, y = surfaceY] = points[0] ?? [];
+  const last = points.at(-1) ?? [x, y];
+  const atFeed = Math.hypot(last[0] - x, last[1] - y) < 12 * s;
+  const bottom = atFeed ? Math.min(y + 9 * s, surfaceY) : Math.min(y + 3 * s, surfaceY);
+  return { x: atFeed ? x - 19 * s : x, bottom };
 }
 
 function wireMarks(drawing: Drawing, plan: StagePlan): Mark[] {
@@ -57,7 +76,8 @@ function wireMarks(drawing: Drawing, plan: StagePlan): Mark[] {
     const [[x1, y1], [x2, y2]] = ends;
     const id = drawing.antennaName;
     const datum = { series: "wires", index: i };
-    if (isShort(ends)) return { kind: "circle", id, datum, cx: x1, cy: y1, r: 2 * s, fill: { role: "ink" } };
+    const bare = Math.hypot(x2 - x1, y2 - y1) < 4 * s;
+    if (bare) return { kind: "circle", id, datum, cx: x1, cy: y1, r: 2 * s, fill: { role: "ink" } };
     return { kind: "line", id, datum, x1, y1, x2, y2, stroke: { role: "ink", width: 2.6 * s } };
   });
 }
@@ -134,13 +154,13 @@ function sleeve({ part, at, vertical }: OnLine, s: number): Mark {
 export function stationMarks(answer: Answer, drawing: Drawing, plan: StagePlan): Mark[] {
   const { s } = plan;
   const points = linePoints(answer, drawing, plan);
-  const [tx = plan.xTransmitter, ty = plan.surfaceY] = points[0] ?? [];
+  const { x: tx, bottom } = transmitterBox(points, plan);
   const stroke = { role: "ink", width: 1.7 * s } as const;
   const lineIds = partsInUse(answer)
     .filter((part) => part.kind === "line")
     .map((part) => part.name);
   const [fx, fy] = feedPlace(drawing, plan);
-  const box = { x: tx - 13 * s, y: Math.min(ty + 3 * s, plan.surfaceY) - 18 * s, width: 26 * s, height: 18 * s };
+  const box = { x: tx - 13 * s, y: bottom - 18 * s, width: 26 * s, height: 18 * s };
   return [
     ...wireMarks(drawing, plan),
     {

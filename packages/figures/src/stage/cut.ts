@@ -13,6 +13,14 @@ export function projection(drawing: Drawing): (place: readonly number[]) => CutP
   return ([x = 0, y = 0, z = 0]) => [(x - feedX) * east + (y - feedY) * north, z];
 }
 
+/** Metres between the plane of the cut and the nearest point of straight pieces through `places`. */
+export function distanceFromCut(drawing: Drawing, places: readonly (readonly number[])[]): number {
+  const azimuth = (drawing.cutAzimuth * Math.PI) / 180;
+  const [feedX = 0, feedY = 0] = drawing.feedPoint;
+  const sides = places.map(([x = 0, y = 0]) => (x - feedX) * Math.cos(azimuth) - (y - feedY) * Math.sin(azimuth));
+  return Math.max(0, Math.min(...sides), -Math.max(...sides));
+}
+
 /** Length of all lines of the path, metres. */
 export const lineLength = (answer: Answer): number =>
   partsInUse(answer).reduce((sum, part) => sum + (part.kind === "line" ? part.length : 0), 0);

@@ -1,33 +1,13 @@
 /** The small plan at the right: north up, where the cut runs, the pattern by azimuth. */
 import type { Answer, Drawing } from "@feedpath/engine";
 import { numbersOf, requiredTable } from "../kit/answerValues";
-import { boxesAlong } from "../kit/box";
+import { boxesAlong, clipped } from "../kit/box";
 import type { Mark, Stroke } from "../kit/figure";
-import type { LabelBoard, LabelPlace } from "../kit/labelBoard";
+import type { LabelBoard } from "../kit/labelBoard";
 import { type Point, polyline } from "../kit/outline";
+import { insetLabels } from "./insetLabels";
+import { bearing, type Inset, insetOf } from "./insetPlan";
 import type { StagePlan } from "./stagePlan";
-
-interface Inset {
-  readonly cx: number;
-  readonly cy: number;
-  readonly radius: number;
-  readonly reach: number;
-  readonly s: number;
-}
-
-const insetOf = ({ width, s }: StagePlan): Inset => ({
-  cx: width - 124 * s,
-  cy: 88 * s,
-  radius: 58 * s,
-  reach: 74 * s,
-  s,
-});
-
-/** px from the centre: clockwise from north, `distance` px. */
-const bearing = ({ cx, cy }: Inset, azimuth: number, distance: number): Point => {
-  const angle = (azimuth * Math.PI) / 180;
-  return [cx + distance * Math.sin(angle), cy - distance * Math.cos(angle)];
-};
 
 function patternMarks(answer: Answer, inset: Inset): Mark[] {
   const table = requiredTable(answer, "azimuthCut");
@@ -49,7 +29,17 @@ function patternMarks(answer: Answer, inset: Inset): Mark[] {
   ];
 }
 
-function planMarks(drawing: Drawing, inset: Inset): { marks: Mark[]; transmitter: Point } {
+interface PlanView {
+  readonly marks: readonly Mark[];
+  /** px; null where the file has no route and the transmitter stands at the feed point. */
+  readonly transmitter: Point | null;
+  readonly route: readonly Point[];
+  readonly wires: readonly (readonly [Point, Point])[];
+  readonly conductors: readonly (readonly [Point, Point])[];
+  readonly people: readonly Point[];
+}
+
+function planView(drawing: Drawing, inset: Inset): PlanView {
   const { cx, cy, radius, reach, s } = inset;
   const [fx = 0, fy = 0] = drawing.feedPoint;
   const offset = ([x = 0, y = 0]: readonly number[]) => [x - fx, y - fy] as const;
@@ -58,94 +48,89 @@ function planMarks(drawing: Drawing, inset: Inset): { marks: Mark[]; transmitter
   const far = (points: readonly (readonly [number, number])[]) => Math.max(0.1, ...points.map((p) => Math.hypot(...p)));
   const ppm = Math.min((0.9 * radius) / far(wires.flat()), (reach + 6 * s) / far(route));
   const place = ([x, y]: readonly [number, number]): Point => [cx + x * ppm, cy - y * ppm];
-  const wireStroke: Stroke = { role: "ink", width: 2.4 * s };
-  const drawn = wires.map(([a, b]): Mark => {
-    const [x1, y1] = place(a);
-    const [x2, y2] = place(b);
-    return { kind: "line", id: drawing.antennaName, x1, y1, x2, y2, stroke: wireStroke };
-  });
-  const transmitter = route[0] ? place(route[0]) : ([cx, cy] as Point);
-  const line: Mark = { kind: "path", d: polyline(route.map(place)), stroke: { role: "power", width: 2.4 * s } };
-  const [tx, ty] = transmitter;
-  const side = 9 * s;
-  const box: Mark = {
-    kind: "rect",
-    id: "transmitter",
-    x: tx - side / 2,
-    y: ty - side / 2,
-    width: side,
-    height: side,
-    fill: { role: "paper" },
-    stroke: { role: "ink", width: 1.4 * s },
-  };
-  const feed: Mark = { kind: "circle", cx, cy, r: 2.8 * s, fill: { role: "ink" } };
-  return { marks: [...(route.length > 1 ? [line] : []), ...drawn, ...(route[0] ? [box] : []), feed], transmitter };
-}
-
-function insetLabels(plan: StagePlan, inset: Inset, azimuth: number, transmitter: Point, board: LabelBoard): Mark[] {
-  const { s, cx, cy, radius, reach } = inset;
-  const soft = { role: "ink2", size: 13 * s } as const;
-  const title = board.place({ role: "ink", size: 13 * s, weight: 600 }, [
-    ...[14, 32, 50].map((off) => ({ lines: ["from above"], x: cx - off * s, y: 14 * s, anchor: "end" as const })),
-  ]);
-  const overCut = { ...soft, halo: { role: "paper", width: 4 * s } } as const;
-  const north = board.place(
-    overCut,
-    [7, 24].map((off) => ({ lines: ["north"], x: cx + off * s, y: 14 * s })),
-  );
-  const east = board.place(overCut, [{ lines: ["east"], x: cx + radius + 8 * s, y: cy + 4 * s }]);
-  const core = 0.75 * radius;
-  board.reserve({ left: cx - core, right: cx + core, top: cy - radius, bottom: cy + radius });
-  const [tx, ty] = transmitter;
-  const atCentre = Math.hypot(tx - cx, ty - cy) < 12 * s;
-  const around = (text: string, [x, y]: Point, side: 1 | -1): LabelPlace[] => [
-    { lines: [text], x: x + side * 9 * s, y: y + 4.5 * s, anchor: side < 0 ? "end" : "start" },
-    { lines: [text], x: x - side * 9 * s, y: y + 4.5 * s, anchor: side < 0 ? "start" : "end" },
-    { lines: [text], x, y: y + 18 * s, anchor: "middle" },
-    { lines: [text], x, y: y - 9 * s, anchor: "middle" },
-    { lines: [text], x: plan.width - 2 * s, y: y - 9 * s, anchor: "end" },
-    { lines: [text], x: plan.width - 2 * s, y: y + 18 * s, anchor: "end" },
+  const around = surroundingsFromAbove(drawing, inset, (at) => place(offset(at)));
+  const drawn = wires.map(([from, to]) => [place(from), place(to)] as const);
+  const points = route.map(place);
+  const marks = [
+    ...around.marks,
+    ...(points.length > 1
+      ? [{ kind: "path", d: polyline(points), stroke: { role: "power", width: 2.4 * s } } as const]
+      : []),
+    ...drawn.map(([from, to]) => straight(from, to, { role: "ink", width: 2.4 * s }, drawing.antennaName)),
+    ...(points[0] ? [transmitterMark(points[0], s)] : []),
+    { kind: "circle", cx, cy, r: 2.8 * s, fill: { role: "ink" } } as const,
   ];
-  const transmitterText = atCentre ? [] : board.place(soft, around("transmitter", transmitter, -1));
-  const ends = [azimuth + 180, azimuth].map((at) => bearing(inset, at, reach + 12 * s));
-  const lower = ends.toSorted((a, b) => b[1] - a[1]);
-  const across = (azimuth * Math.PI) / 180;
-  const off = Math.abs((tx - cx) * Math.cos(across) + (ty - cy) * Math.sin(across));
-  if (!atCentre && off < 8 * s && ty > cy) lower.unshift(transmitter);
-  const cut = lower.flatMap((end) => around("line of the cut", end, 1));
-  const cutText = board.place(
-    soft,
-    cut.filter(({ y }) => y < plan.surfaceY - 12 * s),
-  );
-  return [...title, ...north, ...east, ...transmitterText, ...cutText];
+  return { ...around, marks, transmitter: points[0] ?? null, route: points, wires: drawn };
 }
 
-/** Nothing in compact pictures. */
+const straight = ([x1, y1]: Point, [x2, y2]: Point, stroke: Stroke, id: string): Mark => ({
+  kind: "line",
+  id,
+  x1,
+  y1,
+  x2,
+  y2,
+  stroke,
+});
+
+function transmitterMark([x, y]: Point, s: number): Mark {
+  const side = 9 * s;
+  const box = { x: x - side / 2, y: y - side / 2, width: side, height: side };
+  return { kind: "rect", id: "transmitter", ...box, fill: { role: "paper" }, stroke: { role: "ink", width: 1.4 * s } };
+}
+
+/** Conductors as far as the view reaches, and rings for the people in it. */
+function surroundingsFromAbove(drawing: Drawing, { cx, cy, reach, s }: Inset, place: (at: readonly number[]) => Point) {
+  const far = reach + 10 * s;
+  const frame = { left: cx - far, right: cx + far, top: Math.max(1, cy - far), bottom: cy + far };
+  const stroke: Stroke = { role: "line", width: 3.2 * s };
+  const pieces = drawing.surroundings.flatMap(({ name, points }) =>
+    points.slice(1).flatMap((end, i) => {
+      const ends = clipped(place(points[i]!), place(end), frame);
+      return ends ? [{ name, ends }] : [];
+    }),
+  );
+  const near = drawing.people
+    .map(({ name, at }) => ({ name, at: place(at) }))
+    .filter(({ at: [x, y] }) => Math.hypot(x - cx, y - cy) < far);
+  const rings = near.map(({ name, at: [x, y] }): Mark => {
+    const ring = { role: "field", width: 1.6 * s } as const;
+    return { kind: "circle", id: name, cx: x, cy: y, r: 3 * s, fill: { role: "paper" }, stroke: ring };
+  });
+  return {
+    marks: [...pieces.map(({ name, ends: [from, to] }) => straight(from, to, stroke, name)), ...rings],
+    conductors: pieces.map(({ ends }) => ends),
+    people: near.map(({ at }) => at),
+  };
+}
+
+/** Nothing in compact pictures and presentations. */
 export function fromAbove(answer: Answer, plan: StagePlan, board: LabelBoard): Mark[] {
   const { drawing } = answer;
-  if (plan.compact || !drawing || plan.maximumHeight !== null) return [];
   const inset = insetOf(plan);
-  const { s, reach } = inset;
+  if (!drawing || !inset) return [];
+  const { s, reach, radius, cx, cy } = inset;
   const azimuth = drawing.cutAzimuth;
-  const [x1, y1] = bearing(inset, azimuth, reach + 12 * s);
-  const [x2, y2] = bearing(inset, azimuth + 180, reach + 26 * s);
+  const [from, to] = [bearing(inset, azimuth, reach + 12 * s), bearing(inset, azimuth + 180, reach + 26 * s)];
   const cut: Mark = {
     kind: "line",
-    x1,
-    y1,
-    x2,
-    y2,
+    x1: from[0],
+    y1: from[1],
+    x2: to[0],
+    y2: to[1],
     stroke: { role: "ink2", width: 1 * s, dash: `${8 * s} ${3 * s} ${2 * s} ${3 * s}` },
   };
-  boxesAlong(
-    [
-      [x1, y1],
-      [x2, y2],
-    ],
-    1.5 * s,
-  ).forEach(board.avoid);
-  const { marks, transmitter } = planMarks(drawing, inset);
-  const [tx, ty] = transmitter;
-  board.reserve({ left: tx - 7 * s, right: tx + 7 * s, top: ty - 7 * s, bottom: ty + 7 * s });
-  return [...patternMarks(answer, inset), cut, ...marks, ...insetLabels(plan, inset, azimuth, transmitter, board)];
+  const view = planView(drawing, inset);
+  const circle = Array.from({ length: 37 }, (_, i) => bearing(inset, 10 * i, radius));
+  boxesAlong(circle, 1.5 * s).forEach(board.avoid);
+  boxesAlong([from, to], 2 * s).forEach(board.avoidFirmly);
+  boxesAlong(view.route, 2 * s).forEach(board.avoidFirmly);
+  for (const ends of view.conductors) boxesAlong(ends, 2.5 * s).forEach(board.avoidFirmly);
+  for (const ends of view.wires) boxesAlong(ends, 2 * s).forEach(board.reserve);
+  const squares = [[cx, cy] as Point, ...(view.transmitter ? [view.transmitter] : []), ...view.people];
+  for (const [x, y] of squares) board.reserve({ left: x - 6 * s, right: x + 6 * s, top: y - 6 * s, bottom: y + 6 * s });
+  const core = 0.6 * radius;
+  board.reserve({ left: cx - core, right: cx + core, top: cy - core, bottom: cy + core });
+  const labels = insetLabels(plan, inset, { azimuth, ends: [from, to], ...view }, board);
+  return [...patternMarks(answer, inset), cut, ...view.marks, ...labels];
 }

@@ -120,7 +120,8 @@ export function jointLabels(plan: RibbonPlan, board: LabelBoard): Mark[] {
         { role: "ink", size: 13 * s, weight: 600, id },
         { role: "ink2", size: 13 * s, id },
       ];
-      const place: LabelPlace = { lines: [name, texts[level] ?? ""], x: anchor === "end" ? x + 2 * s : x, y, anchor };
-      return board.place(styles, [place, { ...place, lines: [name] }]);
+      const place: LabelPlace = { lines: [name], x: anchor === "end" ? x + 2 * s : x, y, anchor };
+      const fuller = texts.slice(level).map((text) => ({ ...place, lines: [name, text] }));
+      return board.place(styles, [...fuller, place]);
     });
 }

@@ -1,9 +1,10 @@
 /** Words and watts on the ribbon, kept in this order where room is short: sky, heat, joints, power. */
 import type { Answer } from "@feedpath/engine";
 import { scalar } from "../kit/answerValues";
+import type { Box } from "../kit/box";
 import type { Mark } from "../kit/figure";
 import { type LabelBoard, type LabelPlace, type LabelStyle, textBox } from "../kit/labelBoard";
-import { givenWattsText, plainText, wattsText, withUnit } from "../kit/numberText";
+import { fixedText, givenWattsText, wattsText, withUnit } from "../kit/numberText";
 import { textWidth, wrapText } from "../kit/textWidth";
 import { jointLabels } from "./jointLabels";
 import { insideBaseline, leastSky, type RibbonPlan } from "./ribbonPlan";
@@ -67,25 +68,40 @@ function wordsApart(plan: RibbonPlan, style: LabelStyle, y: number, board: Label
   });
 }
 
+/** The watts that enter, in the first column wide enough; those that arrive, at the end of the last line. */
 function powerLabels(plan: RibbonPlan, board: LabelBoard): Mark[] {
   const baseline = insideBaseline(plan);
   if (baseline === null) return [];
   const { compact, s } = plan.stage;
   const inset = compact ? 6 : 12 * s;
   const style: LabelStyle = { role: "onPower", size: wattsSize(plan.stage), weight: 600 };
-  const end = plan.columns.findLast((column) => column.isLine)?.x1 ?? plan.xFeed;
-  const first = textWidth(givenWattsText(plan.whole), style.size, 600);
+  const enters = givenWattsText(plan.whole);
+  const first = textWidth(enters, style.size, 600);
   const wide = plan.columns.find((column) => column.x1 - column.x0 > first + 1.5 * inset);
   const left = wide && wide.power[0]! > 0.995 * plan.whole ? wide.x0 : plan.left;
   if (left + inset + first > plan.xFeed - 4) return [];
-  const start = board.place(style, [{ lines: [givenWattsText(plan.whole)], x: left + inset, y: baseline }]);
-  const arrives = plan.joints.find(({ x }) => Math.abs(x - end) < 0.01)?.power ?? plan.intoAntenna;
-  const text = wattsText(arrives);
-  const room = end - left - first - textWidth(text, style.size, 600) - 2.5 * inset;
+  if (!compact) for (const { x } of plan.joints) board.avoidFirmly(tickBox(plan, x));
+  const insets = [inset, inset / 2, inset / 3];
+  const start = board.place(
+    style,
+    insets.map((by) => ({ lines: [enters], x: left + by, y: baseline })),
+  );
+  const last = plan.columns.findLast((column) => column.isLine);
   const split = plan.columns.some((column) => column.branches.length > 0);
-  if (compact || split || room < 0 || text === givenWattsText(plan.whole)) return start;
-  return [...start, ...board.place(style, [{ lines: [text], x: end - inset, y: baseline, anchor: "end" }])];
+  const [end, room] = last ? [last.x1, last.x1 - last.x0] : [plan.xFeed, plan.xFeed - plan.left];
+  const arrives = wattsText(plan.joints.find(({ x }) => Math.abs(x - end) < 0.01)?.power ?? plan.intoAntenna);
+  const fits = textWidth(arrives, style.size, 600) + inset / 3 + 4 < room;
+  if (compact || split || !fits || arrives === enters) return start;
+  const places = insets.map((by): LabelPlace => ({ lines: [arrives], x: end - by, y: baseline, anchor: "end" }));
+  return [...start, ...board.place(style, places)];
 }
+
+const tickBox = (plan: RibbonPlan, x: number): Box => ({
+  left: x - plan.stage.s,
+  right: x + plan.stage.s,
+  top: plan.top,
+  bottom: plan.top + plan.k * plan.whole,
+});
 
 /** Name of each branch on its band, where the band is thick and long enough. */
 function branchLabels(plan: RibbonPlan, board: LabelBoard): Mark[] {
@@ -106,9 +122,13 @@ function branchLabels(plan: RibbonPlan, board: LabelBoard): Mark[] {
   });
 }
 
-/** "58 to 78 W". */
-export const rangeText = (low: number, high: number, unit: string): string =>
-  `${plainText(low, low < 9.95 ? 1 : 0)} to ${withUnit(plainText(high, high < 9.95 ? 1 : 0), unit)}`;
+/** "58 to 78 W": as many decimals, three at most, as tell the ends apart; milliwatts below a tenth of a watt. */
+export function wattsRangeText(low: number, high: number): string {
+  const [factor, unit] = high < 0.095 ? [1000, "mW"] : [1, "W"];
+  const [from, to] = [low * factor, high * factor];
+  const decimals = [to < 9.95 ? 1 : 0, 1, 2, 3].find((one) => fixedText(from, one) !== fixedText(to, one)) ?? 3;
+  return `${fixedText(from, decimals)} to ${withUnit(fixedText(to, decimals), unit)}`;
+}
 
 /** Cause of the doubt in a few words: the input that moves the watts most. */
 export function doubtCause(answer: Answer): string {
@@ -126,10 +146,12 @@ function doubtMarks(answer: Answer, plan: RibbonPlan, board: LabelBoard): Mark[]
   const x = skyRight + 7 * s;
   const [y1, y2] = [top + k * sky.low, top + k * sky.high];
   const stroke = { role: "ink", width: 1.5 * s } as const;
+  /** Caps that would run into one blot are left out: the bar alone is as short. */
+  const capped = y1 - y2 > 4 * s || y2 - y1 > 4 * s;
   const cap = (y: number): Mark => ({ kind: "line", x1: x - 6 * s, y1: y, x2: x + 6 * s, y2: y, stroke });
   const label = skyRight + 19 * s;
   const cause = wrapText(doubtCause(answer), 13 * s, stage.width - label);
-  const range = wrapText(rangeText(sky.low, sky.high, "W"), 13.7 * s, stage.width - label);
+  const range = wrapText(wattsRangeText(sky.low, sky.high), 13.7 * s, stage.width - label);
   const strong: LabelStyle = { role: "ink", size: 13 * s, weight: 600, id: "sky" };
   const styles = [...range.map(() => strong), { role: "ink2", size: 13 * s } as const];
   const texts = board.place(
@@ -138,7 +160,8 @@ function doubtMarks(answer: Answer, plan: RibbonPlan, board: LabelBoard): Mark[]
       [y1 + 4 * s, top + 12 * s].map((y) => ({ lines: [...range, ...lines], x: label, y })),
     ),
   );
-  return [{ kind: "line", x1: x, y1, x2: x, y2, stroke }, cap(y1), cap(y2), ...texts];
+  const caps = capped ? [cap(y1), cap(y2)] : [cap((y1 + y2) / 2)];
+  return [{ kind: "line", x1: x, y1, x2: x, y2, stroke }, ...caps, ...texts];
 }
 
 /** All words of the ribbon; `board` must span the whole picture. */

@@ -5,7 +5,7 @@ import type { LabelBoard, LabelPlace, LabelStyle } from "../kit/labelBoard";
 import { metresText } from "../kit/numberText";
 import type { Point } from "../kit/outline";
 import { textWidth } from "../kit/textWidth";
-import { feedPlace, highestWire, linePoints, partsOnLine, seenFromEnd } from "./antennaMarks";
+import { feedPlace, highestWire, linePoints, partsOnLine, seenFromEnd, transmitterBox } from "./antennaMarks";
 import { partSays } from "./columns";
 import type { Lobe } from "./lobe";
 import { partsInUse } from "./partsInUse";
@@ -36,17 +36,30 @@ function antennaLabel(drawing: Drawing, plan: StagePlan, shape: Lobe, board: Lab
   return board.place(style, places);
 }
 
+/** Too low for an arrow: the words alone, above the wire or below it. */
+function lowLabel(text: string, y: number, { s, surfaceY, xFeed }: StagePlan, board: LabelBoard): Mark[] {
+  const places = [13, 30, -13, -30].flatMap((right): LabelPlace[] =>
+    [y - 9 * s, y - 13 * s, Math.min(y + 16 * s, surfaceY - 4 * s)].map((baseline) => ({
+      lines: [text],
+      x: xFeed + right * s,
+      y: baseline,
+      anchor: right > 0 ? "start" : "end",
+    })),
+  );
+  return board.place({ role: "ink", size: 13 * s, weight: 600, halo: { role: "paper", width: 3 * s } }, places);
+}
+
 /** Dimension from the soil to the feed point, or to the top where the feed point is near the soil. */
 function heightMarks(drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark[] {
   const { s, surfaceY, xFeed, compact, ppm } = plan;
   const feedY = feedPlace(drawing, plan)[1];
   const topY = highestWire(drawing, plan);
   const y = surfaceY - feedY < 0.3 * (surfaceY - topY) ? topY : feedY;
-  if (surfaceY - y < 24 * s) return [];
   const text = metresText((surfaceY - y) / ppm);
+  if (surfaceY - y < 24 * s) return lowLabel(`${text} up`, y, plan, board);
   if (compact) {
     const place: LabelPlace = { lines: [`${text} up`], x: xFeed - 8, y: (surfaceY + 1.3 * y) / 2.3 + 4, anchor: "end" };
-    const style: LabelStyle = { role: "ink", size: 13 };
+    const style: LabelStyle = { role: "ink", size: 13, halo: { role: "paper", width: 3 } };
     return board.place(style, [place, { ...place, x: xFeed + 8, anchor: "start" }]);
   }
   const x = xFeed + 26 * s;
@@ -58,11 +71,13 @@ function heightMarks(drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark
   });
   board.avoid({ left: x - 2 * s, right: x + 2 * s, top: y, bottom: surfaceY });
   const bar = (at: number): Mark => ({ kind: "line", x1: x - 17 * s, y1: at, x2: x + 4 * s, y2: at, stroke });
+  const downs = [58, 44, 30, 74, 18].map((down) => y + down * s).filter((at) => at < surfaceY - 8 * s);
   const label = board.place({ role: "ink", size: 13 * s, weight: 600 }, [
-    ...[58, 44, 30, 74].map((down) => ({ lines: [text], x: x + 7 * s, y: y + down * s })),
+    ...downs.map((at) => ({ lines: [text], x: x + 7 * s, y: at })),
     { lines: [text], x: x + 7 * s, y: (y + surfaceY) / 2 + 5 * s },
-    { lines: [text], x: x - 7 * s, y: y + 58 * s, anchor: "end" },
+    ...downs.map((at) => ({ lines: [text], x: x - 7 * s, y: at, anchor: "end" as const })),
     { lines: [text], x: x + 7 * s, y: y - 6 * s },
+    { lines: [text], x: x + 7 * s, y: y + 4 * s },
   ]);
   return [
     { kind: "line", x1: x, y1: surfaceY - 2 * s, x2: x, y2: y, stroke },
@@ -74,36 +89,41 @@ function heightMarks(drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark
   ];
 }
 
-/** Beside the middle of the line's longest straight piece. */
-function besideLongest(points: readonly Point[], text: string, s: number): LabelPlace {
+/** Along the line's longest straight piece: left of a steep one, above or below a level one. */
+function besideLongest(points: readonly Point[], text: string, s: number): LabelPlace[] {
   const pieces = points.slice(1).map((b, i) => [points[i]!, b] as const);
   const length = ([a, b]: readonly [Point, Point]) => Math.hypot(b[0] - a[0], b[1] - a[1]);
   const [a = [0, 0], b = [0, 0]] = pieces.toSorted((one, other) => length(other) - length(one))[0] ?? [];
-  const [x, y] = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-  const vertical = Math.abs(b[1] - a[1]) > Math.abs(b[0] - a[0]);
-  return vertical
-    ? { lines: [text], x: x - 9 * s, y: y + 4 * s, anchor: "end" }
-    : { lines: [text], x, y: y - 9 * s, anchor: "middle" };
+  const [run, rise] = [Math.abs(b[0] - a[0]), Math.abs(b[1] - a[1])];
+  const clear = ((textWidth(text, 13 * s) / 2) * rise) / Math.max(run, 1);
+  return [0.5, 0.4, 0.3, 0.6].flatMap((share): LabelPlace[] => {
+    const [x, y] = [a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])];
+    if (rise > run) return [{ lines: [text], x: x - 9 * s, y: y + 4 * s, anchor: "end" }];
+    return [-9 * s - clear, 18 * s + clear].map((by) => ({ lines: [text], x, y: y + by, anchor: "middle" }));
+  });
 }
 
 /** Characters of the file's words for a line that stand in the picture; beyond, its length alone. */
 const longestSaying = 30;
 
 function lineLabels(answer: Answer, drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark[] {
-  const { s, compact, surfaceY } = plan;
+  const { s, compact } = plan;
   const lines = partsInUse(answer).filter((part) => part.kind === "line");
   const points = linePoints(answer, drawing, plan);
-  const [x = plan.xTransmitter, y = surfaceY] = points[0] ?? [];
-  const bottom = Math.min(y + 3 * s, surfaceY);
+  const { x, bottom } = transmitterBox(points, plan);
   const word = compact ? "set" : "transmitter";
   const name: LabelPlace = { lines: [word], x, y: bottom - 25 * s, anchor: "middle" };
-  const nameMarks = board.place({ role: "ink", size: 13 * s, id: "transmitter" }, [
-    name,
-    { ...name, anchor: "start", x: Math.max(1, x - 13 * s) },
-    { ...name, y: bottom - 42 * s },
-    { ...name, y: bottom - 7 * s, x: x - 17 * s, anchor: "end" },
-    { ...name, y: bottom - 22 * s, x: x - 17 * s, anchor: "end" },
-  ]);
+  const nameMarks = board.place(
+    { role: "ink", size: 13 * s, id: "transmitter", halo: { role: "paper", width: 3 * s } },
+    [
+      name,
+      { ...name, anchor: "start", x: Math.max(1, x - 13 * s) },
+      { ...name, anchor: "end", x: x + 13 * s },
+      { ...name, y: bottom - 5 * s, x: x - 17 * s, anchor: "end" },
+      { ...name, y: bottom - 22 * s, x: x - 17 * s, anchor: "end" },
+      { ...name, y: bottom - 42 * s },
+    ],
+  );
   const total = lines.reduce((sum, part) => sum + part.length, 0);
   const saying = lines.length === 1 ? lines[0]!.says : lines.map((part) => part.says).join(", ");
   const long = saying.length > longestSaying;
@@ -113,7 +133,7 @@ function lineLabels(answer: Answer, drawing: Drawing, plan: StagePlan, board: La
     ...[70, 95]
       .filter((right) => x + right * s + textWidth(text, 13 * s) < plan.xFeed)
       .map((right) => ({ lines: [text], x: x + right * s, y: bottom - 10 * s })),
-    besideLongest(points, text, s),
+    ...besideLongest(points, text, s).filter((place) => place.y < plan.surfaceY - 4 * s),
   ];
   const id = lines.map((part) => part.name).join(", ");
   const style: LabelStyle = { role: "ink", size: 13 * s, id, halo: { role: "paper", width: 3 * s } };
@@ -134,7 +154,7 @@ function partLabels(answer: Answer, drawing: Drawing, plan: StagePlan, board: La
     const above: LabelPlace = { lines: [text], x: x + 8 * s, y: y - 10 * s, anchor: "end" };
     const higher: LabelPlace = { ...above, x: x - 8 * s, anchor: "start" };
     const places = vertical ? [beside, { ...beside, x: x + 42 * s, anchor: "start" as const }] : [above, higher];
-    return board.place({ role: "ink", size: 13 * s, id: part.name }, places);
+    return board.place({ role: "ink", size: 13 * s, id: part.name, halo: { role: "paper", width: 3 * s } }, places);
   });
 }
 

@@ -5,7 +5,9 @@ import type { Figure, Mark } from "../kit/figure";
 import { createLabelBoard, type LabelBoard } from "../kit/labelBoard";
 import { type Point, polyline, rounded } from "../kit/outline";
 import { angleLabels, arcAndRay, reserveLobe } from "./angleMarks";
-import { linePoints, reserveStation, stationMarks } from "./antennaMarks";
+import { linePoints, reserveStation, stationMarks, transmitterBox } from "./antennaMarks";
+import { aroundMarks, aroundOf, reserveAround } from "./around";
+import { aroundLabels } from "./aroundLabels";
 import { fromAbove } from "./fromAbove";
 import { lobe } from "./lobe";
 import { ribbonLabels } from "./ribbonLabels";
@@ -20,7 +22,9 @@ import { stageDescription, stageTable } from "./stageWords";
 function sectionMarks(answer: Answer, plan: StagePlan, board: LabelBoard): Mark[] {
   const { drawing } = answer;
   if (!drawing) return [];
+  const around = aroundOf(drawing, plan);
   reserveStation(answer, drawing, plan, board);
+  reserveAround(around, plan, board);
   const shape = lobe(answer, plan);
   reserveLobe(plan, shape, board);
   const inset = fromAbove(answer, plan, board);
@@ -29,8 +33,10 @@ function sectionMarks(answer: Answer, plan: StagePlan, board: LabelBoard): Mark[
     ...arcAndRay(plan, shape),
     ...surfaceMarks(drawing, plan),
     ...inset,
+    ...aroundMarks(around, plan),
     ...stationMarks(answer, drawing, plan),
     ...sectionLabels(answer, drawing, plan, shape, board),
+    ...aroundLabels(around, plan, board),
     ...angleLabels(plan, shape, board),
     ...soilNotes(answer, plan, board),
   ];
@@ -42,14 +48,14 @@ function guideLines(answer: Answer, plan: StagePlan, ribbon: RibbonPlan): Point[
   if (plan.compact || !drawing) return [];
   const { s, surfaceY, sectionHeight } = plan;
   const bend = surfaceY + 0.45 * (sectionHeight - surfaceY);
-  const [, transmitterY = surfaceY] = linePoints(answer, drawing, plan)[0] ?? [];
+  const transmitter = transmitterBox(linePoints(answer, drawing, plan), plan);
   const down = (from: number, y: number, to: number): Point[] => [
     [from, y],
     [from, bend],
     [to, sectionHeight + 4 * s],
   ];
   return [
-    down(plan.xTransmitter, Math.min(transmitterY, surfaceY) + 6 * s, ribbon.left),
+    down(transmitter.x, transmitter.bottom + 3 * s, ribbon.left),
     down(plan.xFeed, surfaceY + 5 * s, ribbon.xFeed),
   ];
 }

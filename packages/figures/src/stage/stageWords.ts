@@ -1,10 +1,12 @@
 /** The stage for readers who do not see it: a sentence a joint in path order, and the table of watts. */
-import type { Answer, Joint, PartResult } from "@feedpath/engine";
-import { optionalNumber, requiredNumber, scalar } from "../kit/answerValues";
+import type { Answer, Drawing, Joint, PartResult } from "@feedpath/engine";
+import { numbersOf, requiredNumber, requiredTable, scalar } from "../kit/answerValues";
 import type { FigureTable } from "../kit/figure";
 import { givenWattsText, impedanceText, metresText, voltsText, wattsText } from "../kit/numberText";
+import { strongestText } from "./angleMarks";
 import { partSays } from "./columns";
 import { swrOnText } from "./jointWords";
+import { strongestOf } from "./lobe";
 
 const backwards = (watts: number): string =>
   watts < 0 ? `${wattsText(-watts)} come back` : `${wattsText(watts)} pass`;
@@ -28,13 +30,22 @@ function doubt(answer: Answer): string {
   return ` Between ${wattsText(sky.low)} and ${wattsText(sky.high)} may leave, as far as the inputs are known.`;
 }
 
+function alsoThere({ surroundings: conductors, people, feedPoint }: Drawing): string {
+  const [fx = 0, fy = 0] = feedPoint;
+  const names = conductors.map(({ name }) => name);
+  const near = names.length > 0 ? ` Around it: ${names.join(", ")}.` : "";
+  const who = people.map(({ name, at: [x = 0, y = 0] }) => `${name} (${metresText(Math.hypot(x - fx, y - fy))})`);
+  const where = "level distance from the feed point";
+  return who.length > 0 ? `${near} People, with the ${where}: ${who.join(", ")}.` : near;
+}
+
 function surroundings(answer: Answer): string {
   const { drawing } = answer;
   if (!drawing) return "";
   const up = metresText(drawing.feedPoint[2] ?? 0);
-  const elevation = optionalNumber(answer, "elevationOfMaximum");
-  const strongest = elevation === null ? "" : ` The field is strongest ${elevation.toFixed(0)}° above the horizon.`;
-  return ` ${capital(drawing.antennaSays)}, feed point ${up} up, over ${drawing.soil.says}.${strongest}`;
+  const table = requiredTable(answer, "elevationCut");
+  const strongest = strongestText(strongestOf(numbersOf(table, "elevation"), numbersOf(table, "gain")));
+  return ` ${capital(drawing.antennaSays)}, feed point ${up} up, over ${drawing.soil.says}. In the cut the field is ${strongest}.${alsoThere(drawing)}`;
 }
 
 /** One sentence a joint and a part, in path order, then wires, soil and sky. */

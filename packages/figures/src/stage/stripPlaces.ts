@@ -41,10 +41,11 @@ interface Wording {
 }
 
 const shortWords = (strip: HeatStrip): string => strip.says.replace(/^the /, "");
+const compactWords = (strip: HeatStrip): string => shortWords(strip).replace(/ together$/, "");
 
 const wordings = (compact: boolean): Wording[] => {
   const bare: Wording = { words: () => null, apart: false };
-  const short: Wording = { words: shortWords, apart: false };
+  const short: Wording = { words: compact ? compactWords : shortWords, apart: false };
   const full: Wording = { words: (strip) => `warms ${strip.says}`, apart: false };
   return compact ? [short, { ...short, apart: true }, bare] : [full, short, bare];
 };

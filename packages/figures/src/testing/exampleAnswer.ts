@@ -183,6 +183,41 @@ const emptyAnswer: Answer = {
   provenance: { program: "", catalogue: "", kernels: "", file: "", methods: [] },
 };
 
+/** The dipole with conductors and people about it, one of each out of the picture. */
+export function exampleAround(): Answer {
+  const surroundings = [
+    {
+      name: "garden fence",
+      points: [
+        [-9, 6, 1],
+        [9, 6, 1],
+      ],
+    },
+    {
+      name: "lamp post",
+      points: [
+        [4, 14, 0],
+        [4, 14, 6],
+      ],
+    },
+    {
+      name: "crane at the harbour",
+      points: [
+        [0, 300, 0],
+        [0, 300, 60],
+      ],
+    },
+  ];
+  const people = [
+    { name: "bench", at: [0, 10, 0] },
+    { name: "kitchen", at: [-3, -7, 0] },
+    { name: "pantry", at: [3, -7.2, 0] },
+    { name: "roof terrace next door", at: [12, 3, 7] },
+    { name: "office across the river", at: [0, 250, 12] },
+  ];
+  return { ...exampleAnswer(), drawing: { ...exampleDrawing, surroundings, people } };
+}
+
 /** Two lines, a tuner and a balun: a column where SWR jumps, and five strips. */
 export function exampleLongPath(): Answer {
   const base = exampleAnswer();
