@@ -1,82 +1,13 @@
 /** Why lines have the impedance they have: what each optimum asks for, and what lies between. */
 import type { Answer, Table } from "@feedpath/engine";
 import { numbersOf, optionalNumber, requiredColumn, requiredNumber, requiredTable } from "../kit/answerValues";
-import type { Figure, Role } from "../kit/figure";
-import { fixedText, significantText, withUnit } from "../kit/numberText";
+import type { Figure } from "../kit/figure";
+import { significantText } from "../kit/numberText";
 import { drawChart } from "./chart";
 import type { ChartOptions, Panel, Ring, Vertical } from "./chartTypes";
+import { extraText, headroom, type Measure, measures, ohmText, shareText, standards } from "./compromiseMeasures";
 import { roundSpan } from "./panelFrame";
 import { allNumbers, bandsNote, figureTable, valueAt } from "./tableValues";
-
-interface Measure {
-  readonly column: string;
-  /** Name of the value that holds its optimum, ohm. */
-  readonly optimum: string;
-  readonly panelName: string;
-  readonly label: string;
-  /** Words of the optimum: "most power". */
-  readonly best: string;
-  /** Start of the names of the values that tell where 50 and 75 ohm stand, percent. */
-  readonly standing: string;
-  /** From full to short. */
-  readonly standingText: (percent: number) => readonly [string, string];
-  readonly role: Role;
-  readonly labelRole: Role;
-  /** The scale starts at zero and ends at this many times the least value; null: at the largest. */
-  readonly upTo: number | null;
-}
-
-/** Impedances in use: where they stand, and what they give away. Ohm. */
-const standards = [50, 75];
-
-const shareText = (percent: number): string => withUnit(fixedText(percent, 0), "%");
-const extraText = (percent: number): string => withUnit(fixedText(percent, percent < 9.95 ? 1 : 0), "%");
-const ofTheMost = (percent: number) => [`${shareText(percent)} of the most`, shareText(percent)] as const;
-const overTheLeast = (percent: number) => [`${extraText(percent)} over the least`, `+${extraText(percent)}`] as const;
-
-const measures: readonly Measure[] = [
-  {
-    column: "peakPower",
-    optimum: "powerOptimum",
-    panelName: "peak power before breakdown",
-    label: "power",
-    best: "most power",
-    standing: "peakPowerShareAt",
-    standingText: ofTheMost,
-    role: "power",
-    labelRole: "powerInk",
-    upTo: null,
-  },
-  {
-    column: "peakVoltage",
-    optimum: "voltageOptimum",
-    panelName: "peak voltage before breakdown",
-    label: "voltage",
-    best: "most voltage",
-    standing: "peakVoltageShareAt",
-    standingText: ofTheMost,
-    role: "ink",
-    labelRole: "ink",
-    upTo: null,
-  },
-  {
-    column: "attenuation",
-    optimum: "attenuationOptimumAtFrequency",
-    panelName: "attenuation, dB per 100 m",
-    label: "attenuation",
-    best: "least loss",
-    standing: "extraAttenuationAt",
-    standingText: overTheLeast,
-    role: "heat",
-    labelRole: "heatInk",
-    upTo: 4,
-  },
-];
-
-/** Room above the highest point for its number. */
-const headroom = 1.15;
-
-const ohmText = (ohms: number): string => withUnit(fixedText(ohms, ohms < 10 ? 1 : 0), "Ω");
 
 /** Volts and watts by a power of a thousand, so that the ticks are short. */
 function prefixOf(unit: string, most: number): { readonly factor: number; readonly unit: string } {

@@ -4,9 +4,9 @@ import { type Box, boxesAlong, clipped, inside, overlap } from "../kit/box";
 import type { Mark } from "../kit/figure";
 import type { LabelBoard } from "../kit/labelBoard";
 import type { Point } from "../kit/outline";
-import { toPicture } from "./antennaMarks";
 import { distanceFromCut, projection } from "./cut";
 import { insetBox } from "./insetPlan";
+import { toPicture } from "./partsOnLine";
 import type { StagePlan } from "./stagePlan";
 
 export interface Conductor {

@@ -3,7 +3,7 @@ import { inside, overlap } from "../kit/box";
 import type { Figure, Mark } from "../kit/figure";
 import { type TextMark, textBox } from "../kit/labelBoard";
 import { exampleAnswer, exampleDrawing, exampleLongPath, exampleTee, mixes } from "../testing/exampleAnswer";
-import { wattsRangeText } from "./ribbonLabels";
+import { wattsRangeText } from "./doubtMarks";
 import { ribbonPlan } from "./ribbonPlan";
 import { ribbon, section, stage } from "./stage";
 import { type StageOptions, stageStyle } from "./stageOptions";
