@@ -101,7 +101,7 @@ const slips: readonly (readonly [string, string, string, string | null])[] = [
   [
     "length: 28 m",
     "length: unknown",
-    '"unknown" cannot stand here: no source publishes a range for it. Write an estimate: between A and B.',
+    '"unknown" cannot stand here: no source publishes a range for it. Write an estimate: between A m and B m.',
     null,
   ],
   [

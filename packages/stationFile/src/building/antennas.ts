@@ -15,6 +15,7 @@ import type { FileStation } from "../schema/station";
 import { type Build, fault, fill } from "./build";
 import { lumpedOf, quality } from "./components";
 import { buildShape, type ShapeSpot, wireOf } from "./shapes";
+import { theAntenna } from "./spot";
 import { buildWires } from "./wires";
 
 /** Antennas by name with their place in the file. */
@@ -65,7 +66,10 @@ export function buildAntenna(build: Build, antenna: WrittenAntenna, index: numbe
     feeds: buildFeeds(written, name),
     against: written.against ?? null,
     radials: written.radials
-      ? buildRadials({ ...spot, place: `${place}.radials`, name: `the radials of ${name}` }, written.radials)
+      ? buildRadials(
+          { ...spot, place: `${place}.radials`, name: `the radials of ${theAntenna(name)}` },
+          written.radials,
+        )
       : null,
     loads: (written.loads ?? []).map((load, at) => buildLoad({ ...spot, place: `${place}.loads.${at}` }, load, at)),
     at: written.at ?? originOf(build, shapes, place, name),
@@ -78,12 +82,12 @@ const origin: Place = [exactly(0), exactly(0), exactly(0)];
 function originOf(build: Build, shapes: Antenna["shapes"], place: string, name: string): Place {
   const placed = shapes.every(({ shape }) => ["end-fed wire", "loop", "wires"].includes(shape.kind));
   if (placed) return origin;
-  const reason = "not given: places in the file count from here";
+  const reason = "not given: the other places of the file count from there";
   return fill<Place>(build, undefined, {
     place: `${place}.at`,
-    name: `spot of ${name}`,
+    name: `where ${theAntenna(name)} stands`,
     value: origin,
-    says: "[0 m up]",
+    says: "at the origin",
     reason,
   });
 }
@@ -158,7 +162,7 @@ function buildRadials(spot: ShapeSpot, written: FileRadials): Radials {
 }
 
 function buildLoad(spot: ShapeSpot, written: FileLoad, index: number): Load {
-  const named = { ...spot, name: `load ${index + 1} of ${spot.name}` };
+  const named = { ...spot, name: `load ${index + 1} of ${theAntenna(spot.name)}` };
   const base = { on: written.on, fromFeed: written["from feed"], length: written.length ?? null };
   if ("hat" in written) {
     const { spokes, length, ring } = written.hat;

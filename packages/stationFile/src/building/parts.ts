@@ -57,7 +57,7 @@ function line(spot: Spot, base: Base, part: Of<"line">): LinePart {
     line: buildLine(spot.build, part.line, [...spot.path, "line"], `${spot.place}.line`, spot.name),
     length: part.length,
     route: part.route ?? [],
-    condition: fillWord(spot, part.condition, "condition", "condition", "dry", "not given: a dry, sound line"),
+    condition: fillWord(spot, part.condition, "condition", "condition", "dry", "not given: dry and sound"),
     excessLoss: fillNumber(
       spot,
       part["excess loss"],

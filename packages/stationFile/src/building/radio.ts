@@ -95,8 +95,8 @@ export function buildTransmitter(build: Build, file: FileStation["transmitter"])
 /** The table of delivered power against SWR; without one full power is taken as delivered. */
 function foldback(build: Build, table: Readonly<Record<string, Quantity>> | undefined): Transmitter["powerAtSwr"] {
   if (!table) {
-    const reason = "not given how the set turns itself down: the full power is taken as delivered into any load";
-    list(build, "transmitter.powerAtSwr", "power delivered at a high SWR", "full power", reason);
+    const reason = "the file does not say how far the set turns itself down";
+    list(build, "transmitter.powerAtSwr", "power at a high SWR", "delivered in full", reason);
     return [];
   }
   const path = ["transmitter", "power at SWR"];

@@ -5,6 +5,7 @@ import type { FileShape } from "../schema/antenna";
 import { parseConductor } from "../units/conductor";
 import { type Build, fault, fill, fillQuantity } from "./build";
 import { adjustable } from "./components";
+import { theAntenna } from "./spot";
 
 /** Where a shape stands: in the file, in the station, and what it is called. */
 export interface ShapeSpot {
@@ -25,7 +26,7 @@ export function wireOf(spot: ShapeSpot, written: Conductor | undefined, key = "w
   if (!usual.ok) throw new Error(usual.fault.message);
   return fill<Conductor>(spot.build, undefined, {
     place: `${spot.place}.${key}`,
-    name: `wire of ${spot.name}`,
+    name: `wire of ${theAntenna(spot.name)}`,
     value: usual.value,
     says: `${usualWire}, bare`,
     reason: "not given: common practice, no source",
@@ -37,7 +38,7 @@ const east = Math.PI / 2;
 function turned(spot: ShapeSpot, written: Quantity | undefined, key: string, what: string): Quantity {
   return fillQuantity(spot.build, written, "angle", {
     place: `${spot.place}.${key}`,
-    name: `${what} of ${spot.name}`,
+    name: `${what} of ${theAntenna(spot.name)}`,
     value: east,
     reason: "not given: azimuths of the answer count from this",
   });
@@ -54,14 +55,14 @@ interface FileSpan {
 function spanOf(spot: ShapeSpot, written: FileSpan) {
   const endsHeight = fill<Quantity | null>(spot.build, written["ends height"], {
     place: `${spot.place}.endsHeight`,
-    name: `height of the ends of ${spot.name}`,
+    name: `ends of ${theAntenna(spot.name)}`,
     value: null,
-    says: "level with the feed point",
+    says: "as high as the feed point",
     reason: "not given",
   });
   const sag = fillQuantity(spot.build, written.sag, "length", {
     place: `${spot.place}.sag`,
-    name: `sag of ${spot.name}`,
+    name: `sag of ${theAntenna(spot.name)}`,
     value: 0,
     reason: "not given: a taut wire",
   });
@@ -114,7 +115,7 @@ function vertical(spot: ShapeSpot, written: Of<"vertical">["vertical"]): Shape {
   }
   const base = fillQuantity(spot.build, written.base, "length", {
     place: `${spot.place}.base`,
-    name: `base of ${spot.name}`,
+    name: `base of ${theAntenna(spot.name)}`,
     value: 0,
     reason: "not given: fed at the surface of the soil",
   });
@@ -165,7 +166,7 @@ function beam(spot: ShapeSpot, written: Of<"beam">["beam"]): Shape {
   }
   const boomCorrection = fill<"insulated" | "none">(spot.build, written["boom correction"], {
     place: `${spot.place}.boomCorrection`,
-    name: `boom correction of ${spot.name}`,
+    name: `boom correction of ${theAntenna(spot.name)}`,
     value: "none",
     says: "none",
     reason: "not given: element lengths are taken as they act",

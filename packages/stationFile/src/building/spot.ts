@@ -12,6 +12,9 @@ export interface Spot {
   readonly name: string;
 }
 
+/** An antenna in the name of an assumption: "the antenna" where the file has one without a name. */
+export const theAntenna = (name: string): string => (name === "antenna" ? "the antenna" : name);
+
 /** Fills a number of a part. */
 export function fillNumber(
   spot: Spot,

@@ -2,6 +2,7 @@
 import type { Antenna, Shape } from "@feedpath/engine";
 import type { WrittenAntenna } from "../building/antennas";
 import { fault } from "../building/build";
+import { orList } from "../units/nearest";
 import type { Checked } from "./checked";
 import { allParts, checkName } from "./references";
 
@@ -65,6 +66,11 @@ function checkAgainst(checked: Checked, antenna: Antenna, { path, written }: Wri
     ...wires,
     ...station.earths.map((earth) => earth.name),
   ];
+  if (/^(ground|soil|earth)$/i.test(against) && !known.includes(against)) {
+    const message = `The soil alone ("${against}") is no return for the antenna's current. Name one of: ${orList(known.slice(0, 12))}.`;
+    build.report([...path, "against"], "value", fault(message, orList(known.slice(0, 12))));
+    return;
+  }
   checkName(checked, against, known, "Nothing to work against", [...path, "against"]);
 }
 

@@ -63,7 +63,7 @@ function noKind(title: string, kinds: readonly string[], value: Record<string, u
     if (near !== null)
       return { path: [key], fault: fault(`${title} has no kind "${shown(key)}". Nearest: ${near}.`, near, near) };
   }
-  return { path: [], fault: fault(`${title} must say its kind with one of: ${kinds.join(", ")}.`, orList(kinds)) };
+  return { path: [], fault: fault(`${title} must say its kind with one of: ${orList(kinds)}.`, orList(kinds)) };
 }
 
 /** One text, or an entry: whichever stands there. */

@@ -43,13 +43,17 @@ const EntryType = z.core.$constructor<z.ZodObject, EntryDef>("Entry", (inst, def
 function notAMap(def: EntryDef, value: unknown): Fault {
   const keys = orList(Object.keys(def.shape).slice(0, 4));
   const found = value === null || value === undefined ? "nothing" : Array.isArray(value) ? "a list" : "a single value";
-  return fault(`${def.title} is written as keys with values (${keys}); ${found} stands here.`, `{ ${keys}: ... }`);
+  const [first] = Object.keys(def.shape);
+  return fault(
+    `${def.title} is written as keys with values (${keys}); ${found} stands here.`,
+    `a line such as "${first}: ..."`,
+  );
 }
 
 function unknownKey(title: string, key: string, keys: readonly string[], value: Record<string, unknown>): Fault {
   const free = keys.filter((known) => !Object.hasOwn(value, known));
   const near = nearestWord(key, free);
-  const hint = near === null ? `It may have: ${keys.join(", ")}.` : `Nearest: ${near}.`;
+  const hint = near === null ? `It may have: ${orList(keys)}.` : `Nearest: ${near}.`;
   return fault(`${title} has no key "${shown(key)}". ${hint}`, orList(keys), near);
 }
 

@@ -4,7 +4,7 @@ import type { LineEntry } from "@feedpath/engine";
 import * as z from "zod";
 import { findLine, lineCatalogue } from "../catalogue/lines";
 import { faulty, type Parsed, parsed } from "../units/fault";
-import { nearestWord, shown } from "../units/nearest";
+import { nearestWord, orList, shown } from "../units/nearest";
 import { kindEntry, textOr } from "./choice";
 import { conductor } from "./conductors";
 import { entry } from "./entry";
@@ -23,7 +23,7 @@ const fromCatalogue = written<LineEntry>(
     if (found) return parsed(found);
     const near = nearestWord(text, designations);
     const own = "Or describe it: { impedance: 50 ohm, velocity: 0.66, loss: { 10 MHz: 4.6 dB/100 m } }.";
-    const hint = near === null ? `Known: ${designations.join(", ")}.` : `Nearest: ${near}.`;
+    const hint = near === null ? `Known: ${orList(designations)}.` : `Nearest: ${near}.`;
     return faulty(`The catalogue has no line "${shown(text)}". ${hint} ${own}`, "a line of the catalogue", {
       nearest: near,
       mend: near,

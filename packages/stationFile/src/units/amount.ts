@@ -28,6 +28,16 @@ export function plainSymbols(text: string): string {
     .trim();
 }
 
+/** Kinds of quantity with one unit that nearly everybody means; metres or feet, mS/m or S/m are for the owner to say. */
+const usualUnit: ReadonlySet<DimensionName> = new Set<DimensionName>(["frequency", "power", "impedance"]);
+
+/** 33' 6" as "33 ft 6 in"; null for anything else. */
+function feetByMarks(text: string): string | null {
+  const match = /^(\d+(?:\.\d+)?)\s*['\u2032\u2019]\s*(?:(\d+(?:\.\d+)?)\s*(?:["\u2033\u201d]|'')?)?$/.exec(text);
+  if (!match) return null;
+  return match[2] === undefined ? `${match[1]} ft` : `${match[1]} ft ${match[2]} in`;
+}
+
 const lower = (title: string): string => title.toLowerCase();
 
 /** "a length (m, cm, mm, ft or in)", "a number without a unit". */
@@ -116,6 +126,11 @@ export function parseDifference(text: string, name: DimensionName): Parsed<Amoun
     const inches = Number(both[1]) * 12 + Number(both[2]);
     return parsed({ value: inches * 0.0254, unit: dimension.units.in as Unit, unitName: "in" });
   }
+  const primes = name === "length" ? feetByMarks(text) : null;
+  if (primes !== null)
+    return faulty(`"${shown(text)}": feet and inches are written with ft and in.`, expectedAmount(dimension), {
+      mend: primes,
+    });
   const match = numberPattern.exec(text);
   if (!match) {
     const expected = expectedAmount(dimension);
@@ -125,7 +140,10 @@ export function parseDifference(text: string, name: DimensionName): Parsed<Amoun
   const unitName = unitText.replaceAll(" ", "");
   const unit = unitName === "" && dimension.bare ? bareUnit : dimension.units[unitName];
   if (unitName === "" && !unit) {
-    return faulty(`${dimension.title} needs a unit: ${orList(dimension.offered)}.`, expectedAmount(dimension));
+    const mend = usualUnit.has(name) ? `${text} ${dimension.offered[0]}` : null;
+    return faulty(`${dimension.title} needs a unit: ${orList(dimension.offered)}.`, expectedAmount(dimension), {
+      mend,
+    });
   }
   if (!unit || (unitName !== "" && !Object.hasOwn(dimension.units, unitName))) {
     return unknownUnit(text, unitText, dimension);

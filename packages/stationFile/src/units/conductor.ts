@@ -94,9 +94,21 @@ function pieces(text: string): Pieces | null {
   return wall === "" || plastic === "" ? null : { size, form, metal, sleeve: { wall, plastic } };
 }
 
+/** A wire given by its gauge number: the diameter is ASTM B258's, 0.127 mm times 92 to the power (36 - n)/39. */
+function byGauge(text: string): Parsed<Conductor> | null {
+  const match = /^#?\s?(\d{1,2})\s*(?:AWG|gauge|ga)\b\s*(.*)$/i.exec(text);
+  if (!match) return null;
+  const millimetres = `${(0.127 * 92 ** ((36 - Number(match[1])) / 39)).toFixed(2)} mm`;
+  return faulty(`A wire is given by its diameter: ${match[1]} AWG is ${millimetres}.`, expectedConductor, {
+    mend: `${millimetres} ${match[2] === "" ? "copper" : match[2]}`,
+  });
+}
+
 /** Reads a conductor from one text. `perfect` as the metal is lossless. */
 export function parseConductor(written: string): Parsed<Conductor> {
   const text = plainSymbols(written).replace(/\s+/g, " ");
+  const gauge = byGauge(text);
+  if (gauge) return gauge;
   const cut = pieces(text);
   if (!cut) {
     return faulty(

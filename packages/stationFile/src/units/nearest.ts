@@ -1,4 +1,5 @@
 import { distance } from "fastest-levenshtein";
+import { wordForSaid } from "./askersWords";
 
 /** Longest word that is compared: the edit distance grows with the product of the lengths. */
 const longestWord = 40;
@@ -7,13 +8,16 @@ const mostWords = 300;
 
 /**
  * The valid word nearest to a written one by edit distance, or null when none is near (more than a third of the
- * letters, at least two, would change). Case counts for nothing here: "mhz" is nearest to "MHz".
+ * letters, at least two, would change). Case counts for nothing here: "mhz" is nearest to "MHz". What people call a
+ * thing otherwise is nearest to its word here: "coax" to "line".
  */
 export function nearestWord(written: string, words: readonly string[]): string | null {
   if (written === "" || written.length > longestWord || words.length === 0) return null;
   const folded = written.toLowerCase();
   const same = words.find((word) => word.toLowerCase() === folded);
   if (same !== undefined) return same;
+  const meant = wordForSaid(written, words);
+  if (meant !== null) return meant;
   const allowed = Math.max(written.length > 2 ? 2 : 1, Math.floor(written.length / 3));
   let best: { readonly word: string; readonly steps: number; readonly shared: number } | null = null;
   for (const word of words.slice(0, mostWords)) {

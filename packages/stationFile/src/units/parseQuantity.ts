@@ -80,7 +80,7 @@ export function parseQuantity(written: string, name: DimensionName, rule: Quanti
   const dimension = dimensions[name];
   if (text === "unknown") {
     return faulty(
-      `"unknown" cannot stand here: no source publishes a range for it. Write an estimate: between A and B.`,
+      `"unknown" cannot stand here: no source publishes a range for it. Write an estimate${exampleOf(name)}.`,
       `${expectedAmount(dimension)}, or between two of them`,
     );
   }
@@ -95,12 +95,33 @@ function readPlain(text: string, name: DimensionName): Parsed<Quantity> {
   return amount.ok ? parsed(exactly(amount.value.value)) : amount;
 }
 
+/** ": between 4 m and 6 m" in the first unit that is offered. */
+function exampleOf(name: DimensionName): string {
+  const [unit] = dimensions[name].offered;
+  return unit === undefined ? ": between A and B" : `: between A ${unit} and B ${unit}`;
+}
+
 export interface Span {
   readonly from: number;
   readonly to: number;
 }
 
 const spanPattern = /^(.+?)\s+to\s+(.+)$/;
+
+/** "7 - 7.2 MHz" as a span; null for anything else. */
+function dashedSpan(text: string): string | null {
+  const match = /^(\d[\d.]*)\s*([A-Za-z]*)\s*(?:-|\u2013|\.\.)\s*(\d[\d.]*)\s*([A-Za-z]+)$/.exec(text);
+  if (!match) return null;
+  const [, from, fromUnit, to, toUnit] = match;
+  return `${from} ${fromUnit === "" ? toUnit : fromUnit} to ${to} ${toUnit}`;
+}
+
+/** "4:1" as "50 ohm to 200 ohm", the step that is meant most often; null for anything else. */
+function asImpedances(text: string): string | null {
+  const match = /^(\d{1,3}(?:\.\d+)?)\s*:\s*(\d{1,3}(?:\.\d+)?)$/.exec(text);
+  const [up, down] = [Number(match?.[1]), Number(match?.[2])];
+  return up > 0 && down > 0 ? `50 ohm to ${Number(((50 * up) / down).toPrecision(4))} ohm` : null;
+}
 
 /** Two amounts "A to B", as quantities and in the order written. */
 export function parsePair(
@@ -112,7 +133,12 @@ export function parsePair(
   const match = spanPattern.exec(text);
   if (!match) {
     const expected = `two values, "A to B", each ${expectedAmount(dimensions[name])}`;
-    return faulty(`"${shown(written)}" is not a span. Expected: ${expected}.`, expected);
+    const ratio = name === "impedance" ? asImpedances(text) : null;
+    if (ratio !== null)
+      return faulty(`"${shown(written)}" is a ratio: write the two impedances, transmitter side first.`, expected, {
+        mend: ratio,
+      });
+    return faulty(`"${shown(written)}" is not a span. Expected: ${expected}.`, expected, { mend: dashedSpan(text) });
   }
   const ends = bothAmounts(match[1] ?? "", match[2] ?? "", name, (a, b) => `${a} to ${b}`);
   if (!ends.ok) return ends;

@@ -81,7 +81,7 @@ export function parseDirection(written: string): Parsed<Quantity> {
   if (/^[A-Za-z-]+$/.test(written.trim())) {
     const near = nearestWord(written.trim(), compass);
     return faulty(
-      `"${shown(written)}" is no direction. ${near === null ? "Expected: a compass word or an angle, 250 deg." : `Nearest: ${near}.`}`,
+      `"${shown(written)}" is no direction. ${near === null ? "Expected: north, north-east, ... or an angle such as 250 deg." : `Nearest: ${near}.`}`,
       "north, north-east, ... or an angle such as 250 deg",
       { nearest: near, mend: near },
     );
