@@ -17,7 +17,12 @@ const degree = Math.PI / 180;
 const coarsestElevation = 5 * degree;
 const coarsestAzimuth = 15 * degree;
 /** Grid points from one maximum to the next of two sources as far apart as the antenna reaches. */
-const pointsPerLobe = 8;
+const pointsPerLobe = 4;
+/** A maximum of the grid, its parabola included, may be off by this share of the true one: (1 - 0.942). */
+const gridDoubt = 0.07;
+const mostClimbs = 6;
+/** Directions this close in gain (relative) are equal: the first stays. */
+const equal = 1e-5;
 /** Points with less than this share of the largest current moment make no lobes of their own. */
 const faint = 0.02;
 const halvings = 9;
@@ -58,10 +63,9 @@ function rise(before: number | undefined, here: number, after: number | undefine
 }
 
 /**
- * Direction of the largest gain: a grid fine enough for the lobes an antenna of this size and height can have, the
- * best of its maxima by a parabola through neighbours, then a shrinking 3 by 3 search. Within 0.001 dB of a maximum;
- * of two lobes that differ by less than 0.05 dB the lesser may be told. Of equal directions the one nearest to the
- * horizon wins.
+ * Direction of the largest gain: a grid fine enough for the lobes an antenna of this size and height can have, and from
+ * each of its maxima that may be the largest a shrinking 3 by 3 search. Within 0.001 dB. Of equal directions the one
+ * nearest to the horizon wins.
  */
 export function strongestDirection(driven: DrivenAntenna): Direction {
   const lowest = driven.solution.soil.kind === "free space" ? -Math.PI / 2 : 0;
@@ -70,49 +74,62 @@ export function strongestDirection(driven: DrivenAntenna): Direction {
   const narrowest = (size: number) => wavelength / (pointsPerLobe * Math.max(size, 1e-9));
   const elevations = steps(lowest, Math.PI / 2, Math.min(coarsestElevation, narrowest(Math.max(level, upright))));
   const azimuths = steps(0, 2 * Math.PI, Math.min(coarsestAzimuth, narrowest(level))).slice(0, -1);
-  const start = bestOfGrid(driven, elevations, azimuths);
-  return climb(driven, start, lowest, elevations[1]! - elevations[0]!, azimuths[1]! - azimuths[0]!);
+  const step = { elevation: elevations[1]! - elevations[0]!, azimuth: azimuths[1]! - azimuths[0]! };
+  return summits(driven, elevations, azimuths)
+    .map((start) => climb(driven, start, lowest, step))
+    .reduce((best, next) => (next.gain > best.gain * (1 + equal) ? next : best));
 }
 
-function bestOfGrid(
-  driven: DrivenAntenna,
-  elevations: readonly number[],
-  azimuths: readonly number[],
-): { readonly elevation: number; readonly azimuth: number } {
+interface Summit {
+  readonly elevation: number;
+  readonly azimuth: number;
+  /** W/sr, by a parabola through neighbours. */
+  readonly peak: number;
+}
+
+/** Maxima of the grid that may be the largest, from the horizon outwards; of equal ones the first. */
+function summits(driven: DrivenAntenna, elevations: readonly number[], azimuths: readonly number[]): Summit[] {
   const grid = elevations.map((elevation) => {
     const coefficients = groundReflection(driven, elevation);
     return azimuths.map((azimuth) => radiationIntensity(driven, elevation, azimuth, coefficients));
   });
   const outwards = elevations.map((_, i) => i).sort((a, b) => Math.abs(elevations[a]!) - Math.abs(elevations[b]!));
-  let best = { elevation: 0, azimuth: 0 };
-  let top = -1;
-  for (const i of outwards) {
-    const row = grid[i]!;
-    for (let k = 0; k < row.length; k++) {
-      const round = (step: number) => row[(k + step + row.length) % row.length];
-      const here = row[k]!;
-      const peak = here + rise(grid[i - 1]?.[k], here, grid[i + 1]?.[k]) + rise(round(-1), here, round(1));
-      if (peak <= top * (1 + 1e-9)) continue;
-      top = peak;
-      best = { elevation: elevations[i]!, azimuth: azimuths[k]! };
-    }
+  const all = outwards.flatMap((i) =>
+    azimuths.flatMap((azimuth, k): Summit[] => {
+      const here = grid[i]![k]!;
+      const round = (step: number) => grid[i]![(k + step + azimuths.length) % azimuths.length]!;
+      const [below, above] = [grid[i - 1]?.[k], grid[i + 1]?.[k]];
+      if (Math.max(below ?? 0, above ?? 0, round(-1), round(1)) > here * (1 + 1e-9)) return [];
+      const peak = here + rise(below, here, above) + rise(round(-1), here, round(1));
+      return [{ elevation: elevations[i]!, azimuth, peak }];
+    }),
+  );
+  const top = all.reduce((most, s) => Math.max(most, s.peak), 0);
+  const likely: Summit[] = [];
+  for (const s of all) {
+    const twin = (other: Summit): boolean => Math.abs(other.peak - s.peak) <= equal * top;
+    if (s.peak >= (1 - gridDoubt) * top && !likely.some(twin)) likely.push(s);
   }
-  return best;
+  const least = likely.map((s) => s.peak).sort((a, b) => b - a)[mostClimbs - 1] ?? 0;
+  return likely.filter((s) => s.peak >= least);
 }
 
 function climb(
   driven: DrivenAntenna,
-  start: { readonly elevation: number; readonly azimuth: number },
+  start: Summit,
   lowest: number,
-  elevationStep: number,
-  azimuthStep: number,
+  grid: { readonly elevation: number; readonly azimuth: number },
 ): Direction {
-  let best: Direction = { ...start, gain: gain(driven, start.elevation, start.azimuth) };
+  let best: Direction = {
+    elevation: start.elevation,
+    azimuth: start.azimuth,
+    gain: gain(driven, start.elevation, start.azimuth),
+  };
   for (let step = 0.5; step > 0.5 ** (halvings + 1); step /= 2) {
     const { elevation, azimuth } = best;
     for (const up of [-1, 0, 1]) {
       for (const round of [-1, 0, 1]) {
-        const at = folded(elevation + up * step * elevationStep, azimuth + round * step * azimuthStep, lowest);
+        const at = folded(elevation + up * step * grid.elevation, azimuth + round * step * grid.azimuth, lowest);
         const g = at === null ? -1 : gain(driven, at[0], at[1]);
         if (at && g > best.gain * (1 + 1e-9)) best = { elevation: at[0], azimuth: at[1], gain: g };
       }
