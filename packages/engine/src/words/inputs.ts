@@ -2,6 +2,7 @@
 import { metres, significantNumber } from "../quantity/format";
 import type { Quantity } from "../quantity/quantity";
 import type { UncertainInput } from "../station/uncertainInputs";
+import { theName } from "./phrases";
 
 /** "very dry to wet soil", "11.5 to 12.5 m", "15 % less to 15 % more than listed". */
 export function inputSays(input: UncertainInput): string {
@@ -70,7 +71,7 @@ const measurements: readonly (readonly [RegExp, (what: string) => string])[] = [
   [
     /^path.*loss$/i,
     (what) =>
-      `Read the power before and behind it, into a dummy load of the resistance it is made for: the difference is the ${what}.`,
+      `Read the power before and behind ${theName(what.replace(/^loss of /, ""))}, into a dummy load of the resistance it is made for: the difference is its loss.`,
   ],
   [/insulation\.permittivity$/, () => "Read where the SWR is lowest: it shows how much the insulation slows the wire."],
   [/length$/, (what) => `Measure the ${what} with a tape.`],

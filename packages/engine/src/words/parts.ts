@@ -36,16 +36,16 @@ function saysOf(part: Part): string {
     case "stub":
       return `${quantityText(part.length, "m")} of ${part.line.designation}, ${part.farEnd}`;
     case "connector":
-      return `${part.count} × ${part.series}`;
+      return `${part.count} × ${part.series} connector`;
     case "filter":
-      return part.loss ? `${part.response}, ${decibelText(part.loss)}` : part.response;
+      return part.loss ? `${part.response} filter, ${decibelText(part.loss)}` : `${part.response} filter`;
     case "choke":
       return `choke ${spectrumText(part.resistance, "Ω")}`;
     case "balun":
     case "transformer":
-      return `${quantityText(part.transmitterSide, "Ω")} to ${quantityText(part.antennaSide, "Ω")}`;
+      return `${part.kind} ${quantityText(part.transmitterSide, "Ω")} to ${quantityText(part.antennaSide, "Ω")}`;
     case "tuner":
-      return `${part.network} network`;
+      return `tuner, ${part.network} network`;
     case "series":
     case "across":
       return componentText(part);
@@ -86,7 +86,7 @@ function restOf(
     case "meter":
       return "meter";
     case "arrestor":
-      return part.form;
+      return part.form.endsWith("stub") ? part.form : `${part.form} arrestor`;
     case "bond":
       return `tied to ${part.earth}`;
     case "two-port":

@@ -26,10 +26,10 @@ export function wattsRules(worked: Worked): RuleOfThumb[] {
       source: "handbooks; derivation elementary",
     },
     {
-      rule: "what SWR sends back is lost",
+      rule: "“what SWR sends back is lost”",
       ruleValue: decibels(-10 * Math.log10(1 - rho * rho)),
       computed: decibels(line.loss - line.matchedLoss),
-      holds: "never on a line whose transmitter end is matched again; computed is what the mismatch really adds",
+      holds: "never: it is sent out again; computed is what the mismatch adds in this line",
       source: "common practice, no source",
     },
   ];

@@ -28,7 +28,7 @@ function reflectionStep({ point }: Worked): WorkingStep {
   const r = point.ratedResistance;
   const rho = magnitude(powerWaveReflection(feed.impedance, complex(r)));
   return {
-    text: `The antenna is not ${plainNumber(r, 1)} Ω but ${ohms(feed.impedance)} at its feed point:`,
+    text: `The antenna is ${ohms(feed.impedance)} at its feed point, the transmitter is made for ${plainNumber(r, 1)} Ω:`,
     formula: "|\\Gamma| = \\left|\\frac{Z - R}{Z + R}\\right|",
     substituted: `|\\Gamma| = ${fixedNumber(rho, 3)}, \\; \\mathrm{SWR} = \\frac{1 + |\\Gamma|}{1 - |\\Gamma|} = ${swrText(swr(feed.impedance, r))}`,
     result: { value: swr(feed.impedance, r), unit: "1" },
@@ -53,7 +53,7 @@ function lineSteps({ frequency }: Worked, part: WorkedPart): WorkingStep[] {
       explains: ["matchedLineLoss"],
     },
     {
-      text: `At the impedance it really works into it takes more or less than that. With Z0 = ${ohms(z0, 2)} and velocity factor ${fixedNumber(velocityFactor, 3)}:`,
+      text: `At the impedance it really works into it takes another amount. With Z0 = ${ohms(z0, 2)} and velocity factor ${fixedNumber(velocityFactor, 3)}:`,
       formula: "V_1 = V_2 \\cosh \\gamma\\ell + I_2 Z_0 \\sinh \\gamma\\ell",
       substituted: `\\gamma\\ell = ${significantNumber(gamma.re * length, 3)} + j\\,${significantNumber(gamma.im * length, 4)}, \\; P_1 = \\mathrm{Re}(V_1 I_1^*) = ${plainNumber(part.powerIn, 1)} \\; \\mathrm{W}, \\; P_2 = ${plainNumber(part.powerOut, 1)} \\; \\mathrm{W}`,
       result: { value: part.heat, unit: "W" },

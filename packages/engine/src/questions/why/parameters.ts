@@ -11,7 +11,7 @@ const sizeRange = { least: 0.5e-3, most: 0.3 };
 export const whyParameters: readonly ParameterDefinition[] = [
   {
     name: "dielectric",
-    title: "Insulation",
+    title: "insulation",
     dimension: "word",
     words: cableDielectrics.map((d) => d.name),
     least: 0,
@@ -20,7 +20,7 @@ export const whyParameters: readonly ParameterDefinition[] = [
   },
   {
     name: "outerSize",
-    title: "Inner diameter of the outer conductor",
+    title: "inner diameter of the outer conductor",
     dimension: "length",
     words: [],
     ...sizeRange,
