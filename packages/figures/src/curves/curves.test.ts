@@ -195,6 +195,14 @@ describe("a curve that leaves its panel", () => {
 });
 
 describe("scales", () => {
+  it("say where they start", () => {
+    const place = { s: 1, left: 0, right: 100, top: 0, bottom: 112, narrow: false };
+    const ticks = (from: number, to: number) => panelFrame(place, [0, 4], from, to).yTicks.map(({ text }) => text);
+    expect(ticks(1, 41)).toEqual(["1", "10", "20", "30", "40"]);
+    expect(ticks(1, 2)[0]).toBe("1.0");
+    expect(ticks(0, 100)[0]).toBe("0");
+  });
+
   it("of SWR start at 1 and end at a round value", () => {
     expect(swrSpan([1.2, 1.9], 10)).toEqual([1, 2]);
     expect(swrSpan([1, 3.05], 10)).toEqual([1, 3.5]);

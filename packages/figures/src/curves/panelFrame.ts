@@ -34,6 +34,13 @@ function labelled(ticks: readonly number[]): { value: number; text: string }[] {
   return ticks.map((value) => ({ value, text: fixedText(value, decimals) }));
 }
 
+/** A scale that does not start at one of its ticks says where it starts (SWR: 1), unless a tick is close. */
+function withStart(ticks: readonly number[], from: number): readonly number[] {
+  const [first, second] = ticks;
+  if (first === undefined || second === undefined) return ticks;
+  return first - from > 0.4 * (second - first) ? [from, ...ticks] : ticks;
+}
+
 /** Scales over `xSpan` and from `from` (bottom) to `to` (top). */
 export function panelFrame(place: FramePlace, xSpan: readonly [number, number], from: number, to: number): PanelFrame {
   const { left, right, top, bottom, s, narrow } = place;
@@ -52,7 +59,7 @@ export function panelFrame(place: FramePlace, xSpan: readonly [number, number], 
     x: (value) => x(value),
     y: (value) => y(value),
     xTicks: labelled(x.ticks(Math.max(2, Math.min(9, Math.floor(room))))),
-    yTicks: labelled(y.ticks(rows)),
+    yTicks: labelled(withStart(y.ticks(rows), from)),
   };
 }
 

@@ -1,7 +1,7 @@
 /** Names and lengths on the things of the section. */
 import type { Answer, Drawing } from "@feedpath/engine";
 import type { Mark } from "../kit/figure";
-import type { LabelBoard, LabelPlace, LabelStyle } from "../kit/labelBoard";
+import { type LabelBoard, type LabelPlace, type LabelStyle, textBox } from "../kit/labelBoard";
 import { metresText } from "../kit/numberText";
 import type { Point } from "../kit/outline";
 import { textWidth } from "../kit/textWidth";
@@ -88,6 +88,8 @@ function lineLabels(answer: Answer, drawing: Drawing, plan: StagePlan, board: La
   const style: LabelStyle = { role: "ink", size: 13 * s, id, halo: { role: "paper", width: 3 * s } };
   for (const text of lines.length === 0 ? [] : says) {
     const lineMarks = board.place(style, places(text));
+    for (const { top, bottom, ...sides } of lineMarks.map(textBox))
+      board.reserve({ ...sides, top: top - 6 * s, bottom: bottom + 6 * s });
     if (lineMarks.length > 0) return [...nameMarks, ...lineMarks];
   }
   return nameMarks;
