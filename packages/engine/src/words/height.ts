@@ -116,7 +116,9 @@ export const isTempting = (f: HeightFacts): boolean =>
 export function heightAdvice(f: HeightFacts): string {
   if (f.verdict === "trouble" && helps(f) === "not")
     return `Height alone mends little: at ${metres(f.most.height)} ${told(f, f.most.radiatedPower)} would leave.`;
-  const start = f.verdict === "trouble" ? "So low, the soil takes most. " : "";
+  const { powerIntoAntenna, radiatedPower, heatInSoil } = f.present;
+  const soilTakesMost = heatInSoil > (powerIntoAntenna - radiatedPower) / 2;
+  const start = f.verdict === "trouble" && soilTakesMost ? "So low, the soil takes most. " : "";
   const horizon = isHigh(f) ? " How far over the horizon it is heard is not worked out yet." : "";
   if (helps(f) === "not") return `More height brings next to nothing here; leave it.${horizon}`;
   const more = signalOfMoreHeight(f);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Answer, Refusal } from "../../answer/answer";
+import { exactly } from "../../quantity/quantity";
 import type { Station } from "../../station/station";
 import { antennaOf, levelDipole, plainStation } from "../../testing/plainStation";
 import type { Question } from "../common/question";
@@ -64,5 +65,21 @@ describe("height", () => {
     const asked = answered(height, station, { heights: { from: 5, to: 8 } });
     expect(column(asked, "height")[0]).toBe(5);
     expect(column(asked, "height").at(-1)).toBeCloseTo(8, 12);
+  });
+
+  it("does not blame the soil for what resistors in the wire take", () => {
+    const resistor = {
+      kind: "resistor" as const,
+      component: { coil: null, capacitor: null, resistor: exactly(150), q: exactly(1) },
+      hat: null,
+      on: "both legs",
+      fromFeed: exactly(1),
+      length: null,
+    };
+    const lossy = { ...antennaOf(levelDipole(20.1, 12)), loads: [resistor] };
+    const answer = answered(height, plainStation({ antennas: [lossy] }));
+    expect(answer.verdict).toBe("trouble");
+    expect(number(answer, "heatInWires")).toBeGreaterThan(2 * number(answer, "heatInSoil"));
+    expect(answer.next).toMatch(/^\d.* m more bring/);
   });
 });
