@@ -1,8 +1,10 @@
 /** Readings of the file held against the prediction at their joint. */
 import type { ReadingComparison } from "../../answer/answer";
 import type { AntennaSolver } from "../../chain/antennaSolver";
+import { resolveStation } from "../../chain/resolve";
 import { workPoint } from "../../chain/workPoint";
 import { meterMayShow, reflectionOfSwr, swr, swrOfReflection } from "../../lines/reflection";
+import { isTunerAtWork } from "../../networks/partTwoPort";
 import type { Band, Reading, Station } from "../../station/station";
 import { readingSentence } from "../../words/readings";
 import { moveInputs } from "./bounds";
@@ -31,14 +33,26 @@ export function* compareReadings(
       frequency > Math.max(band.sweep.to, band.frequency.value)
     )
       continue;
-    const compared = yield* compareOne(station, band, solver, reading, frequency);
+    const against = incomparable(station, band, reading);
+    const compared = against === null ? yield* compareOne(station, band, solver, reading, frequency) : null;
     if (compared) readings.push(compared);
     else
       notComputed.push(
-        `The reading at "${reading.at}" could not be held against a prediction: that joint is not in use.`,
+        `The reading at "${reading.at}" could not be held against a prediction: ${against ?? "that joint is not in use"}.`,
       );
   }
   return { readings, notComputed };
+}
+
+/** Why a reading tells nothing about the station as it is predicted; null where it does. */
+function incomparable(station: Station, band: Band, { at, farEnd, frequency }: Reading): string | null {
+  if (farEnd !== "antenna") return `it was taken with the far end ${farEnd}`;
+  const { joints, edges } = resolveStation(station, band, frequency?.value ?? band.frequency.value);
+  const tuner = edges.find((e) => e.part !== null && isTunerAtWork(e.part) && e.inUse);
+  const meter = edges.find((e) => e.kind === "meter" && e.name === at);
+  const joint = meter ? meter.from : joints.findIndex((j) => j.name === at);
+  // Joints are numbered in path order: one up to where the tuner starts sees what the tuner makes of the rest.
+  return tuner && joint >= 0 && joint <= tuner.from ? `how ${tuner.name} behind it was set is not known` : null;
 }
 
 /** The joint of a reading: its own name, or the joint a meter of that name stands at. */
@@ -84,7 +98,8 @@ function* compareOne(
     high: directivity ? meterMayShow(high, directivity.low).high : high,
   };
   const measured = reading.swr.value;
-  const agrees = measured >= window.low - halfDigit && (window.high === null || measured <= window.high + halfDigit);
+  const { low: least, high: most } = reading.swr;
+  const agrees = most >= window.low - halfDigit && (window.high === null || least <= window.high + halfDigit);
   return {
     at: reading.at,
     frequency,
