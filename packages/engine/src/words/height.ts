@@ -123,7 +123,7 @@ export function heightAdvice(f: HeightFacts): string {
   if (helps(f) === "not") return `More height brings next to nothing here; leave it.${horizon}`;
   const more = signalOfMoreHeight(f);
   const size = more > worthIt ? `, ${asSUnits(more)}` : "";
-  return `${start}${plainNumber(stepUp(f), 1)} m more bring ${decibels(more)} ${where(f)}${size}${nearWords(f)}.${horizon}`;
+  return `${start}Raise it by ${plainNumber(stepUp(f), 1)} m for ${decibels(more)} more ${where(f)}${size}${nearWords(f)}.${horizon}`;
 }
 
 /** What the same step does for near stations. */
@@ -131,7 +131,7 @@ function nearWords(f: HeightFacts): string {
   const near = signalStraightUp(f);
   if (near === null) return "";
   if (Math.abs(near) < hardlyAny) return "; straight up, for near stations, nothing changes";
-  return `; straight up, for near stations, ${decibels(Math.abs(near))} ${near > 0 ? "more" : "less"}`;
+  return `; straight up, for near stations, that is ${decibels(Math.abs(near))} ${near > 0 ? "more" : "less"}`;
 }
 
 export const heightReason = (f: HeightFacts): string =>
