@@ -10,14 +10,14 @@ export const rowHeight = 20;
 export interface ArrangedVertical extends Vertical {
   /** px */
   readonly x: number;
-  /** 0 is the row next to the panels; the line begins beside its words. */
+  /** 0 is the row next to the panels; the line begins beside its words, or under them (middle). */
   readonly row: number;
-  readonly anchor: "start" | "end";
+  readonly anchor: "start" | "end" | "middle";
 }
 
 interface Spot {
   readonly row: number;
-  readonly anchor: "start" | "end";
+  readonly anchor: "start" | "end" | "middle";
   readonly left: number;
   readonly right: number;
 }
@@ -32,14 +32,17 @@ interface Candidate {
 
 const gap = 6;
 
+/** The uppermost row that the line runs through. */
+const topOf = ({ row, anchor }: Spot): number => (anchor === "middle" ? row - 1 : row);
+
 /** Free when the words touch no words of their row, and no line runs through any words. */
 function isFree(spot: Placed, placed: readonly Placed[]): boolean {
-  const holds = (one: Spot, at: number) => at > one.left - 2 && at < one.right + 2;
+  const holds = (one: Spot, at: number) => at > one.left && at < one.right;
   return placed.every((other) => {
     if (other.row === spot.row && other.right + 2 * gap >= spot.left && spot.right + 2 * gap >= other.left)
       return false;
-    const crossed = spot.row <= other.row && holds(spot, other.x);
-    return !crossed && !(other.row <= spot.row && holds(other, spot.x));
+    const crossed = spot.row <= topOf(other) && holds(spot, other.x);
+    return !crossed && !(other.row <= topOf(spot) && holds(other, spot.x));
   });
 }
 
@@ -67,6 +70,7 @@ export function arrangeVerticals(chart: Chart, left: number, right: number): rea
     const spots = inside.flatMap((_, row): Spot[] => [
       { row, anchor: "start", left: after, right: after + words },
       { row, anchor: "end", left: before - words, right: before },
+      { row, anchor: "middle", left: x - words / 2, right: x + words / 2 },
     ]);
     return { vertical, x, spots: spots.filter((spot) => spot.left >= 0 && spot.right <= width) };
   });
@@ -98,9 +102,10 @@ export function verticalMarks(
     const { x, row, anchor, text, main } = vertical;
     const baseline = (rows - row) * rowHeight * s - 6 * s;
     const style: LabelStyle = { role: main ? "ink" : "ink2", size: 13 * s, weight: main ? 600 : 400 };
-    const side = anchor === "start" ? gap * s : -gap * s;
+    const side = { start: gap * s, end: -gap * s, middle: 0 }[anchor];
     const texts = board.place(style, [{ lines: [text], x: x + side, y: baseline, anchor }]);
-    const line = { kind: "line", x1: x, y1: baseline - 9 * s, x2: x, y2: bottom } as const;
+    const y1 = anchor === "middle" ? baseline + 5 * s : baseline - 9 * s;
+    const line = { kind: "line", x1: x, y1, x2: x, y2: bottom } as const;
     return [{ ...line, stroke: strokeOf(vertical, s) }, ...texts];
   });
 }
