@@ -223,6 +223,19 @@ describe("networks of wires", () => {
     expect(impedance(solve({ ...plain, loads: [coil] }, free)).im).toBeGreaterThan(impedance(bare).im + 100);
   });
 
+  it("a thick sleeve gives one answer on every mesh", () => {
+    const plain = dipole(testWavelength / 2, 0.7e-3, 10);
+    const insulation = { outerRadius: 1.5e-3, permittivity: 4.5 };
+    const coated = { ...plain, wires: plain.wires.map((w) => ({ ...w, insulation })) };
+    const on = (refinement: number) =>
+      solveAntenna(coated, { kind: "free space" }, testFrequency, referenceKernels, { refinement });
+    const finest = on(5);
+    expect(finest.errorEstimate).toBeLessThan(0.05);
+    for (const refinement of [1, 1.7, 2.6, 3.2]) {
+      expect(magnitude(subtract(impedance(on(refinement)), impedance(finest))), `${refinement}`).toBeLessThan(0.3);
+    }
+  });
+
   it("insulation lengthens a wire: it resonates lower", () => {
     const plain = dipole(0.47 * wl, 1e-3, 10);
     const sleeve = { outerRadius: 2e-3, permittivity: 2.3 };

@@ -99,7 +99,7 @@ export function solveAntenna(
     if ((best.unknowns * refinement) / best.method.refinement > mostUnknowns) break;
     const next = at(refinement);
     const helped = next.errorOverGoal < worthwhile * best.errorOverGoal;
-    best = next;
+    if (next.errorOverGoal < best.errorOverGoal) best = next;
     if (!helped) break;
   }
   return best;
