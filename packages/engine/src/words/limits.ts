@@ -1,4 +1,5 @@
 /** What the model takes for granted, and what it leaves out. English. */
+import { significantNumber } from "../quantity/format";
 import { isPair } from "../station/isPair";
 import type { Part } from "../station/path";
 import type { Assumption, Station } from "../station/station";
@@ -59,6 +60,22 @@ function sameNotes(notes: readonly string[]): Map<string, string[]> {
     byText.set(text, [...(byText.get(text) ?? []), name!]);
   }
   return byText;
+}
+
+/** Said first of all when the antenna could not be worked out as well as it should be. */
+export function shortfallSays(f: { readonly ohms: number | null; readonly power: number | null }): string[] {
+  return [
+    ...(f.ohms === null
+      ? []
+      : [
+          `This antenna could be worked out only roughly: its impedance is in doubt by about ${significantNumber(f.ohms, 2)} Ω, and every number with it.`,
+        ]),
+    ...(f.power === null
+      ? []
+      : [
+          `The watts of this antenna do not add up as well as they should: ${significantNumber(100 * f.power, 2)} % are missing or too many.`,
+        ]),
+  ];
 }
 
 export function notCoveredOf(point: PointFacts, skipped: readonly string[]): string[] {

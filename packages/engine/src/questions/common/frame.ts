@@ -3,9 +3,10 @@ import type { Answer, Uncertainty } from "../../answer/answer";
 import { magnitude } from "../../numerics/complex";
 import { powerCautions } from "../../words/cautions";
 import { inputSays } from "../../words/inputs";
-import { assumptionsOfModel, notCoveredOf } from "../../words/limits";
+import { assumptionsOfModel, notCoveredOf, shortfallSays } from "../../words/limits";
 import { ranked } from "./bounds";
 import { drawingOf, lineIsPlacedByUs } from "./drawingOf";
+import { shortfall } from "./feedError";
 import { jointsOf, partsOf } from "./partsAndJoints";
 import { azimuthCut, elevationCut, lobesOf } from "./patternTables";
 import { provenanceOf } from "./provenanceOf";
@@ -69,7 +70,10 @@ export function frameOf(
         overSoil: soil.kind !== "free space",
       }),
     ],
-    notCovered: notCoveredOf(point, bounds.skipped),
+    notCovered: [
+      ...shortfallSays(shortfall(point, numbers.powerBalanceResidue ?? null)),
+      ...notCoveredOf(point, bounds.skipped),
+    ],
     drawing: drawingOf(station, point, cutAzimuth),
     provenance: provenanceOf(context, point, numbers.powerBalanceResidue ?? null),
   };

@@ -1,10 +1,8 @@
 /** Where an answer comes from: versions, file, and how each number was worked out. No time, no path. */
 import type { Provenance } from "../../answer/answer";
 import type { WorkedPoint } from "../../chain/workedPoint";
-import { magnitude, subtract } from "../../numerics/complex";
-import { invertComplexMatrix } from "../../numerics/invertComplexMatrix";
 import { significantNumber } from "../../quantity/format";
-import type { AntennaSolution } from "../../wires/solveAntenna";
+import { feedError } from "./feedError";
 import type { Context } from "./question";
 
 export const kernelsVersion = "reference kernels 1";
@@ -26,17 +24,6 @@ export function provenanceOf(
     file: fileHash,
     methods: [...antennaMethods(point, residue), ...more],
   };
-}
-
-/**
- * Error of the impedance at the first feed in use, ohm: the step by which the extrapolation over the halved mesh moved it
- * (a third of the difference of the two meshes). Other ports, of antennas that stand idle, do not count.
- */
-function feedError(point: WorkedPoint, solution: AntennaSolution): number | null {
-  const port = Math.max(0, solution.feeds.indexOf(point.resolved.feedsInUse[0] ?? ""));
-  const extrapolated = invertComplexMatrix(solution.admittance);
-  const fine = invertComplexMatrix(solution.fineAdmittance);
-  return extrapolated && fine && magnitude(subtract(extrapolated[port]![port]!, fine[port]![port]!));
 }
 
 const errorSays = (ohms: number | null): string =>
@@ -61,7 +48,7 @@ function antennaMethods(point: WorkedPoint | null, residue: number | null): Meth
   return [
     {
       name: "antenna",
-      says: `moment method on thin round wires (piecewise-linear Galerkin functions, exact cylindrical kernel, ${soil}), ${solution.unknowns} unknowns; ${errorSays(feedError(point, solution))}`,
+      says: `moment method on thin round wires (piecewise-linear Galerkin functions, exact cylindrical kernel, ${soil}), ${solution.unknowns} unknowns; ${errorSays(feedError(point))}`,
     },
     ...balance,
     {
