@@ -8,7 +8,12 @@ import { asSentence } from "./phrases";
 interface PointFacts {
   readonly tuner: { readonly name: string } | null;
   readonly notes: readonly string[];
-  readonly antenna: { readonly build: { readonly notComputed: readonly string[] } };
+  readonly antenna: {
+    readonly build: {
+      readonly notComputed: readonly string[];
+      readonly structure: { readonly wires: readonly { readonly insulation: object | null }[] };
+    };
+  };
   readonly resolved: { readonly notes: readonly string[]; readonly notComputed: readonly string[] };
   readonly parts: readonly {
     readonly edge: { readonly kind: string; readonly inUse: boolean; readonly part: Part | null };
@@ -43,6 +48,11 @@ export function assumptionsOfModel(station: Station, point: PointFacts, linePlac
   }
   if (point.tuner) {
     made.push(assumption(point.tuner.name, "matches without loss", "the tuner's own loss is not computed yet", "path"));
+  }
+  if (point.antenna.build.structure.wires.some((w) => w.insulation !== null)) {
+    made.push(
+      assumption("insulation of the wires", "without loss", "heat in a thin sleeve is not computed yet", "antennas"),
+    );
   }
   for (const note of point.resolved.notes) made.push(assumption("path", note, "from the file", "path"));
   for (const [note, names] of sameNotes(point.notes)) {

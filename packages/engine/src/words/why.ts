@@ -37,7 +37,7 @@ export const whyHeadline = (f: WhyFacts): Phrase[] => [
 ];
 
 export const whyVerdict = (f: WhyFacts): Phrase[] => [
-  said("It bears the highest voltage at "),
+  said("At equal size it bears the highest voltage at "),
   linked(ohm(f.voltageOptimum), "voltageOptimum"),
   said(" and the most power at "),
   linked(ohm(f.powerOptimum), "powerOptimum"),
@@ -47,7 +47,7 @@ export const whyVerdict = (f: WhyFacts): Phrase[] => [
   linked(`${plainNumber(f.at75.powerShare, 0)} %`, "peakPowerShareAt75"),
   said("; 75 Ω adds "),
   linked(more(f.at75.extraAttenuation), "extraAttenuationAt75"),
-  said(` of attenuation. ${whyNext(f)}`),
+  said(` to the attenuation. ${whyNext(f)}`),
 ];
 
 /** Below this a difference of attenuation between 50 and 75 ohm cannot be heard on any usual length: our rule. */
@@ -72,7 +72,7 @@ export function whyMistakenIdea(f: WhyFacts): { idea: string; refutation: string
 
 export const whyRules = (f: WhyFacts): RuleOfThumb[] => [
   {
-    rule: "Coaxial line takes least at 77 Ω",
+    rule: "coaxial line warms least at 77 Ω",
     ruleValue: "77 Ω",
     computed: `${plainNumber(f.attenuationOptimum, 1)} Ω with ${f.dielectric}`,
     holds: "air between smooth conductors of one metal; D/d = 3.59 is what stays, filling moves the impedance",

@@ -26,7 +26,7 @@ export function mattersMost(answer: Answer): string | null {
   const { says, unit } = judged(answer);
   const [low, high] = [Math.min(first.atLow, first.atHigh), Math.max(first.atLow, first.atHigh)];
   const span = `${numberText(low)} to ${quantityText(high, unit)}`;
-  return visibleLine(`${first.input} (${first.says}): alone it takes ${says} from ${span}.`);
+  return visibleLine(`${first.input} (${first.says}): alone it moves ${says} from ${span}.`);
 }
 
 const lead = (label: string, text: string): Block => ({

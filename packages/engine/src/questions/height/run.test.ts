@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Answer, Refusal } from "../../answer/answer";
 import { exactly } from "../../quantity/quantity";
 import type { Station } from "../../station/station";
-import { antennaOf, levelDipole, plainStation } from "../../testing/plainStation";
+import { antennaOf, copper, levelDipole, plainStation } from "../../testing/plainStation";
 import type { Question } from "../common/question";
 import { watts } from "../watts/run";
 import { height } from "./run";
@@ -84,5 +84,24 @@ describe("height", () => {
     const low = answered(height, plainStation({ antennas: [antennaOf(levelDipole(20.1, 2))] }));
     expect(low.verdict).toBe("trouble");
     expect(low.next).toMatch(/soil takes most/i);
+  });
+
+  it("tells the rule for level wires of level wires only", () => {
+    const mast = {
+      kind: "vertical" as const,
+      base: exactly(12),
+      sections: [{ length: exactly(10), wire: copper(0.02) }],
+    };
+    const radials = { count: 4, length: exactly(10), wire: copper(2e-3), lie: exactly(12), bond: null };
+    const vertical = {
+      ...antennaOf(mast),
+      against: "radials",
+      radials: { ...radials, over: { from: 0, to: 2 * Math.PI } },
+    };
+    const heights = { heights: { from: 11, to: 14 } };
+    const rules = (antenna: typeof vertical | ReturnType<typeof antennaOf>) =>
+      answered(height, plainStation({ antennas: [antenna] }), heights).rulesOfThumb.map((r) => r.rule);
+    expect(rules(vertical)).toEqual([]);
+    expect(rules(antennaOf(levelDipole(20.1, 12)))[0]).toContain("level wire");
   });
 });

@@ -134,7 +134,8 @@ function heightValues(reference: number, f: HeightFacts): Record<string, Value> 
 
 function heightRules(f: HeightFacts): RuleOfThumb[] {
   const quarter = f.wave / 4;
-  if (f.present.height < quarter) return [];
+  // Whatever sends nothing straight up is no level wire.
+  if (f.present.height < quarter || f.zenithIsNull) return [];
   const lobe = (Math.asin(f.wave / (4 * f.present.height)) * 180) / Math.PI;
   return [
     {

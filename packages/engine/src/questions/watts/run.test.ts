@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Answer, Refusal } from "../../answer/answer";
-import { between } from "../../quantity/quantity";
+import { between, exactly } from "../../quantity/quantity";
 import type { Station } from "../../station/station";
-import { antennaOf, levelDipole, linePart, pathOf, plainStation } from "../../testing/plainStation";
+import { antennaOf, copper, levelDipole, linePart, pathOf, plainStation } from "../../testing/plainStation";
 import type { Progress } from "../common/question";
 import { watts } from "./run";
 
@@ -107,5 +107,17 @@ describe("watts", () => {
       else if (typeof thing === "object" && thing !== null) Object.values(thing).forEach(walk);
     };
     walk(ask(plainStation()));
+  });
+
+  it("lists that insulation is taken without loss where there is any", () => {
+    const bare = levelDipole(20.1, 12);
+    const insulation = { material: "PVC", wall: exactly(8e-4), permittivity: exactly(3.5) };
+    const sleeved = { ...bare, wire: { ...copper(2e-3), insulation } } as typeof bare;
+    const told = (shape: typeof bare) =>
+      answered(plainStation({ antennas: [antennaOf(shape)] })).assumptions.filter((a) =>
+        a.name.startsWith("insulation"),
+      );
+    expect(told(bare)).toEqual([]);
+    expect(told(sleeved)[0]).toMatchObject({ value: "without loss" });
   });
 });

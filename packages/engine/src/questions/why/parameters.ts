@@ -115,7 +115,7 @@ function assumedLine(parameters: Parameters): WhyInput["assumed"] {
   const reason = "the file has no coaxial line whose build is known";
   const place = "path";
   const entries = [
-    { name: "conductors", value: "copper", reason, place },
+    { name: "metal of the conductors", value: "copper", reason, place },
     { name: "insulation", value: "polyethylene", reason, place, parameter: "dielectric" },
     { name: "outer size", value: "7.24 mm", reason, place, parameter: "outerSize" },
   ];

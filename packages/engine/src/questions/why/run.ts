@@ -96,7 +96,7 @@ const assumedValues = ({ study, breakdownSource }: WhyInput): Answer["assumption
     place: "",
   },
   {
-    name: "conductors",
+    name: "surfaces of the conductors",
     value: "smooth and solid",
     reason: "the study compares impedances, not makes of cable",
     place: "",
