@@ -21,6 +21,8 @@ export function readingSentence(f: ReadingFacts): string {
       : "";
   const verdict = f.agrees
     ? " They agree within what is known."
-    : " They do not agree: the station is not quite as the file says, or something is missing from it.";
+    : f.directivity === null
+      ? " They differ by more than the file explains; how well the meter reads is not known (`directivity`)."
+      : " They do not agree: the station is not quite as the file says, or something is missing from it.";
   return `${prediction}${meter}${verdict}`;
 }

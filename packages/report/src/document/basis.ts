@@ -5,6 +5,7 @@ import { capitalised, wordsOf } from "../words/names";
 import { numberText, quantityText, unitSign } from "../words/numbers";
 import { visibleLine } from "../words/visible";
 import type { Block, Inline } from "./document";
+import { toldTogether } from "./toldTogether";
 
 const effect = (input: Uncertainty): number => Math.abs(input.atHigh - input.atLow);
 
@@ -35,7 +36,7 @@ const lead = (label: string, text: string): Block => ({
 });
 
 export function restsOnSection(answer: Answer): Block | null {
-  const facts = answer.assumptions.map(({ name, value, reason }) => ({
+  const facts = toldTogether(answer.assumptions).map(({ name, value, reason }) => ({
     name: visibleLine(name),
     value: visibleLine(value),
     from: visibleLine(reason),

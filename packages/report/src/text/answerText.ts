@@ -4,6 +4,7 @@ import type { StepPiece } from "../document/document";
 import { placeOf } from "../document/documentOf";
 import { jointRows, wattsRows } from "../document/resultTables";
 import { stepLines } from "../document/stepLines";
+import { toldTogether } from "../document/toldTogether";
 import { formulaText } from "../formula/formulaText";
 import { capitalised } from "../words/names";
 import { numberText } from "../words/numbers";
@@ -58,7 +59,7 @@ function tables(answer: Answer): readonly string[] {
 function basis(answer: Answer): readonly string[] {
   const most = mattersMost(answer);
   const lines = [
-    ...answer.assumptions.map((a) => bullet(`${a.name}: ${a.value} (${a.reason})`)),
+    ...toldTogether(answer.assumptions).map((a) => bullet(`${a.name}: ${a.value} (${a.reason})`)),
     ...(most === null ? [] : [wrapped(`Matters most: ${most}`, "  ")]),
     ...(answer.wouldSettle === null ? [] : [wrapped(`Would settle it: ${visibleLine(answer.wouldSettle)}`, "  ")]),
   ];
