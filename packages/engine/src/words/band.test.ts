@@ -24,6 +24,7 @@ const band: BandFacts = {
   onlyLoss: true,
   onlyLines: true,
   matchedLoss: 0.3,
+  flattered: false,
   rated: 50,
   lineLossAtBest: 0.3,
   lineLossAtWorst: 0.4,

@@ -28,6 +28,8 @@ export interface BandFacts {
   /** Parts other than lines take nothing either: the loss is the line's alone. */
   readonly onlyLines: boolean;
   readonly matchedLoss: number | null;
+  /** So much of the power is heat in path and wires that a low SWR is no good news. */
+  readonly flattered: boolean;
   /** Rated load of the transmitter, ohm: the reference of every SWR. */
   readonly rated: number;
   /** dB in the lines where the SWR at the transmitter is lowest and highest inside the wanted span. */
@@ -123,8 +125,7 @@ function endsPhrases(f: BandFacts): Phrase[] {
 export function bandAdvice(f: BandFacts): string {
   if (f.tuner)
     return "Tune at low power; where no match is found, a line some metres longer or shorter changes what the tuner meets.";
-  if (f.matchedLoss !== null && f.matchedLoss >= 3)
-    return "Much of this fine curve is loss: ask “Where does my power go?” before you trust it.";
+  if (f.flattered) return "Much of this fine curve is loss: ask “Where does my power go?” before you trust it.";
   if (f.verdict === "good") return "Leave it.";
   const middle = (f.from + f.to) / 2;
   const off = f.lowestSwrFrequency - middle;

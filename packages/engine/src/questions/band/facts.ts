@@ -12,6 +12,11 @@ import type { Sweep } from "./sweep";
 const workableShare = 0.5;
 /** Matched loss in dB from which a fine curve is no longer good news: half of the power. */
 const flatteringLoss = 3;
+/** The same for everything that warms before the sky or the soil is reached: path, wires, and loads in them. */
+const flatteringShare = 0.5;
+
+const warmth = ({ numbers }: Worked): number =>
+  ((numbers.heatInPath ?? 0) + (numbers.heatInWires ?? 0)) / (numbers.powerFromTransmitter ?? 1);
 
 export function bandFacts(
   worked: Worked,
@@ -24,7 +29,9 @@ export function bandFacts(
   const share = inside.filter((p) => p.swrAtTransmitter < limit).length / inside.length;
   const matchedLoss = worked.numbers.matchedLineLoss ?? null;
   const byCurve: Verdict = share >= 1 ? "good" : share >= workableShare ? "workable" : "trouble";
-  const verdict = byCurve === "good" && matchedLoss !== null && matchedLoss >= flatteringLoss ? "workable" : byCurve;
+  const warm = byCurve === "good" && warmth(worked) >= flatteringShare;
+  const flattered = warm || (matchedLoss !== null && matchedLoss >= flatteringLoss);
+  const verdict = byCurve === "good" && flattered ? "workable" : byCurve;
   return {
     ...wanted,
     limit,
@@ -41,6 +48,7 @@ export function bandFacts(
     lineLossAtWorst: extreme(inside, (a, b) => a > b).lineLoss,
     trimmed: trimmedOf(worked),
     matchedLoss,
+    flattered,
     lowestAtEdge: atEdge(sweep),
     tuner: tunerTask(worked),
   };

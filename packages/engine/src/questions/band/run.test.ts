@@ -86,6 +86,28 @@ describe("band", () => {
     expect(flattered.next).toContain("loss");
   });
 
+  it("does not call a curve good that a resistor in the antenna makes", () => {
+    const base = plainStation();
+    const resistor = {
+      kind: "resistor" as const,
+      component: { coil: null, capacitor: null, resistor: exactly(80), q: exactly(1) },
+      hat: null,
+      on: "both legs",
+      fromFeed: exactly(0.5),
+      length: null,
+    };
+    const loaded = answered({
+      ...base,
+      transmitter: { ...base.transmitter, designedFor: exactly(230) },
+      path: pathOf([]),
+      antennas: [{ ...antennaOf(levelDipole(20.1, 12)), loads: [resistor] }],
+    });
+    expect(number(loaded, "worstSwrInBand")).toBeLessThan(2);
+    expect(number(loaded, "heatInWires")).toBeGreaterThan(50);
+    expect(loaded.verdict).toBe("workable");
+    expect(loaded.next).toContain("loss");
+  });
+
   it("says that there is no resonance where there is none", () => {
     const short = answered(plainStation({ antennas: [antennaOf(levelDipole(6, 12))] }));
     const resonance = short.values.resonantFrequency as { value: number | null; reason?: string };
