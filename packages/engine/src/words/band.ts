@@ -37,7 +37,13 @@ export interface BandFacts {
   readonly lineLossAtWorst: number;
   /** What is made longer or shorter to move the curve. */
   readonly trimmed: Trimmed;
-  readonly tuner: { readonly name: string; readonly frequency: number; readonly impedance: string } | null;
+  readonly tuner: {
+    readonly name: string;
+    readonly frequency: number;
+    readonly impedance: string;
+    /** A line lies between it and the antenna. */
+    readonly lineBehind: boolean;
+  } | null;
 }
 
 export type Trimmed = "wire" | "vertical" | "loop" | "driven element" | "antenna";
@@ -124,7 +130,7 @@ function endsPhrases(f: BandFacts): Phrase[] {
 
 export function bandAdvice(f: BandFacts): string {
   if (f.tuner)
-    return "Tune at low power; where no match is found, a line some metres longer or shorter changes what the tuner meets.";
+    return `Tune at low power; where no match is found, ${f.tuner.lineBehind ? "a line some metres" : "a wire somewhat"} longer or shorter changes what the tuner meets.`;
   if (f.flattered) return "Much of this fine curve is loss: ask “Where does my power go?” before you trust it.";
   if (f.verdict === "good") return "Leave it.";
   const middle = (f.from + f.to) / 2;
