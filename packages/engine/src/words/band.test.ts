@@ -39,12 +39,20 @@ describe("band in words", () => {
     expect(sentence(bandHeadline(bandOf({ best: 1.02, worst: 1.04 })))).toBe(
       "The transmitter sees SWR 1.0 from 7.0 to 7.2 MHz.",
     );
-    const tuner = { name: "tuner", frequency: 7.1e6, impedance: "20 + j187 Ω" };
+    const tuner = { name: "tuner", frequency: 7.1e6, impedance: "20 + j187 Ω", lineBehind: true };
     expect(sentence(bandHeadline(bandOf({ tuner, best: 26, worst: 47 })))).toBe(
       "Without the tuner: SWR 26 to 47 from 7.0 to 7.2 MHz.",
     );
     expect(sentence(bandVerdict(bandOf({ tuner })))).toMatch(
       /^At 7\.1 MHz the tuner has to match 20 \+ j187 Ω; whether/,
+    );
+  });
+
+  it("blames no line where the tuner comes last", () => {
+    const tuner = { name: "mast tuner", frequency: 7.1e6, impedance: "18 − j719 Ω", lineBehind: false };
+    expect(bandAdvice(bandOf({ tuner }))).toContain("a wire somewhat longer or shorter");
+    expect(bandAdvice(bandOf({ tuner: { ...tuner, lineBehind: true } }))).toContain(
+      "a line some metres longer or shorter",
     );
   });
 

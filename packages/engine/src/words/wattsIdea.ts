@@ -45,7 +45,7 @@ function tunerIdea(f: WattsFacts, behind: NonNullable<WattsFacts["tuner"]>["behi
   }
   return {
     idea,
-    refutation: `The tuner only makes the transmitter content: ${precisely(f, f.delivered - f.radiated)} of ${precisely(f, f.delivered)} still turn into heat, and what the tuner itself takes is not counted yet.`,
+    refutation: `The tuner mends the match and nothing else: ${precisely(f, f.delivered - f.radiated)} of ${precisely(f, f.delivered)} still turn into heat, and what the tuner itself takes is not counted yet.`,
   };
 }
 

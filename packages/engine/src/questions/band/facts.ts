@@ -64,9 +64,14 @@ function atEdge({ curve, marks }: Sweep): boolean {
 function tunerTask({ point, frequency }: Worked): BandFacts["tuner"] {
   const tuner = point.parts.find((p) => p.edge.kind === "tuner" && p.edge.inUse);
   const joint = tuner && point.joints.find((j) => j.name === tuner.to);
-  return joint
-    ? { name: nameInSentence(point, tuner.edge.name), frequency, impedance: ohms(joint.impedance, 0) }
-    : null;
+  if (!joint) return null;
+  const behind = point.parts.slice(point.parts.indexOf(tuner) + 1);
+  return {
+    name: nameInSentence(point, tuner.edge.name),
+    frequency,
+    impedance: ohms(joint.impedance, 0),
+    lineBehind: behind.some((p) => p.edge.inUse && p.matchedLoss !== null),
+  };
 }
 
 /** Where the SWR at both ends differs most. */
