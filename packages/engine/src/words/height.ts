@@ -20,6 +20,8 @@ export interface HeightFacts {
   readonly present: HeightFact;
   readonly share: number;
   readonly verdict: Verdict;
+  /** dB between transmitter and antenna. */
+  readonly pathLoss: number;
   readonly lowestSwr: HeightFact;
   /** The next height worth asking about: about 0.06 wave up. */
   readonly higher: HeightFact;
@@ -133,6 +135,9 @@ function nearWords(f: HeightFacts): string {
   if (Math.abs(near) < hardlyAny) return "; straight up, for near stations, nothing changes";
   return `; straight up, for near stations, that is ${decibels(Math.abs(near))} ${near > 0 ? "more" : "less"}`;
 }
+
+export const pathReason = (f: HeightFacts): string =>
+  `${decibels(f.pathLoss)} lie between transmitter and antenna, whatever the height`;
 
 export const heightReason = (f: HeightFacts): string =>
   `${plainNumber(100 * f.share, 0)} % of what the antenna takes leaves for the sky`;

@@ -3,12 +3,15 @@ import type { Verdict } from "../../answer/answer";
 import { rootBetween } from "../../numerics/crossings";
 import { speedOfLight } from "../../numerics/vacuum";
 import type { HeightFacts } from "../../words/height";
+import { toDecibels } from "../common/stationNumbers";
 import type { Worked } from "../common/worked";
 import type { Aim, HeightPoint, Study } from "./study";
 
 /** Share of the antenna's power that leaves for the sky: our rule. */
 export const goodShare = 0.7;
 export const workableShare = 0.4;
+/** dB between transmitter and antenna from which no height is called good: half of the power never arrives there. */
+export const heavyPathLoss = 3;
 /** Straight up this many dB below the strongest direction counts as a split pattern. */
 const splitDepth = 1;
 /** Straight up this far below the strongest direction at every height is a null of the antenna, not a split. */
@@ -17,7 +20,8 @@ const nullDepth = 10;
 export function heightFacts(worked: Worked, study: Study, aim: Aim): HeightFacts {
   const { present, points } = study;
   const share = present.radiatedPower / present.powerIntoAntenna;
-  const verdict: Verdict = share >= goodShare ? "good" : share >= workableShare ? "workable" : "trouble";
+  const byHeight: Verdict = share >= goodShare ? "good" : share >= workableShare ? "workable" : "trouble";
+  const pathLoss = toDecibels(worked.point.powerFromTransmitter / present.powerIntoAntenna);
   const lowestSwr = points.reduce((best, p) => (p.swrAtTransmitter < best.swrAtTransmitter ? p : best), present);
   const wave = speedOfLight / worked.frequency;
   const higher = points.filter((p) => p.height >= present.height + 0.06 * wave)[0] ?? points[points.length - 1]!;
@@ -25,7 +29,8 @@ export function heightFacts(worked: Worked, study: Study, aim: Aim): HeightFacts
   return {
     present,
     share,
-    verdict,
+    verdict: byHeight === "good" && pathLoss >= heavyPathLoss ? "workable" : byHeight,
+    pathLoss,
     lowestSwr,
     higher,
     most,

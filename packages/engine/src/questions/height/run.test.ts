@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Answer, Refusal } from "../../answer/answer";
 import { exactly } from "../../quantity/quantity";
 import type { Station } from "../../station/station";
-import { antennaOf, copper, levelDipole, plainStation } from "../../testing/plainStation";
+import { antennaOf, copper, levelDipole, linePart, pathOf, plainStation } from "../../testing/plainStation";
 import type { Question } from "../common/question";
 import { watts } from "../watts/run";
 import { height } from "./run";
@@ -103,5 +103,13 @@ describe("height", () => {
       answered(height, plainStation({ antennas: [antenna] }), heights).rulesOfThumb.map((r) => r.rule);
     expect(rules(vertical)).toEqual([]);
     expect(rules(antennaOf(levelDipole(20.1, 12)))[0]).toContain("level wire");
+  });
+
+  it("calls no height good while half of the power never arrives at the antenna", () => {
+    const lossy = { ...linePart("old line", 100), excessLoss: exactly(0.05) };
+    const told = answered(height, plainStation({ path: pathOf([lossy]) }));
+    expect(answer.verdict).toBe("good");
+    expect(told.verdict).toBe("workable");
+    expect(told.reasons).toHaveLength(2);
   });
 });

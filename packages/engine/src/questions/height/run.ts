@@ -8,6 +8,7 @@ import {
   heightHeadline,
   heightReason,
   heightVerdict,
+  pathReason,
   signalOfMoreHeight,
 } from "../../words/height";
 import { heightMistakenIdea } from "../../words/heightIdea";
@@ -20,7 +21,7 @@ import { refusal } from "../common/refusal";
 import { wouldSettle } from "../common/settle";
 import { scalarValue } from "../common/values";
 import { workStation } from "../common/worked";
-import { goodShare, heightFacts, workableShare } from "./facts";
+import { goodShare, heavyPathLoss, heightFacts, workableShare } from "./facts";
 import { aimOf, pointsOfStudy, type Study, studyHeights } from "./study";
 import { heightTable } from "./table";
 
@@ -81,15 +82,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
     headlinePhrases: heightHeadline(facts),
     verdict: facts.verdict,
     verdictPhrases: heightVerdict(facts),
-    reasons: [
-      {
-        says: heightReason(facts),
-        value: 100 * facts.share,
-        limit: 100 * (facts.verdict === "good" ? goodShare : workableShare),
-        unit: "%",
-        source: "our rule: good from 70 %, workable from 40 % (common practice, no source)",
-      },
-    ],
+    reasons: reasonsOf(facts),
     next: heightAdvice(facts),
     wouldSettle: wouldSettle(worked, unknown),
     readings: compared.readings,
@@ -98,6 +91,19 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
     working: heightWorking(facts, study, presentHeight(worked)),
     figures: [],
   };
+}
+
+function reasonsOf(facts: HeightFacts): Answer["reasons"] {
+  const soil = {
+    says: heightReason(facts),
+    value: 100 * facts.share,
+    limit: 100 * (facts.share >= goodShare ? goodShare : workableShare),
+    unit: "%",
+    source: "our rule: good from 70 %, workable from 40 % (common practice, no source)",
+  };
+  if (facts.pathLoss < heavyPathLoss) return [soil];
+  const source = "our rule: no height is called good while half of the power does not arrive at the antenna";
+  return [soil, { says: pathReason(facts), value: facts.pathLoss, limit: heavyPathLoss, unit: "dB", source }];
 }
 
 /** Equal steps over the span, and the height the antenna hangs at now where it lies in it. */
