@@ -84,6 +84,9 @@ function addAntenna(station: Station, antenna: Antenna, growing: Growing): void 
     };
     return;
   }
+  if (antenna.shapes.some(({ shape }) => shape.kind === "beam" && shape.boomCorrection === "insulated")) {
+    growing.notComputed.push("not computed yet: what a metal boom does to elements mounted insulated on it");
+  }
   const built = onOneFeed(antenna);
   const placed = placeLoads(antenna, built);
   if (placed.refused) {

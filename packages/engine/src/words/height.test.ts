@@ -18,6 +18,7 @@ const at = (height: number, more: Partial<HeightFact> = {}): HeightFact => ({
 });
 const height: HeightFacts = {
   present: at(10),
+  pathLoss: 0.5,
   share: 0.67,
   verdict: "workable",
   lowestSwr: at(10),

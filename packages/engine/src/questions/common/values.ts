@@ -35,7 +35,7 @@ export function valuesOf(
     const high = bounds?.high[name] ?? null;
     const spanned =
       value !== null && low !== null && high !== null && doubtful(value, low, high)
-        ? { low: physical(name, low), high }
+        ? { low: atLeast(name, low), high: Math.min(high, mostPower(name, numbers, bounds)) }
         : {};
     const reference = name.startsWith("swr") ? { reference: point.ratedResistance } : {};
     values[name] = { ...plain, ...spanned, ...reference };
@@ -44,9 +44,15 @@ export function valuesOf(
 }
 
 /** A root of summed squares may overshoot what can be: an SWR below 1, a power below 0. */
-function physical(name: string, low: number): number {
+function atLeast(name: string, low: number): number {
   if (name.startsWith("swr")) return Math.max(1, low);
   return unitOf[name] === "W" ? Math.max(0, low) : low;
+}
+
+/** And a power above what the transmitter delivers at most. */
+function mostPower(name: string, numbers: Numbers, bounds: { readonly high: Numbers } | null): number {
+  if (unitOf[name] !== "W" || name === "powerFromTransmitter") return Number.POSITIVE_INFINITY;
+  return bounds?.high.powerFromTransmitter ?? numbers.powerFromTransmitter ?? Number.POSITIVE_INFINITY;
 }
 
 function reasonFor(name: string, point: WorkedPoint): string {
