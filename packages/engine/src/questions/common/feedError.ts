@@ -17,8 +17,8 @@ export function feedError(point: WorkedPoint): number | null {
   return extrapolated && fine && magnitude(subtract(extrapolated[port]![port]!, fine[port]![port]!));
 }
 
-/** Accuracy aimed at: the larger of half an ohm and two percent of the impedance; and a thousandth of the power. */
-const aimOhms = 0.5;
+/** Told from here on: the larger of one ohm and two percent of the impedance; and a thousandth of the power. */
+const aimOhms = 1;
 const aimShare = 0.02;
 const aimBalance = 1e-3;
 
