@@ -1,6 +1,7 @@
 /** Every part of a path as a two-port at one frequency. The one place that knows what each kind of part does. */
 import { type LineConstants, lineConstants, matchedLoss } from "../lines/lineConstants";
 import { complex } from "../numerics/complex";
+import type { Quantity } from "../quantity/quantity";
 import type { FilterPart, LinePart, Part, StubPart } from "../station/path";
 import type { MeasuredNetwork } from "../station/station";
 import { greatestLineLoss, lineTwoPort, stubTwoPort } from "./lineTwoPort";
@@ -20,6 +21,12 @@ export interface PartSurroundings {
 }
 
 const plain = (twoPort: TwoPort, notes: readonly string[] = []): PartResult => ({ kind: "two-port", twoPort, notes });
+
+/** One stated number cannot say how much of a loss lies in series and how much across: told wherever there is a loss. */
+const splitNote = (loss: Quantity): readonly string[] =>
+  loss.value > 0
+    ? ["its loss is taken half in series and half across, which is exact only into its rated resistance"]
+    : [];
 
 /** True for a tuner that does something: in line and not set to bypass. Until tuners are solved its two-port is a plain through. */
 export const isTunerAtWork = (part: Part): boolean =>
@@ -45,9 +52,9 @@ export function partTwoPort(part: Part, frequency: number, around: PartSurroundi
     case "arrestor":
       return plain(shuntAdmittance(complex(0, omega * part.capacitance.value)));
     case "balun":
-      return plain(balunTwoPort(part));
+      return plain(balunTwoPort(part), splitNote(part.loss));
     case "transformer":
-      return plain(transformerTwoPort(part, omega));
+      return plain(transformerTwoPort(part, omega), splitNote(part.loss));
     case "series":
       return plain(seriesTwoPort(part.component, omega));
     case "across":
