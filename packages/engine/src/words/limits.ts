@@ -56,7 +56,7 @@ export function assumptionsOfModel(station: Station, point: PointFacts, linePlac
   }
   for (const note of point.resolved.notes) made.push(assumption("path", note, "from the file", "path"));
   for (const [note, names] of sameNotes(point.notes)) {
-    made.push(assumption(names.join(", "), note, "as far as its listed values reach", "path"));
+    made.push(assumption(names.join(", "), note, "nothing more is known of it", "path"));
   }
   return made;
 }
