@@ -6,6 +6,7 @@ import { numberText, quantityText, unitSign } from "../words/numbers";
 import { visibleLine } from "../words/visible";
 import type { Block, Inline } from "./document";
 import { toldTogether } from "./toldTogether";
+import { weightiestFirst } from "./weightiestFirst";
 
 const effect = (input: Uncertainty): number => Math.abs(input.atHigh - input.atLow);
 
@@ -36,16 +37,16 @@ const lead = (label: string, text: string): Block => ({
 });
 
 export function restsOnSection(answer: Answer): Block | null {
-  const facts = toldTogether(answer.assumptions).map(({ name, value, reason }) => ({
+  const facts = toldTogether(weightiestFirst(answer)).map(({ name, value, reason }) => ({
     name: visibleLine(name),
     value: visibleLine(value),
     from: visibleLine(reason),
   }));
   const most = mattersMost(answer);
   const blocks: readonly Block[] = [
-    ...(facts.length === 0 ? [] : [{ kind: "facts" as const, facts }]),
     ...(most === null ? [] : [lead("Matters most:", most)]),
     ...(answer.wouldSettle === null ? [] : [lead("Would settle it:", answer.wouldSettle)]),
+    ...(facts.length === 0 ? [] : [{ kind: "facts" as const, facts }]),
   ];
   return blocks.length === 0 ? null : { kind: "section", title: "What it rests on", blocks };
 }

@@ -114,12 +114,19 @@ main{display:flex;flex-direction:column}
 .sheet{max-width:none;padding:0}
 p,.verdict{margin-bottom:.6rem}
 figure,figure.lead{margin:.6rem 0}
-li,ol.steps>li{margin-bottom:.4rem}
+li,ol.steps>li{margin-bottom:.3rem}
+.working{margin:.1rem 0}
+.piece{padding:0 0 .1rem}
 ol.steps>li::before{line-height:2.15rem}
 section{margin-top:1rem;padding-top:.8rem}
 h2{margin-bottom:.5rem}
 .source,li .quiet{line-height:1.7rem}
 .file{line-height:1.9rem}
+dl{font-size:1.3rem;line-height:1.7rem}
+dl div{display:block;border:0}
+dl dt,dl dd,.stacked .from{display:inline;margin:0}
+dt::after{content:": "}
+dd.from::before{content:" · "}
 dl div,th,td{padding-top:.2rem;padding-bottom:.2rem}
 details{display:none}
 .paper{display:block}

@@ -5,6 +5,7 @@ import { placeOf } from "../document/documentOf";
 import { jointRows, wattsRows } from "../document/resultTables";
 import { stepLines } from "../document/stepLines";
 import { toldTogether } from "../document/toldTogether";
+import { weightiestFirst } from "../document/weightiestFirst";
 import { formulaText } from "../formula/formulaText";
 import { capitalised } from "../words/names";
 import { numberText } from "../words/numbers";
@@ -59,9 +60,9 @@ function tables(answer: Answer): readonly string[] {
 function basis(answer: Answer): readonly string[] {
   const most = mattersMost(answer);
   const lines = [
-    ...toldTogether(answer.assumptions).map((a) => bullet(`${a.name}: ${a.value} (${a.reason})`)),
     ...(most === null ? [] : [wrapped(`Matters most: ${most}`, "  ")]),
     ...(answer.wouldSettle === null ? [] : [wrapped(`Would settle it: ${visibleLine(answer.wouldSettle)}`, "  ")]),
+    ...toldTogether(weightiestFirst(answer)).map((a) => bullet(`${a.name}: ${a.value} (${a.reason})`)),
   ];
   return titled("What it rests on", lines);
 }

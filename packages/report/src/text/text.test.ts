@@ -21,8 +21,8 @@ describe("answerText", () => {
       "P₂ = P₁ · a(1 − |Γ|²)/(a² − |Γ|²)",
       "= 87.8 W",
       "“SWR 1.9 throws",
-      "line loss: 1.7 dB/100 m (catalogue)",
       "Matters most: soil (dry to wet)",
+      "line loss: 1.7 dB/100 m (catalogue)",
       "keep them out of reach",
       "Current on the outside of the line",
     ];
