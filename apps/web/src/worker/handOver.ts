@@ -1,7 +1,7 @@
 /** What is made from an answer after it is there: the depth of the page, the sheet. Loaded when first needed. */
 import type { Answer } from "@feedpath/engine";
 import { figuresOf } from "@feedpath/figures";
-import { answerSheet, type Block, documentOf, type Step, typesetFormula } from "@feedpath/report";
+import { answerSheet, type Block, documentOf, type Step, sheetFigureSizes, typesetFormula } from "@feedpath/report";
 import type { Depth } from "./messages";
 
 /** Blocks below the picture, and their formulas typeset. The figures and the file stay with the page. */
@@ -30,15 +30,11 @@ function stepsIn(blocks: readonly Block[]): readonly Step[] {
 const holdsOnlyTheFile = (block: Block): boolean =>
   block.kind === "section" && block.blocks.every(({ kind }) => kind === "file");
 
-/** Width of the printed column and of a phone, px (docs/look.md). */
-const sheetWidth = 682;
-const narrowWidth = 358;
-
 /** The answer sheet as one HTML file. */
 export const makeSheet = (answer: Answer, stationText: string): string =>
   answerSheet({
     answer,
-    figures: figuresOf(answer, { width: sheetWidth }),
-    narrowFigures: figuresOf(answer, { width: narrowWidth }),
+    figures: figuresOf(answer, sheetFigureSizes.paper),
+    narrowFigures: figuresOf(answer, sheetFigureSizes.phone),
     stationText,
   });
