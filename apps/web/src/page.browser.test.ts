@@ -275,6 +275,23 @@ describe("the built page", () => {
     await broken.close();
   });
 
+  it("tells a part that could not be loaded as that, and goes on once it can be", async () => {
+    const cut = await built.browser.newContext({ serviceWorkers: "block" });
+    await cut.route("**/handOver-*.js", (route) => route.abort());
+    const other = await cut.newPage();
+    await other.goto(built.address);
+    const note = other.getByRole("alert").filter({ hasText: "A part of the page could not be loaded" });
+    await note.waitFor();
+    expect(await textOf(other.locator("h1.headline"))).toMatch(/\d.*W/);
+    expect(await other.getByText("The program has a defect").count()).toBe(0);
+    expect(await violations(other)).toEqual([]);
+    await cut.unroute("**/handOver-*.js");
+    await note.getByRole("button", { name: "Try again" }).click();
+    await other.locator(".steps math").first().waitFor();
+    expect(await note.count()).toBe(0);
+    await cut.close();
+  });
+
   it("works with the server stopped after the first load", async () => {
     await page.setViewportSize({ width: 1440, height: 900 });
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));

@@ -39,6 +39,8 @@ export interface BenchState {
   /** The person stopped the last run. */
   readonly stopped: boolean;
   readonly defect: string | null;
+  /** A part of the page could not be loaded; what is shown lacks its depth. */
+  readonly missing: boolean;
   readonly storage: { readonly refused: boolean; readonly reason: string };
   /** Lines changed by the page's own hand a moment ago: they are marked. */
   readonly marked: { readonly from: number; readonly to: number } | null;
@@ -63,6 +65,7 @@ export const beginState = (history: TextHistory, fileName: string, question: str
   progress: null,
   stopped: false,
   defect: null,
+  missing: false,
   storage: { refused: false, reason: "" },
   marked: null,
 });

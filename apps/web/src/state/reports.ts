@@ -25,7 +25,9 @@ export function applyReport(state: BenchState, report: Report): BenchState {
         shown: { kind: "answer", answer: report.answer, text: state.outlineText, depth: null },
       };
     case "depth":
-      return state.shown?.kind === "answer" ? { ...state, shown: { ...state.shown, depth: report.depth } } : state;
+      return state.shown?.kind === "answer"
+        ? { ...state, missing: false, shown: { ...state.shown, depth: report.depth } }
+        : state;
     case "refused":
       return {
         ...state,
@@ -36,6 +38,8 @@ export function applyReport(state: BenchState, report: Report): BenchState {
       };
     case "stopped":
       return { ...state, ...rest, stopped: true };
+    case "missing":
+      return { ...state, ...rest, missing: true };
     case "defect":
       return { ...state, ...rest, defect: report.message };
     case "broke":

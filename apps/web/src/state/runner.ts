@@ -33,6 +33,9 @@ export function makeRunner(store: Store<BenchState>, parts: RunnerParts): Runner
   const client = parts.startClient((report) => {
     if (report.kind === "sheet") sheet?.done(report.html);
     if (report.kind === "defect" || report.kind === "broke") sheet?.failed(new Error(report.message));
+    if (report.kind === "missing")
+      sheet?.failed(new Error("a part of the page could not be loaded. Connect once more, then try again."));
+    if (report.kind === "sheet") set({ missing: false });
     set(applyReport(get(), report));
     if (firstWanted) runFirst();
   });

@@ -28,6 +28,20 @@ export function Notes() {
           </p>
         </section>
       )}
+      {state.missing && (
+        <section className="note" role="alert">
+          <p>
+            <strong>A part of the page could not be loaded.</strong> The server was gone before this browser had kept
+            the whole page. The answer stands; its working and its sheet need that part. Connect once more, then try
+            again.
+          </p>
+          <p className="acts">
+            <button type="button" className="button" onClick={bench.askAgain}>
+              Try again
+            </button>
+          </p>
+        </section>
+      )}
       {state.storage.refused && (
         <section className="note" role="status">
           <p>

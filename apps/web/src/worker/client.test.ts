@@ -96,6 +96,19 @@ describe("client of the worker", () => {
     expect(workers[1]?.sent).toHaveLength(1);
   });
 
+  it("tells a part that could not be loaded, and asks a new worker next", () => {
+    const { client, workers, reports, from } = bench();
+    client.ask(asking);
+    from(0, { kind: "answered", run: 1, answer });
+    from(0, { kind: "missing", run: 1 });
+    expect(reports.map(({ kind }) => kind)).toEqual(["answered", "missing"]);
+    expect(workers).toHaveLength(1);
+    client.ask(asking);
+    expect(workers).toHaveLength(2);
+    expect(workers[0]?.ended).toBe(true);
+    expect(workers[1]?.sent).toHaveLength(1);
+  });
+
   it("has a sheet made beside a run without ending it", () => {
     const { client, reports, from } = bench();
     client.ask(asking);

@@ -33,7 +33,7 @@ export interface WorkerClient {
 const patience = 1500;
 
 /** Reports after which the worker owes nothing for that run. */
-const last = new Set<string>(["answered", "refused", "wrongParameters", "stopped", "defect", "sheet"]);
+const last = new Set<string>(["answered", "refused", "wrongParameters", "stopped", "defect", "missing", "sheet"]);
 
 export function startClient(
   makeWorker: () => WorkerLike,
@@ -61,7 +61,9 @@ export function startClient(
       if (fresh !== worker) return;
       if (data.kind === "questions") return onReport(data);
       if (last.has(data.kind) || (data.kind === "read" && !data.outline)) owed.delete(data.run);
-      const current = data.run === asked || data.kind === "sheet" || data.kind === "defect";
+      // A browser may remember that a part did not come, so the next thing asked is asked of a new worker.
+      if (data.kind === "missing") dead = true;
+      const current = data.run === asked || ["sheet", "defect", "missing"].includes(data.kind);
       if (current) onReport(data);
     };
     fresh.onerror = (event) => {

@@ -12,6 +12,15 @@ type Ask = Extract<ToWorker, { kind: "ask" }>;
 
 const say = (message: FromWorker): void => self.postMessage(message);
 
+/** A part of the page that could not be loaded: nothing the program did wrong. */
+class NotLoaded extends Error {}
+
+/** What is needed after the answer only; a connection may be gone by then. */
+const loadHandOver = () =>
+  import("./handOver").catch((why: unknown) => {
+    throw new NotLoaded(String(why));
+  });
+
 /** Number of the run that goes on; another number in it ends the one before. */
 let current = 0;
 
@@ -47,6 +56,8 @@ async function ask({ run, text, fileName, measured, question: id, parameters: ty
     catalogue: catalogueVersion,
     fileHash: bytesToHex(sha256(utf8ToBytes(read.normalised))),
   };
+  // Asked for now, while the server that gave the page is there; whether it came is told when it is used.
+  void loadHandOver().catch(() => undefined);
   const outcome = await drive(question.run(station, asked.parameters, context), {
     now: () => performance.now(),
     breathe,
@@ -56,7 +67,7 @@ async function ask({ run, text, fileName, measured, question: id, parameters: ty
   if (outcome === "stopped") return say({ kind: "stopped", run });
   if ("refused" in outcome.result) return say({ kind: "refused", run, refusal: outcome.result });
   say({ kind: "answered", run, answer: outcome.result });
-  const { makeDepth } = await import("./handOver");
+  const { makeDepth } = await loadHandOver();
   say({ kind: "depth", run, depth: makeDepth(outcome.result) });
 }
 
@@ -77,10 +88,11 @@ self.onmessage = async ({ data }: MessageEvent<ToWorker>) => {
       current = data.run;
       await ask(data);
     } else {
-      const { makeSheet } = await import("./handOver");
+      const { makeSheet } = await loadHandOver();
       say({ kind: "sheet", run: data.run, html: makeSheet(data.answer, data.text) });
     }
   } catch (defect) {
+    if (defect instanceof NotLoaded) return say({ kind: "missing", run: data.run });
     say({ kind: "defect", run: data.run, message: defect instanceof Error ? defect.message : String(defect) });
   }
 };

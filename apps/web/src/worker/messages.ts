@@ -82,4 +82,6 @@ export type FromWorker =
   | { readonly kind: "refused"; readonly run: number; readonly refusal: Refusal }
   | { readonly kind: "stopped"; readonly run: number }
   | { readonly kind: "sheet"; readonly run: number; readonly html: string }
+  /** A part of the page that is loaded when first needed did not come: no server, and not kept yet. */
+  | { readonly kind: "missing"; readonly run: number }
   | { readonly kind: "defect"; readonly run: number; readonly message: string };
