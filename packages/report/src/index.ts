@@ -13,3 +13,4 @@ export { AnswerFormatError, parseAnswer } from "./schema/parseAnswer";
 export { answerText } from "./text/answerText";
 export { problemsText } from "./text/problemsText";
 export { refusalText } from "./text/refusalText";
+export { visibleLine } from "./words/visible";

@@ -1,5 +1,6 @@
 /** The worker: the one place of the page that calls the engine. Reads the file, runs the question, reports on the way. */
 import { findQuestion, questions } from "@feedpath/engine";
+import { visibleLine } from "@feedpath/report";
 import { catalogueVersion, readStation } from "@feedpath/station-file";
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
@@ -42,7 +43,7 @@ async function ask({ run, text, fileName, measured, question: id, parameters: ty
     return say({ kind: "read", run, problems: read.problems, outline: null });
   const { station } = read;
   const bands = station.bands.map(({ name }) => name);
-  const outline = { title: station.title, bands, entries: outlineEntries(text) };
+  const outline = { title: visibleLine(station.title), bands, entries: outlineEntries(text) };
   say({ kind: "read", run, problems: [], outline });
 
   const question = findQuestion(id);

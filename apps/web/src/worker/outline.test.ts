@@ -64,4 +64,9 @@ describe("outline of a station file", () => {
     expect(outlineEntries("just words")).toEqual([]);
     expect(outlineEntries("")).toEqual([]);
   });
+
+  it("writes out what would turn the reading direction of a part's name", () => {
+    const text = 'feedpath: 1\npath:\n  - { line: RG-213/U, name: "a \\u202Eeno", length: 3 m }\n';
+    expect(outlineEntries(text).map(({ label }) => label)).toEqual(["a ‹U+202E›eno"]);
+  });
 });

@@ -1,4 +1,5 @@
 /** Where the values of a station stand in its text, so that the page can show them in the file's order and change them in place. */
+import { visibleLine } from "@feedpath/report";
 import { isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument, type YAMLMap } from "yaml";
 import type { OutlineEntry, OutlineValue } from "./messages";
 
@@ -17,7 +18,7 @@ export function outlineEntries(text: string): readonly OutlineEntry[] {
     counts: new Map(),
     add: (label, names, node, values) => {
       const { line } = lines.linePos(node.range?.[0] ?? 0);
-      found.push({ label, names, line, values: values.slice(0, mostValues) });
+      found.push({ label: visibleLine(label), names, line, values: values.slice(0, mostValues) });
     },
   };
   for (const { key, value } of pairsOf(root)) if (value) topEntry(outline, key, value);
