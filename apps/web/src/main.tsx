@@ -5,6 +5,7 @@ import { createRoot } from "react-dom/client";
 import { makeBench } from "./state/bench";
 import { firstExample, measuredBeside } from "./state/examples";
 import { makeKeeper } from "./state/keeper";
+import { questionIn } from "./state/questionIn";
 import "./theme/base.css";
 import "./theme/frame.css";
 import "./theme/answer.css";
@@ -49,8 +50,7 @@ createRoot(document.getElementById("bench")!).render(
     </BenchContext>
   </StopAtDefect>,
 );
-/** A link names its question behind the hash. */
-const linked = (): string => decodeURIComponent(window.location.hash.slice(1));
+const linked = (): string => questionIn(window.location.hash);
 window.addEventListener("hashchange", () => bench.ask(linked()));
 void bench.begin(linked());
 

@@ -275,6 +275,25 @@ describe("the built page", () => {
     await broken.close();
   });
 
+  it("writes out in its head what would turn the reading direction of a station's name", async () => {
+    const other = await (await built.browser.newContext({ viewport: { width: 1440, height: 900 } })).newPage();
+    await other.goto(built.address);
+    await settled(other);
+    const area = other.getByRole("textbox", { name: "Text of the station's file" });
+    await area.fill((await area.inputValue()).replace(/^station: .*$/m, 'station: "club \\u202Elive"'));
+    await other.locator("header", { hasText: "club ‹U+202E›live" }).waitFor();
+    expect(await other.title()).toBe("club ‹U+202E›live · Feedpath");
+    await other.context().close();
+  });
+
+  it("opens by a link that was cut in the middle of a character", async () => {
+    const other = await context.newPage();
+    await other.goto(`${built.address}#%E0%A4%A`);
+    await settled(other);
+    expect(await textOf(other.locator("h1.headline"))).toMatch(/\d/);
+    await other.close();
+  });
+
   it("tells a part that could not be loaded as that, and goes on once it can be", async () => {
     const cut = await built.browser.newContext({ serviceWorkers: "block" });
     await cut.route("**/handOver-*.js", (route) => route.abort());

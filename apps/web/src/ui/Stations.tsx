@@ -3,7 +3,7 @@ import { type ChangeEvent, useRef, useState } from "react";
 import { exampleOf, examples } from "../state/examples";
 import { useBench, useBenchState } from "./useBench";
 
-/** Larger files are not station files; the reader has the same bound. */
+/** Larger files are no station files and are not even opened; the reader, whose bound is lower, tells its own. */
 const mostBytes = 1_000_000;
 
 export function Stations({ onChosen }: { readonly onChosen: () => void }) {
@@ -17,7 +17,9 @@ export function Stations({ onChosen }: { readonly onChosen: () => void }) {
     event.target.value = "";
     if (!file) return;
     if (file.size > mostBytes)
-      return setSays(`${file.name} has ${Math.ceil(file.size / 1e6)} MB; a station file has 1 MB at most.`);
+      return setSays(
+        `${file.name} has ${Math.ceil(file.size / 1e6)} MB and was not opened; a station file has a few kB.`,
+      );
     bench.open(await file.text(), file.name);
     onChosen();
   };
