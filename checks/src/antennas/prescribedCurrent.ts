@@ -100,10 +100,10 @@ export function reaction({ matrix }: PrescribedAntenna, a: Float64Array, b: Floa
 /** The antenna carrying these amplitudes, for powers and gains; its gain is that for 1 W of power. */
 export function carrying({ solution }: PrescribedAntenna, current: Float64Array): DrivenAntenna {
   const currents = { count: 1, length: current.length, re: current, im: new Float64Array(current.length) };
-  const fed = current[solution.model.mesh.feedUnknown[0]!]!;
+  const fed = current[solution.model.mesh.ports[0]![0]!.unknown]!;
   const carrier: AntennaSolution = {
     ...solution,
-    feeds: solution.feeds.slice(0, 1),
+    ports: solution.ports.slice(0, 1),
     fineAdmittance: [[{ re: fed, im: 0 }]],
     model: { ...solution.model, currents },
   };

@@ -1,4 +1,5 @@
 /** The whole radiating structure of a station: every antenna, what it works against, and conductors near by. */
+import type { Complex } from "../numerics/complex";
 import { exactly } from "../quantity/quantity";
 import type { Antenna, Shape } from "../station/antennaDescription";
 import type { Station } from "../station/station";
@@ -8,6 +9,14 @@ import { fedAgainst, wiresAt } from "./returnSide";
 import { meets, shapeWires } from "./shapes/shapeWires";
 import { steepness } from "./shapes/span";
 import { type Built, type BuiltFeed, chainOf, joined, pointOf, shifted } from "./wireRun";
+
+/** What bridges a gap, or the earth a contact leads to (there its whole impedance, electrode included). */
+export interface PortClosing {
+  readonly name: string;
+  readonly kind: "choke" | "earth";
+  /** Ohm at an angular frequency; "open" where nothing bridges the gap. */
+  readonly impedance: (angularFrequency: number) => Complex | "open";
+}
 
 export interface AntennaRefusal {
   readonly why: string;
@@ -20,6 +29,8 @@ export interface AntennaBuild {
   readonly refused: AntennaRefusal | null;
   /** Things of the file that the model leaves out, each with "not computed yet". */
   readonly notComputed: readonly string[];
+  /** What closes the structure's gaps, then its contacts, in their order. */
+  readonly closings: readonly PortClosing[];
   /** Wires that belong to `surroundings`, the rest to antennas. */
   readonly surroundingWires: ReadonlySet<number>;
 }
@@ -47,6 +58,7 @@ export function antennaStructure(station: Station): AntennaBuild {
     structure: { wires, feeds, loads },
     refused,
     notComputed,
+    closings: [],
     surroundingWires: new Set([...growing.surrounding.values()].flat()),
   };
 }

@@ -2,18 +2,24 @@
 import type { AntennaBuild } from "../antenna/antennaStructure";
 import { antennaStructure } from "../antenna/antennaStructure";
 import { referenceKernels } from "../kernels/reference/referenceKernels";
-import type { Complex } from "../numerics/complex";
+import { type Complex, subtract } from "../numerics/complex";
+import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
 import type { Station } from "../station/station";
 import { type AntennaSolution, type SolveOptions, solveAntenna } from "../wires/solveAntenna";
 import type { Soil, Structure } from "../wires/structure";
 import { validateStructure } from "../wires/validateStructure";
+import { type Closing, closePorts } from "./closePorts";
 
 export interface SolvedAntenna {
   readonly build: AntennaBuild;
   readonly soil: Soil;
-  /** Feed names, and the admittance between their ports in siemens. */
+  /** Feed names, and the admittance between them in siemens with all other ports closed. */
   readonly feeds: readonly string[];
   readonly admittance: readonly (readonly Complex[])[];
+  /** Volts at all ports of the solution for 1 V at each feed in turn. */
+  readonly portVoltages: readonly (readonly Complex[])[];
+  /** Ohm: step by which the extrapolation moved the impedances between the feeds; null where it cannot be told. */
+  readonly extrapolationStep: readonly (readonly Complex[])[] | null;
   /** Null where the admittance was interpolated between solved frequencies: no currents, no fields. */
   readonly solution: AntennaSolution | null;
 }
@@ -94,8 +100,42 @@ function solveBuild(station: Station, build: AntennaBuild, asked: Asked): Solved
   const troubles = validateStructure(structure, soil, frequency);
   if (troubles.length > 0)
     return { refused: { why: troubles[0]!, mend: "another shape, height or frequency within that bound" } };
-  const solution = solveAntenna(structure, soil, frequency, referenceKernels, mesh);
-  return { build, soil, feeds: solution.feeds, admittance: solution.admittance, solution };
+  return closed(build, soil, solveAntenna(structure, soil, frequency, referenceKernels, mesh));
+}
+
+/** The solution seen at its feeds, gaps and contacts closed as the station says. */
+function closed(build: AntennaBuild, soil: Soil, solution: AntennaSolution): SolvedAntenna | AntennaRefused {
+  const closings = closingsOf(build, solution);
+  const best = closePorts(solution.admittance, closings);
+  const fine = closePorts(solution.fineAdmittance, closings);
+  if (!best || !fine)
+    return {
+      refused: {
+        why: "the outside of the line and its earths have no single state here",
+        mend: "another choke, bond or route",
+      },
+    };
+  const zBest = invertComplexMatrix(best.admittance);
+  const zFine = invertComplexMatrix(fine.admittance);
+  return {
+    build,
+    soil,
+    feeds: build.structure.feeds.map((f) => f.name),
+    admittance: best.admittance,
+    portVoltages: fine.voltages,
+    extrapolationStep: zBest && zFine && zBest.map((row, i) => row.map((z, k) => subtract(z, zFine[i]![k]!))),
+    solution,
+  };
+}
+
+/** A contact's electrode is in the solution already: what is added is the earth's impedance less the electrode's own. */
+function closingsOf(build: AntennaBuild, solution: AntennaSolution): Closing[] {
+  const firstContact = build.structure.gaps?.length ?? 0;
+  return build.closings.map((closing, i) => {
+    const impedance = closing.impedance(2 * Math.PI * solution.frequency);
+    const electrode = solution.electrodes[i - firstContact];
+    return impedance === "open" || !electrode ? impedance : subtract(impedance, electrode);
+  });
 }
 
 function soilOf(station: Station): Soil | null {

@@ -137,7 +137,9 @@ function standIn(
       const sameAntenna = asked.antennas === station.antennas && asked.ground === station.ground;
       const inside = frequency >= span.from && frequency <= span.to;
       const admittance = sameAntenna && inside ? invertComplexMatrix(interpolant(frequency)) : null;
-      return admittance ? { ...like, admittance, solution: null } : solver.solve(asked, frequency, lift, mesh);
+      return admittance
+        ? { ...like, admittance, extrapolationStep: null, solution: null }
+        : solver.solve(asked, frequency, lift, mesh);
     },
   };
 }

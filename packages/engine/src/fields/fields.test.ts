@@ -157,6 +157,6 @@ describe("currents", () => {
   });
   it("need one voltage for each feed", () => {
     const solution = solveAntenna(dipole(20, 1e-3, 10), { kind: "free space" }, testFrequency);
-    expect(() => driveAntenna(solution, [])).toThrow("0 voltages for 1 feeds");
+    expect(() => driveAntenna(solution, [])).toThrow("0 voltages for 1 ports");
   });
 });

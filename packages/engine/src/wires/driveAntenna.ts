@@ -4,23 +4,28 @@ import type { AntennaSolution } from "./solveAntenna";
 
 export interface DrivenAntenna {
   readonly solution: AntennaSolution;
-  /** V rms, in the order of the feeds. */
+  /** V rms, in the order of the ports. */
   readonly portVoltages: readonly Complex[];
-  /** A rms through each feed gap, on the mesh the currents belong to. */
+  /** A rms through each port, on the mesh the currents belong to. */
   readonly portCurrents: readonly Complex[];
-  /** W, from port voltages and currents of that mesh: powers and gains refer to it. */
+  /** W into the feeds, from voltages and currents of that mesh: powers and gains refer to it. */
   readonly powerIn: number;
+  /** W taken by what closes each of the other ports, in their order. */
+  readonly closingHeat: readonly number[];
   /** Unknown currents of the mesh, A rms. */
   readonly currents: { readonly re: Float64Array; readonly im: Float64Array };
   /** Current moments of the sample points, A m. */
   readonly moments: { readonly re: Float64Array; readonly im: Float64Array };
 }
 
-/** Throws RangeError when the number of voltages is not the number of feeds. */
+/**
+ * Currents for one voltage at each port. The structure's feeds take power; what closes its gaps and contacts takes heat.
+ * Throws RangeError when the number of voltages is not the number of ports.
+ */
 export function driveAntenna(solution: AntennaSolution, portVoltages: readonly Complex[]): DrivenAntenna {
   const { points, currents: unit } = solution.model;
   if (portVoltages.length !== unit.count) {
-    throw new RangeError(`drive: ${portVoltages.length} voltages for ${unit.count} feeds; give one for each feed`);
+    throw new RangeError(`drive: ${portVoltages.length} voltages for ${unit.count} ports; give one for each port`);
   }
   const n = unit.length;
   const currents = { re: new Float64Array(n), im: new Float64Array(n) };
@@ -42,8 +47,11 @@ export function driveAntenna(solution: AntennaSolution, portVoltages: readonly C
   const portCurrents = solution.fineAdmittance.map((row) =>
     row.reduce((sum, y, port) => add(sum, multiply(y, portVoltages[port]!)), zero),
   );
-  const powerIn = portVoltages.reduce((sum, v, port) => sum + multiply(v, conjugate(portCurrents[port]!)).re, 0);
-  return { solution, portVoltages, portCurrents, powerIn, currents, moments };
+  const powers = portVoltages.map((v, port) => multiply(v, conjugate(portCurrents[port]!)).re);
+  const feeds = solution.model.structure.feeds.length;
+  const powerIn = powers.slice(0, feeds).reduce((sum, p) => sum + p, 0);
+  const closingHeat = powers.slice(feeds).map((p) => -p);
+  return { solution, portVoltages, portCurrents, powerIn, closingHeat, currents, moments };
 }
 
 /** Current (A rms) at one end (0 start, 1 end) of an element, counted along the element. */

@@ -88,10 +88,12 @@ function sideAtEnd(
   rule: MeshRule,
 ): Side {
   const junction = junctions.find((j) => j.ends.some((e) => e.wire === wire && e.end === end))!;
-  const free = junction.ends.length === 1 && !junction.onGround;
+  const free = junction.ends.length === 1 && !junction.ground;
   if (free) return { pair: 2 * freeEnd(structure.wires[wire]!, rule), isGap: false };
   const shortest = Math.min(...junction.ends.map((e) => wireLength(structure.wires[e.wire]!)));
-  const isGap = junction.feed >= 0;
+  const at = end === 0 ? 0 : wireLength(structure.wires[wire]!);
+  const opened = (structure.gaps ?? []).some((g) => g.wire === wire && Math.abs(g.distance - at) < 1e-9);
+  const isGap = junction.feed >= 0 || opened;
   const pair = 2 * Math.min(rule.gap, shortest / (2 * fewestPairs));
   return { pair: isGap ? pair : pair / rule.refinement, isGap };
 }
@@ -104,7 +106,8 @@ export function wireNodes(
   rule: MeshRule,
 ): number[] {
   const length = wireLength(structure.wires[wire]!);
-  const loads = structure.loads.filter((l) => l.wire === wire && l.distance > 0 && l.distance < length);
+  const lumped = [...structure.loads, ...(structure.gaps ?? [])];
+  const loads = lumped.filter((l) => l.wire === wire && l.distance > 1e-9 && l.distance < length - 1e-9);
   const breaks = [...new Set([0, ...loads.map((l) => l.distance), length])].sort((a, b) => a - b);
   const stretches = breaks.slice(1).map((to, i) => to - breaks[i]!);
   const loadGap = Math.min(rule.gap, Math.min(...stretches) / (2 * fewestPairs));

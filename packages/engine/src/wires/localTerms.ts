@@ -3,6 +3,7 @@ import { solidWireImpedance } from "../conductors/solidWire";
 import type { SplitMatrix } from "../kernels/door";
 import { type Complex, complex, zero } from "../numerics/complex";
 import { vacuumPermittivity } from "../numerics/vacuum";
+import { elementEndAt } from "./elements";
 import type { Mesh } from "./mesh";
 import type { Structure, Wire } from "./structure";
 
@@ -18,27 +19,11 @@ export interface LocalImpedances {
   readonly loads: readonly PlacedLoad[];
 }
 
-/** The element end nearest to a distance along a wire. */
-function elementEndAt(mesh: Mesh, wire: number, distance: number): number {
-  const first = mesh.firstElement[wire]!;
-  let nearest = 2 * first;
-  let off = distance;
-  let passed = 0;
-  for (let e = first; e < mesh.firstElement[wire + 1]!; e++) {
-    passed += mesh.elements.length[e]!;
-    if (Math.abs(passed - distance) < off) {
-      off = Math.abs(passed - distance);
-      nearest = 2 * e + 1;
-    }
-  }
-  return nearest;
-}
-
 export function localImpedances(structure: Structure, mesh: Mesh, angularFrequency: number): LocalImpedances {
   return {
     wires: structure.wires.map((w) => solidWireImpedance(w.radius, w.conductivity, w.permeability, angularFrequency)),
     loads: structure.loads.map((load) => ({
-      elementEnd: elementEndAt(mesh, load.wire, load.distance),
+      elementEnd: elementEndAt(mesh.elements, mesh.firstElement, load.wire, load.distance),
       impedance: load.impedance(angularFrequency),
     })),
   };

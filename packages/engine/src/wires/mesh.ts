@@ -1,6 +1,8 @@
 /** Turns a structure into elements and unknown currents (hat functions on nodes, and currents through junctions). */
 import type { Elements, Scatter } from "../kernels/door";
-import { wireDirection, wireLength } from "./geometry";
+import { armHalves, type ElectrodeArms } from "./electrodes";
+import { buildElements, collectScatter, elementEndAt, type Half } from "./elements";
+import { wireLength } from "./geometry";
 import { type MeshRule, wireNodes } from "./grading";
 import { findJunctions, type Junction, junctionCurrents, type WireEnd } from "./junctions";
 import type { Soil, Structure } from "./structure";
@@ -11,8 +13,8 @@ export interface Mesh {
   readonly firstElement: Int32Array;
   readonly scatter: Scatter;
   readonly unknowns: number;
-  /** Unknown that is the current through each feed's gap, in the order of the structure's feeds. */
-  readonly feedUnknown: Int32Array;
+  /** The current through each port, in the order of portNames, as a sum of unknowns. */
+  readonly ports: readonly Port[];
   /**
    * Unknowns kept by the mesh of doubled elements. Elements at feeds and loads are not doubled: their length sets the
    * width of the gap, which belongs to the model and not to its error.
@@ -20,64 +22,26 @@ export interface Mesh {
   readonly coarse: Int32Array;
 }
 
-/** A part of an unknown: current +1 or -1 along the element at one of its ends. */
-interface Half {
-  readonly elementEnd: number;
-  readonly sign: 1 | -1;
-}
+/** Unknowns whose sum, each with its sign, is the current through a port. */
+export type Port = readonly { readonly unknown: number; readonly sign: number }[];
 
-function buildElements(structure: Structure, nodes: readonly (readonly number[])[]): Elements {
-  const count = nodes.reduce((sum, n) => sum + n.length - 1, 0);
-  const start = new Float64Array(3 * count);
-  const direction = new Float64Array(3 * count);
-  const length = new Float64Array(count);
-  const radius = new Float64Array(count);
-  let e = 0;
-  structure.wires.forEach((wire, index) => {
-    const d = wireDirection(wire);
-    const at = nodes[index]!;
-    for (let i = 1; i < at.length; i++, e++) {
-      for (let c = 0; c < 3; c++) {
-        start[3 * e + c] = wire.from[c]! + d[c]! * at[i - 1]!;
-        direction[3 * e + c] = d[c]!;
-      }
-      length[e] = at[i]! - at[i - 1]!;
-      radius[e] = wire.radius;
-    }
-  });
-  return { count, start, direction, length, radius };
-}
-
-function collectScatter(elementCount: number, unknowns: readonly (readonly Half[])[]): Scatter {
-  const ends: { unknown: number; sign: number }[][] = Array.from({ length: 2 * elementCount }, () => []);
-  unknowns.forEach((halves, unknown) => {
-    for (const half of halves) ends[half.elementEnd]!.push({ unknown, sign: half.sign });
-  });
-  const first = new Int32Array(2 * elementCount + 1);
-  ends.forEach((list, i) => {
-    first[i + 1] = first[i]! + list.length;
-  });
-  const all = ends.flat();
-  return {
-    first,
-    unknown: Int32Array.from(all, (x) => x.unknown),
-    sign: Float64Array.from(all, (x) => x.sign),
-  };
-}
-
-/** Distances along a wire of the feeds and loads on it. */
+/** Distances along a wire of the feeds, loads and gaps on it. */
 function gapDistances(structure: Structure, junctions: readonly Junction[], wire: number): number[] {
   const length = wireLength(structure.wires[wire]!);
   const feeds = junctions
     .filter((j) => j.feed >= 0)
     .flatMap((j) => j.ends.filter((e) => e.wire === wire).map((e) => e.end * length));
-  return [...feeds, ...structure.loads.filter((l) => l.wire === wire).map((l) => l.distance)];
+  const lumped = [...structure.loads, ...(structure.gaps ?? [])];
+  return [...feeds, ...lumped.filter((l) => l.wire === wire).map((l) => l.distance)];
 }
 
-/** Builds the mesh; the structure must have passed validateStructure. */
-export function buildMesh(structure: Structure, soil: Soil, rule: MeshRule): Mesh {
-  const junctions = findJunctions(structure, soil);
-  const nodes = structure.wires.map((_, w) => wireNodes(structure, junctions, w, rule));
+/** Builds the mesh; the structure must have passed validateStructure, and holds the arms of its electrodes. */
+export function buildMesh(structure: Structure, soil: Soil, rule: MeshRule, electrodes: ElectrodeArms = []): Mesh {
+  const junctions = findJunctions(structure, soil, electrodes);
+  const isArm = new Set(electrodes.flat());
+  const nodes = structure.wires.map((wire, w) =>
+    isArm.has(w) ? [0, wireLength(wire)] : wireNodes(structure, junctions, w, rule),
+  );
   const elements = buildElements(structure, nodes);
   const firstElement = new Int32Array(structure.wires.length + 1);
   nodes.forEach((n, w) => {
@@ -99,18 +63,45 @@ export function buildMesh(structure: Structure, soil: Soil, rule: MeshRule): Mes
   });
   const endOf = (end: WireEnd): number =>
     end.end === 0 ? 2 * firstElement[end.wire]! : 2 * (firstElement[end.wire + 1]! - 1) + 1;
-  const feedUnknown = new Int32Array(structure.feeds.length).fill(-1);
+  const halvesAt = (end: WireEnd | null, ground: readonly number[], inward: 1 | -1): readonly Half[] => {
+    if (end === null) return armHalves(ground, firstElement, inward);
+    return [{ elementEnd: endOf(end), sign: end.end === 1 ? inward : inward === 1 ? -1 : 1 }];
+  };
+  const feedPorts: Port[] = [];
+  const contactPorts: Port[] = [];
   for (const junction of junctions) {
+    const arms = junction.ground?.arms ?? [];
+    const grounded: { unknown: number; sign: number }[] = [];
     for (const { from, to, feed } of junctionCurrents(junction, structure.feeds)) {
-      if (feed >= 0) feedUnknown[feed] = unknowns.length;
-      coarse.push(unknowns.length);
-      const halves: Half[] = from ? [{ elementEnd: endOf(from), sign: from.end === 1 ? 1 : -1 }] : [];
-      unknowns.push([...halves, { elementEnd: endOf(to), sign: to.end === 0 ? 1 : -1 }]);
+      const unknown = unknowns.length;
+      if (feed >= 0) feedPorts[feed] = [{ unknown, sign: 1 }];
+      if (from === null) grounded.push({ unknown, sign: 1 });
+      if (to === null) grounded.push({ unknown, sign: -1 });
+      coarse.push(unknown);
+      unknowns.push([...halvesAt(from, arms, 1), ...halvesAt(to, arms, -1)]);
     }
+    if (junction.contact >= 0) contactPorts[junction.contact] = grounded;
   }
   const scatter = collectScatter(elements.count, unknowns);
-  return { elements, firstElement, scatter, unknowns: unknowns.length, feedUnknown, coarse: Int32Array.from(coarse) };
+  const gapPorts = (structure.gaps ?? []).map((gap) =>
+    portAt(scatter, elementEndAt(elements, firstElement, gap.wire, gap.distance)),
+  );
+  return {
+    elements,
+    firstElement,
+    scatter,
+    unknowns: unknowns.length,
+    ports: [...feedPorts, ...gapPorts, ...contactPorts],
+    coarse: Int32Array.from(coarse),
+  };
 }
+
+/** All unknowns on one element's end: their sum is the current along the element there. */
+const portAt = ({ first, unknown, sign }: Scatter, end: number): Port =>
+  Array.from({ length: first[end + 1]! - first[end]! }, (_, i) => ({
+    unknown: unknown[first[end]! + i]!,
+    sign: sign[first[end]! + i]!,
+  }));
 
 /** The same elements mirrored in the plane z = 0. */
 export function mirrorElements(elements: Elements): Elements {

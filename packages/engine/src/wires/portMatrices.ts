@@ -2,26 +2,27 @@
 import type { SplitVectors } from "../kernels/door";
 import { type Complex, complex, magnitude } from "../numerics/complex";
 import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
+import type { Port } from "./mesh";
 
 /** The goal for the estimated error of a port impedance: the larger of an absolute (ohm) and a relative bound. */
 const goalOhms = 0.5;
 const goalShare = 0.01;
 
 /** One volt at each port in turn. */
-export function portVectors(length: number, ports: Int32Array): SplitVectors {
+export function portVectors(length: number, ports: readonly Port[]): SplitVectors {
   const re = new Float64Array(ports.length * length);
-  ports.forEach((unknown, p) => {
-    re[p * length + unknown] = 1;
+  ports.forEach((port, p) => {
+    for (const { unknown, sign } of port) re[p * length + unknown]! += sign;
   });
   return { count: ports.length, length, re, im: new Float64Array(re.length) };
 }
 
 /** Currents through the ports under those voltages, siemens. */
-export function portAdmittance(currents: SplitVectors, ports: Int32Array): Complex[][] {
-  return Array.from(ports, (unknown) =>
-    Array.from(ports, (_, p) =>
-      complex(currents.re[p * currents.length + unknown]!, currents.im[p * currents.length + unknown]!),
-    ),
+export function portAdmittance(currents: SplitVectors, ports: readonly Port[]): Complex[][] {
+  const through = (port: Port, driven: number, part: Float64Array): number =>
+    port.reduce((sum, { unknown, sign }) => sum + sign * part[driven * currents.length + unknown]!, 0);
+  return ports.map((port) =>
+    ports.map((_, driven) => complex(through(port, driven, currents.re), through(port, driven, currents.im))),
   );
 }
 

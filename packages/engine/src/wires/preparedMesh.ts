@@ -1,5 +1,6 @@
 /** What depends on geometry alone, kept while the structure lives: a sweep on one mesh works it out once. */
 import type { Elements, Kernels, NearMoments } from "../kernels/door";
+import type { WithElectrodes } from "./electrodes";
 import type { MeshRule } from "./grading";
 import { buildMesh, type Mesh, mirrorElements } from "./mesh";
 import { buildRestriction, type Restriction } from "./restriction";
@@ -17,8 +18,8 @@ export interface PreparedMesh {
 const mostKept = 4;
 const kept = new WeakMap<Structure, Map<string, PreparedMesh>>();
 
-function prepare(structure: Structure, soil: Soil, rule: MeshRule, kernels: Kernels): PreparedMesh {
-  const mesh = buildMesh(structure, soil, rule);
+function prepare({ structure, arms }: WithElectrodes, soil: Soil, rule: MeshRule, kernels: Kernels): PreparedMesh {
+  const mesh = buildMesh(structure, soil, rule, arms);
   const mirrored = soil.kind === "perfect" ? mirrorElements(mesh.elements) : null;
   return {
     mesh,
@@ -29,15 +30,15 @@ function prepare(structure: Structure, soil: Soil, rule: MeshRule, kernels: Kern
 }
 
 /** The mesh by a rule, from what is kept when the same structure object comes again. */
-export function preparedMesh(structure: Structure, soil: Soil, rule: MeshRule, kernels: Kernels): PreparedMesh {
-  const ofStructure = kept.get(structure) ?? new Map<string, PreparedMesh>();
-  kept.set(structure, ofStructure);
+export function preparedMesh(made: WithElectrodes, soil: Soil, rule: MeshRule, kernels: Kernels): PreparedMesh {
+  const ofStructure = kept.get(made.structure) ?? new Map<string, PreparedMesh>();
+  kept.set(made.structure, ofStructure);
   const key = [kernels.name, soil.kind === "perfect", rule.refinement, rule.largest, rule.gap, rule.growth].join();
   const known = ofStructure.get(key);
   if (known) return known;
-  const made = prepare(structure, soil, rule, kernels);
+  const fresh = prepare(made, soil, rule, kernels);
   const oldest = ofStructure.keys().next().value;
   if (ofStructure.size >= mostKept && oldest !== undefined) ofStructure.delete(oldest);
-  ofStructure.set(key, made);
-  return made;
+  ofStructure.set(key, fresh);
+  return fresh;
 }

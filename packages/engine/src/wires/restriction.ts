@@ -22,7 +22,8 @@ export function buildRestriction(mesh: Mesh): Restriction {
     const middle = scatter.first[other]!;
     for (let i = scatter.first[end]!; i < scatter.first[end + 1]!; i++) {
       const c = place.get(scatter.unknown[i]!);
-      if (c === undefined || place.has(scatter.unknown[middle]!)) continue;
+      const free = middle === scatter.first[other + 1]!;
+      if (c === undefined || free || place.has(scatter.unknown[middle]!)) continue;
       lists[c]!.push({ unknown: scatter.unknown[middle]!, weight: scatter.sign[i]! * scatter.sign[middle]! * 0.5 });
     }
   }

@@ -8,6 +8,8 @@ import { referenceKernels } from "../kernels/reference/referenceKernels";
 import type { Complex } from "../numerics/complex";
 import { speedOfLight } from "../numerics/vacuum";
 import { assembleMatrix } from "./assembleMatrix";
+import { electrodeImpedance } from "./electrodeImpedance";
+import { withElectrodes } from "./electrodes";
 import { type MeshRule, meshRule } from "./grading";
 import { type LocalImpedances, localImpedances } from "./localTerms";
 import type { Mesh } from "./mesh";
@@ -15,7 +17,7 @@ import { extrapolate, portAdmittance, portVectors } from "./portMatrices";
 import { preparedMesh } from "./preparedMesh";
 import { type Restriction, restrictMatrix } from "./restriction";
 import { buildSamplePoints, type SamplePoints } from "./samplePoints";
-import type { Soil, Structure } from "./structure";
+import { portNames, type Soil, type Structure } from "./structure";
 import { countUnknowns, mostUnknowns, validateStructure } from "./validateStructure";
 
 const finest = 3.2;
@@ -28,8 +30,10 @@ export interface AntennaSolution {
   /** Hz */
   readonly frequency: number;
   readonly soil: Soil;
-  /** Names of the feeds, in the order of the structure: the ports. */
-  readonly feeds: readonly string[];
+  /** Names of all ports: feeds, gaps, contacts, in the order of the structure (portNames). */
+  readonly ports: readonly string[];
+  /** Ohm: what the electrode of each contact contributes by itself, to give way to a stated impedance. */
+  readonly electrodes: readonly Complex[];
   /** Port admittance matrix in siemens, from extrapolated impedances. */
   readonly admittance: readonly (readonly Complex[])[];
   /** The same from the fine mesh alone, which the currents and powers belong to. */
@@ -112,7 +116,7 @@ function nextRefinement({ method, errorOverGoal }: AntennaSolution): number {
 }
 
 function solveOnce(
-  structure: Structure,
+  asked: Structure,
   soil: Soil,
   frequency: number,
   kernels: Kernels,
@@ -120,7 +124,9 @@ function solveOnce(
   refinement: number,
 ): AntennaSolution {
   const w = 2 * Math.PI * frequency;
-  const prepared = preparedMesh(structure, soil, rule, kernels);
+  const made = withElectrodes(asked, soil);
+  const { structure } = made;
+  const prepared = preparedMesh(made, soil, rule, kernels);
   const { mesh } = prepared;
   const points = buildSamplePoints(structure, mesh, speedOfLight / frequency, soil.kind === "homogeneous");
   const local = localImpedances(structure, mesh, w);
@@ -128,14 +134,15 @@ function solveOnce(
     { structure, prepared, points, local, soil, angularFrequency: w },
     kernels,
   );
-  const fine = kernels.solveSymmetric(matrix, portVectors(mesh.unknowns, mesh.feedUnknown));
-  const fineAdmittance = portAdmittance(fine.vectors, mesh.feedUnknown);
+  const fine = kernels.solveSymmetric(matrix, portVectors(mesh.unknowns, mesh.ports));
+  const fineAdmittance = portAdmittance(fine.vectors, mesh.ports);
   const coarse = solveCoarse(matrix, mesh, prepared.restriction, kernels);
   const { admittance, errorEstimate, errorOverGoal } = extrapolate(fineAdmittance, coarse);
   return {
     frequency,
     soil,
-    feeds: structure.feeds.map((f) => f.name),
+    ports: portNames(structure),
+    electrodes: (structure.contacts ?? []).map((c) => electrodeImpedance(c, soil, frequency, kernels)),
     admittance,
     fineAdmittance,
     errorEstimate,
@@ -156,7 +163,7 @@ function solveOnce(
 }
 
 function solveCoarse(matrix: SplitMatrix, mesh: Mesh, restriction: Restriction, kernels: Kernels): Complex[][] {
-  const ports = Int32Array.from(mesh.feedUnknown, (unknown) => mesh.coarse.indexOf(unknown));
+  const ports = mesh.ports.map((port) => port.map((p) => ({ ...p, unknown: mesh.coarse.indexOf(p.unknown) })));
   const solved = kernels.solveSymmetric(restrictMatrix(matrix, restriction), portVectors(restriction.size, ports));
   return portAdmittance(solved.vectors, ports);
 }

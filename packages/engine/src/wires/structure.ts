@@ -1,4 +1,4 @@
-/** The moment method's input: straight round wires, feeds and loads, in metres over the plane z = 0. Types only. */
+/** The moment method's input: straight round wires, feeds, loads and other ports, in metres over the plane z = 0. */
 import type { Complex } from "../numerics/complex";
 
 export type Point = readonly [number, number, number];
@@ -33,11 +33,39 @@ export interface LumpedLoad {
   readonly impedance: (angularFrequency: number) => Complex;
 }
 
+/**
+ * A place on a wire opened as a port, at a distance (m) from its `from` end; its current counts along the wire. What
+ * bridges it (a choke, a bond) is joined outside of the moment method, so that another one needs no new solution.
+ */
+export interface SeriesGap {
+  readonly name: string;
+  readonly wire: number;
+  readonly distance: number;
+}
+
+/**
+ * Wire ends at `at` joined to the soil through an earth electrode, as a port: its current counts from the soil into the
+ * wires. Over soil the current spreads through an electrode of arms of length `reach` (m) lying on the surface, whose own
+ * impedance the solution reports, so that a stated one can take its place; over a perfect plane `at` lies on the plane.
+ */
+export interface SoilContact {
+  readonly name: string;
+  readonly at: Point;
+  readonly reach: number;
+}
+
 export interface Structure {
   readonly wires: readonly Wire[];
   readonly feeds: readonly FeedGap[];
   readonly loads: readonly LumpedLoad[];
+  /** None when left out, as `contacts`. */
+  readonly gaps?: readonly SeriesGap[];
+  readonly contacts?: readonly SoilContact[];
 }
+
+/** Names of all ports in the order of every port matrix and vector: feeds, gaps, contacts. */
+export const portNames = ({ feeds, gaps = [], contacts = [] }: Structure): string[] =>
+  [...feeds, ...gaps, ...contacts].map((port) => port.name);
 
 /** Soil under the structure, resolved to numbers. `relativePermittivity` real, `conductivity` S/m. */
 export type Soil =

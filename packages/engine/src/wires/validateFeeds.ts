@@ -21,9 +21,12 @@ function feedProblem(structure: Structure, soil: Soil, feed: FeedGap): string[] 
   const missing = [...feed.from, ...feed.into].filter((wire) => !endsHere.includes(wire));
   if (missing.length > 0) return [`${name}: wire number ${missing[0]} has no end at the feed`];
   if (feed.from.some((wire) => feed.into.includes(wire))) return [`${name}: a wire is on both sides of the gap`];
-  if (endsHere.every((wire) => feed.from.includes(wire))) return [`${name}: no wire on the side it feeds into`];
+  const grounded = (structure.contacts ?? []).some((c) => distanceBetween(c.at, feed.at) <= sameplace);
+  if (endsHere.every((wire) => feed.from.includes(wire)) && !grounded)
+    return [`${name}: no wire on the side it feeds into`];
   const onPlane = soil.kind === "perfect" && Math.abs(feed.at[2]) <= sameplace;
-  if (onPlane && feed.from.length > 0) return [`${name}: on a perfect plane the plane is the side it feeds from`];
-  if (!onPlane && feed.from.length === 0) return [`${name}: no wire on the side it feeds from`];
+  if (onPlane && feed.from.length > 0 && !grounded)
+    return [`${name}: on a perfect plane the plane is the side it feeds from`];
+  if (!onPlane && feed.from.length === 0 && !grounded) return [`${name}: no wire on the side it feeds from`];
   return [];
 }

@@ -6,6 +6,7 @@ import { findJunctions, sameplace } from "./junctions";
 import { countSamplePoints } from "./samplePoints";
 import type { Soil, Structure } from "./structure";
 import { feedProblems } from "./validateFeeds";
+import { portProblems } from "./validatePorts";
 import { spacingProblems } from "./validateSpacing";
 
 /** Largest number of unknown currents: 36 MB of matrix, some seconds of work. */
@@ -32,6 +33,7 @@ export function validateStructure(structure: Structure, soil: Soil, frequency: n
     ...heightProblems(structure, soil),
     ...spacingProblems(structure),
     ...feedProblems(structure, soil),
+    ...portProblems(structure, soil),
     ...loadProblems(structure, frequency),
   ];
   return problems.length > 0 ? problems : sizeProblems(structure, soil, frequency);

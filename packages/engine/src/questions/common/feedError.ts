@@ -1,7 +1,6 @@
 /** How well the antenna itself could be worked out. */
 import type { WorkedPoint } from "../../chain/workedPoint";
-import { magnitude, subtract } from "../../numerics/complex";
-import { invertComplexMatrix } from "../../numerics/invertComplexMatrix";
+import { magnitude } from "../../numerics/complex";
 
 /**
  * Error of the impedance at the first feed in use, ohm: the step by which the extrapolation over the halved mesh moved it
@@ -9,12 +8,9 @@ import { invertComplexMatrix } from "../../numerics/invertComplexMatrix";
  * antenna was interpolated or a port takes no definite impedance.
  */
 export function feedError(point: WorkedPoint): number | null {
-  const { solution } = point.antenna;
-  if (solution === null) return null;
-  const port = Math.max(0, solution.feeds.indexOf(point.resolved.feedsInUse[0] ?? ""));
-  const extrapolated = invertComplexMatrix(solution.admittance);
-  const fine = invertComplexMatrix(solution.fineAdmittance);
-  return extrapolated && fine && magnitude(subtract(extrapolated[port]![port]!, fine[port]![port]!));
+  const { feeds, extrapolationStep } = point.antenna;
+  const port = Math.max(0, feeds.indexOf(point.resolved.feedsInUse[0] ?? ""));
+  return extrapolationStep && magnitude(extrapolationStep[port]![port]!);
 }
 
 /** Told from here on: the larger of one ohm and two percent of the impedance; and a thousandth of the power. */

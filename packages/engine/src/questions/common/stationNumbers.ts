@@ -1,4 +1,5 @@
 /** The numbers every answer shares (docs/answer.md), worked out from one point. */
+import { allPortVoltages } from "../../chain/closePorts";
 import type { WorkedPoint } from "../../chain/workedPoint";
 import { gain } from "../../fields/gain";
 import { type PowerAccount, powerAccount } from "../../fields/powerAccount";
@@ -28,6 +29,7 @@ export const unitOf: Readonly<Record<string, string>> = {
   heatInLines: "W",
   heatAddedByMismatch: "W",
   heatInWires: "W",
+  heatInChokes: "W",
   heatInSoil: "W",
   radiatedPower: "W",
   powerBalanceResidue: "1",
@@ -44,11 +46,12 @@ export const toDecibels = (ratio: number): number => 10 * Math.log10(ratio);
 export function stationNumbers(point: WorkedPoint): StationNumbers {
   if (point.antenna.solution === null)
     throw new Error("station numbers: fields need a solved antenna, this one is interpolated");
-  const driven = driveAntenna(point.antenna.solution, point.portVoltages);
+  const driven = driveAntenna(point.antenna.solution, allPortVoltages(point.antenna.portVoltages, point.portVoltages));
   const account = powerAccount(driven);
   const strongest = strongestDirection(driven);
   const share = point.powerIntoAntenna / account.powerIn;
-  const wires = (account.heatInWires + account.heatInLoads + account.heatInInsulation) * share;
+  const { chokes, earths } = closingHeat(point, driven);
+  const wires = (account.heatInWires + account.heatInLoads + account.heatInInsulation + chokes) * share;
   const feed = point.joints.find((j) => j.name.startsWith("feed point"))!;
   const reference = point.ratedResistance;
   return {
@@ -65,7 +68,8 @@ export function stationNumbers(point: WorkedPoint): StationNumbers {
       powerIntoAntenna: point.powerIntoAntenna,
       heatInPath: point.heatInPath,
       heatInWires: wires,
-      heatInSoil: account.heatInSoil * share,
+      heatInChokes: chokes * share,
+      heatInSoil: (account.heatInSoil + earths) * share,
       radiatedPower: account.radiated * share,
       powerBalanceResidue: account.residue,
       maximumGain: toDecibels(strongest.gain),
@@ -74,6 +78,14 @@ export function stationNumbers(point: WorkedPoint): StationNumbers {
       azimuthOfMaximum: toDegrees(strongest.azimuth),
     },
   };
+}
+
+/** W in the chokes on the outside of the line, and in earths beyond what their electrodes count as soil. */
+function closingHeat(point: WorkedPoint, driven: DrivenAntenna): { readonly chokes: number; readonly earths: number } {
+  const { closings } = point.antenna.build;
+  const of = (kind: string): number =>
+    driven.closingHeat.reduce((sum, heat, i) => sum + (closings[i]!.kind === kind ? heat : 0), 0);
+  return { chokes: of("choke"), earths: of("earth") };
 }
 
 /** Gain in dBi at an elevation and azimuth in degrees. */

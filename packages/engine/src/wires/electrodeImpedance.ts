@@ -1,0 +1,41 @@
+/** What the electrode of a contact with the soil has as impedance by itself. */
+import type { Kernels } from "../kernels/door";
+import { type Complex, complex } from "../numerics/complex";
+import { speedOfLight } from "../numerics/vacuum";
+import { assembleMatrix } from "./assembleMatrix";
+import { armCount, armHalves, armsOf } from "./electrodes";
+import { buildElements, collectScatter } from "./elements";
+import { localImpedances } from "./localTerms";
+import type { Mesh } from "./mesh";
+import type { PreparedMesh } from "./preparedMesh";
+import { buildSamplePoints } from "./samplePoints";
+import type { Soil, SoilContact, Structure } from "./structure";
+
+/** Impedance (ohm) of one contact's electrode by itself, as the moment matrix holds it; 0 over a perfect plane. */
+export function electrodeImpedance(contact: SoilContact, soil: Soil, frequency: number, kernels: Kernels): Complex {
+  if (soil.kind === "perfect" || soil.kind === "free space") return complex(0);
+  const structure: Structure = { wires: armsOf(contact), feeds: [], loads: [] };
+  const nodes = structure.wires.map(() => [0, contact.reach]);
+  const elements = buildElements(structure, nodes);
+  const firstElement = Int32Array.from({ length: armCount + 1 }, (_, w) => w);
+  const arms = structure.wires.map((_, w) => w);
+  const mesh: Mesh = {
+    elements,
+    firstElement,
+    scatter: collectScatter(elements.count, [armHalves(arms, firstElement, 1)]),
+    unknowns: 1,
+    ports: [],
+    coarse: Int32Array.of(0),
+  };
+  const prepared: PreparedMesh = {
+    mesh,
+    near: kernels.nearMoments(elements, elements),
+    images: null,
+    restriction: { size: 1, first: Int32Array.of(0, 1), unknown: Int32Array.of(0), weight: Float64Array.of(1) },
+  };
+  const w = 2 * Math.PI * frequency;
+  const points = buildSamplePoints(structure, mesh, speedOfLight / frequency, true);
+  const local = localImpedances(structure, mesh, w);
+  const { matrix } = assembleMatrix({ structure, prepared, points, local, soil, angularFrequency: w }, kernels);
+  return complex(matrix.re[0]!, matrix.im[0]!);
+}
