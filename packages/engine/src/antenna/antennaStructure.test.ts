@@ -156,19 +156,24 @@ describe("what cannot be built yet or at all is told, never left out silently", 
     expect(build(mast).refused?.mend).toContain("against");
   });
 
-  it("takes raised radials and refuses those on the soil", () => {
+  it("takes raised radials and such on the soil, and refuses buried ones", () => {
     const raised = build(mast, radials(2.4));
     expect(raised.refused).toBeNull();
     expect(raised.structure.feeds[0]!.into).toHaveLength(4);
-    expect(build(mast, radials("on the soil")).refused?.why).toContain("not computed yet");
+    expect(build(mast, radials(-0.05)).refused?.why).toContain("not computed yet");
+    const lying = build(mast, radials("on the soil"));
+    // A lead goes down from the base, and they spread from its foot.
+    expect(lying.structure.feeds[0]!.into).toHaveLength(1);
+    expect(lying.structure.wires.filter((w) => w.name.startsWith("radial ")).every((w) => w.to[2] === 5e-3)).toBe(true);
+    expect(lying.assumed.map((a) => a.name)).toContain("radials on the soil");
     expect(build({ ...mast, base: q(13) }, radials(2.4)).refused?.why).toContain("cannot reach");
   });
 
-  it("refuses the outside of the line as return", () => {
-    expect(build(mast, { against: "outside of the line" }).refused?.why).toContain("not computed yet");
+  it("refuses the outside of a line that has no route", () => {
+    expect(build(mast, { against: "outside of the line" }).refused?.mend).toContain("route");
   });
 
-  it("tells conductors that touch the soil and roofs as not computed yet", () => {
+  it("stands conductors on the soil through an earth, and tells roofs as not computed yet", () => {
     const station = plainStation({
       surroundings: [
         { kind: "conductor", name: "mast", points: [place(0, 5, 0), place(0, 5, 9)], wire },
@@ -177,7 +182,9 @@ describe("what cannot be built yet or at all is told, never left out silently", 
       ],
     });
     const built = antennaStructure(station);
-    expect(built.notComputed).toHaveLength(2);
-    expect(built.surroundingWires.size).toBe(1);
+    expect(built.notComputed).toHaveLength(1);
+    expect(built.surroundingWires.size).toBe(2);
+    expect(built.structure.contacts?.map((c) => c.name)).toEqual(["foot of mast"]);
+    expect(built.assumed.map((a) => a.name)).toContain('foot of "mast"');
   });
 });

@@ -2,31 +2,14 @@
 import type { AntennaBuild } from "../antenna/antennaStructure";
 import { antennaStructure } from "../antenna/antennaStructure";
 import { referenceKernels } from "../kernels/reference/referenceKernels";
-import { type Complex, subtract } from "../numerics/complex";
-import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
 import type { Station } from "../station/station";
+import { distanceBetween } from "../wires/geometry";
 import { type AntennaSolution, type SolveOptions, solveAntenna } from "../wires/solveAntenna";
-import type { Soil, Structure } from "../wires/structure";
+import type { Point, Soil, Structure } from "../wires/structure";
 import { validateStructure } from "../wires/validateStructure";
-import { type Closing, closePorts } from "./closePorts";
+import { type AntennaRefused, closeAntenna, type SolvedAntenna } from "./closeAntenna";
 
-export interface SolvedAntenna {
-  readonly build: AntennaBuild;
-  readonly soil: Soil;
-  /** Feed names, and the admittance between them in siemens with all other ports closed. */
-  readonly feeds: readonly string[];
-  readonly admittance: readonly (readonly Complex[])[];
-  /** Volts at all ports of the solution for 1 V at each feed in turn. */
-  readonly portVoltages: readonly (readonly Complex[])[];
-  /** Ohm: step by which the extrapolation moved the impedances between the feeds; null where it cannot be told. */
-  readonly extrapolationStep: readonly (readonly Complex[])[] | null;
-  /** Null where the admittance was interpolated between solved frequencies: no currents, no fields. */
-  readonly solution: AntennaSolution | null;
-}
-
-export interface AntennaRefused {
-  readonly refused: { readonly why: string; readonly mend: string };
-}
+export type { AntennaRefused, SolvedAntenna } from "./closeAntenna";
 
 export interface AntennaSolver {
   /** Antennas of a station at a frequency (Hz), all of their wires raised by `lift` metres, on a mesh of its own or a held one. */
@@ -37,6 +20,8 @@ export interface AntennaSolver {
     mesh?: HeldMesh,
   ) => SolvedAntenna | AntennaRefused;
   readonly solves: () => number;
+  /** The structure of a station's antennas, from what is kept when the same station comes again. */
+  readonly describe: (station: Station) => DescribedBuild;
 }
 
 /** A mesh held over a sweep. */
@@ -46,25 +31,44 @@ export type HeldMesh = Required<SolveOptions>;
 const mostKept = 200;
 
 export function createAntennaSolver(): AntennaSolver {
-  const kept = new Map<string, SolvedAntenna | AntennaRefused>();
-  const builds = new Map<string, AntennaBuild>();
+  const solutions = new Map<string, AntennaSolution | AntennaRefused>();
+  const builds = new Map<string, DescribedBuild>();
   let solves = 0;
+  const describe = (station: Station): DescribedBuild => {
+    const described = JSON.stringify([
+      ...[station.antennas, station.surroundings, station.earths, station.ground],
+      ...[station.path, station.transmitter.earthed],
+    ]);
+    const known = builds.get(described) ?? describedBuild(station);
+    remember(builds, described, known);
+    return known;
+  };
   return {
     solves: () => solves,
+    describe,
     solve(station, frequency, lift = 0, mesh) {
-      const described = JSON.stringify([station.antennas, station.surroundings, station.earths, station.ground]);
+      const { build, wires } = describe(station);
       const held = mesh ? `${mesh.refinement} ${mesh.meshFrequency}` : "";
-      const key = `${frequency} ${lift} ${held} ${described}`;
-      const known = kept.get(key);
-      if (known) return known;
-      const build = builds.get(described) ?? antennaStructure(station);
-      remember(builds, described, build);
-      const solved = solveBuild(station, build, { frequency, lift, mesh });
-      solves += 1;
-      remember(kept, key, solved);
-      return solved;
+      const key = `${frequency} ${lift} ${held} ${wires}`;
+      const known = solutions.get(key);
+      const solution = known ?? solveBuild(station, build, { frequency, lift, mesh });
+      if (!known) solves += 1;
+      remember(solutions, key, solution);
+      return "refused" in solution ? solution : closeAntenna(build, { ...solution, solution });
     },
   };
+}
+
+export interface DescribedBuild {
+  readonly build: AntennaBuild;
+  /** All that the solution of the wires hangs on: chokes and the resistance of earths are no part of it. */
+  readonly wires: string;
+}
+
+function describedBuild(station: Station): DescribedBuild {
+  const build = antennaStructure(station);
+  const loads = station.antennas.map((a) => [a.loads, a.shapes]);
+  return { build, wires: JSON.stringify([build.structure, build.refused, loads, station.ground]) };
 }
 
 function remember<T>(kept: Map<string, T>, key: string, value: T): void {
@@ -79,7 +83,7 @@ interface Asked {
   readonly mesh: HeldMesh | undefined;
 }
 
-function solveBuild(station: Station, build: AntennaBuild, asked: Asked): SolvedAntenna | AntennaRefused {
+function solveBuild(station: Station, build: AntennaBuild, asked: Asked): AntennaSolution | AntennaRefused {
   const { frequency, lift, mesh } = asked;
   if (build.refused) return { refused: build.refused };
   const soil = soilOf(station);
@@ -88,57 +92,17 @@ function solveBuild(station: Station, build: AntennaBuild, asked: Asked): Solved
       refused: { why: "not computed yet: soil in layers", mend: "one soil with a permittivity and a conductivity" },
     };
   }
-  if (lift !== 0 && hangsOnSurroundings(build)) {
-    return {
-      refused: {
-        why: "the antenna works against a conductor of the surroundings: it cannot be raised or lowered without it",
-        mend: "`watts` or `band`, which take the station as it hangs",
-      },
-    };
-  }
+  const held = lift !== 0 && heldDown(build);
+  if (held) return { refused: { why: held, mend: "`watts` or `band`, which take the station as it hangs" } };
   const structure = lift === 0 ? build.structure : lifted(build, lift);
   const troubles = validateStructure(structure, soil, frequency);
   if (troubles.length > 0)
     return { refused: { why: troubles[0]!, mend: "another shape, height or frequency within that bound" } };
-  return closed(build, soil, solveAntenna(structure, soil, frequency, referenceKernels, mesh));
+  return solveAntenna(structure, soil, frequency, referenceKernels, mesh);
 }
 
-/** The solution seen at its feeds, gaps and contacts closed as the station says. */
-function closed(build: AntennaBuild, soil: Soil, solution: AntennaSolution): SolvedAntenna | AntennaRefused {
-  const closings = closingsOf(build, solution);
-  const best = closePorts(solution.admittance, closings);
-  const fine = closePorts(solution.fineAdmittance, closings);
-  if (!best || !fine)
-    return {
-      refused: {
-        why: "the outside of the line and its earths have no single state here",
-        mend: "another choke, bond or route",
-      },
-    };
-  const zBest = invertComplexMatrix(best.admittance);
-  const zFine = invertComplexMatrix(fine.admittance);
-  return {
-    build,
-    soil,
-    feeds: build.structure.feeds.map((f) => f.name),
-    admittance: best.admittance,
-    portVoltages: fine.voltages,
-    extrapolationStep: zBest && zFine && zBest.map((row, i) => row.map((z, k) => subtract(z, zFine[i]![k]!))),
-    solution,
-  };
-}
-
-/** A contact's electrode is in the solution already: what is added is the earth's impedance less the electrode's own. */
-function closingsOf(build: AntennaBuild, solution: AntennaSolution): Closing[] {
-  const firstContact = build.structure.gaps?.length ?? 0;
-  return build.closings.map((closing, i) => {
-    const impedance = closing.impedance(2 * Math.PI * solution.frequency);
-    const electrode = solution.electrodes[i - firstContact];
-    return impedance === "open" || !electrode ? impedance : subtract(impedance, electrode);
-  });
-}
-
-function soilOf(station: Station): Soil | null {
+/** Null for soils not computed yet. */
+export function soilOf(station: Station): Soil | null {
   const ground = station.ground;
   if (ground.kind === "layers") return null;
   if (ground.kind !== "soil") return { kind: ground.kind };
@@ -149,16 +113,33 @@ function soilOf(station: Station): Soil | null {
   };
 }
 
-const hangsOnSurroundings = (build: AntennaBuild): boolean =>
-  build.structure.feeds.some((f) => [...f.from, ...f.into].some((w) => build.surroundingWires.has(w)));
+/** Why the antenna cannot be raised or lowered by itself; null when it can. */
+function heldDown({ structure, surroundingWires, restingWires }: AntennaBuild): string | null {
+  const fed = structure.feeds.flatMap((f) => [...f.from, ...f.into]);
+  if (fed.some((w) => surroundingWires.has(w)))
+    return "the antenna works against a conductor of the surroundings: it cannot be raised or lowered without it";
+  const standing = structure.feeds.some((f) => structure.contacts?.some((c) => distanceBetween(c.at, f.at) < 1e-6));
+  const leads = structure.wires.some((w, i) => restingWires.has(i) && w.name.startsWith("radial"));
+  return standing || leads
+    ? "the antenna works against what lies on the soil or leads into it: it cannot be raised or lowered without it"
+    : null;
+}
 
-/** Antenna wires and feeds raised; conductors near by stay where they are. */
+/**
+ * Antenna wires and feeds raised; conductors near by stay where they are, and of lines and what leads into the soil all
+ * but their ends at a feed point.
+ */
 function lifted(build: AntennaBuild, lift: number): Structure {
-  const { wires, feeds, loads } = build.structure;
-  const up = (p: readonly [number, number, number]): [number, number, number] => [p[0], p[1], p[2] + lift];
+  const { wires, feeds } = build.structure;
+  const up = (p: Point): Point => [p[0], p[1], p[2] + lift];
+  const fed = (p: Point): boolean => feeds.some((f) => distanceBetween(f.at, p) < 1e-6);
+  const stays = (w: number): boolean => build.outsideWires.has(w) || build.restingWires.has(w);
+  const raise = (w: number, p: Point): Point => (!stays(w) || fed(p) ? up(p) : p);
   return {
-    loads,
-    wires: wires.map((w, i) => (build.surroundingWires.has(i) ? w : { ...w, from: up(w.from), to: up(w.to) })),
+    ...build.structure,
+    wires: wires.map((w, i) =>
+      build.surroundingWires.has(i) ? w : { ...w, from: raise(i, w.from), to: raise(i, w.to) },
+    ),
     feeds: feeds.map((f) => ({ ...f, at: up(f.at) })),
   };
 }

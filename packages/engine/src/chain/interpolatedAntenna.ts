@@ -7,7 +7,8 @@ import { chebyshevPoints, interpolateChebyshev } from "../numerics/chebyshevPoin
 import { type Complex, complex, magnitude, subtract } from "../numerics/complex";
 import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
 import type { Station } from "../station/station";
-import type { AntennaRefused, AntennaSolver, HeldMesh, SolvedAntenna } from "./antennaSolver";
+import { type AntennaRefused, type AntennaSolver, type HeldMesh, type SolvedAntenna, soilOf } from "./antennaSolver";
+import { closeAntenna } from "./closeAntenna";
 
 /** Largest error allowed at the check points: this many ohms plus this share of the impedance. */
 const allowedOhms = 0.05;
@@ -42,9 +43,15 @@ export function* interpolateAntenna(
       if ("refused" in one) return one;
       solved.push(one);
     }
-    const matrices = solved.map((s) => invertComplexMatrix(s.admittance));
+    const matrices = solved.map((s) => s.solution && invertComplexMatrix(s.solution.admittance));
     if (matrices.some((m) => m === null)) break;
     const interpolant = (f: number) => interpolateMatrix(nodes, matrices as Complex[][][], f);
+    const electrodes = (f: number) =>
+      interpolateMatrix(
+        nodes,
+        solved.map((s) => [[...s.solution!.electrodes]]),
+        f,
+      )[0]!;
     const checked: ReturnType<typeof mismatch>[] = [];
     for (const f of checkPoints(nodes)) {
       yield;
@@ -53,7 +60,7 @@ export function* interpolateAntenna(
     if (checked.every((c) => c?.within)) {
       const error = Math.max(...checked.map((c) => c!.ohms));
       return {
-        solver: standIn({ station, span, solver, mesh, like: solved[0]! }, interpolant),
+        solver: standIn({ station, span, solver, mesh }, interpolant, electrodes),
         solvedPoints: nodes.length,
         error,
         nodes,
@@ -88,7 +95,7 @@ function checkPoints(nodes: readonly number[]): number[] {
 
 function mismatch(exact: SolvedAntenna | AntennaRefused, guess: Complex[][]): { ohms: number; within: boolean } | null {
   if ("refused" in exact) return null;
-  const truth = invertComplexMatrix(exact.admittance);
+  const truth = exact.solution && invertComplexMatrix(exact.solution.admittance);
   if (truth === null) return null;
   let ohms = 0;
   let within = true;
@@ -124,22 +131,32 @@ interface Interpolated {
   readonly span: { readonly from: number; readonly to: number };
   readonly solver: AntennaSolver;
   readonly mesh: HeldMesh;
-  readonly like: SolvedAntenna;
 }
 
+/** Interpolates all ports; chokes and earths of the station asked for close them, which therefore may differ. */
 function standIn(
-  { station, span, solver, mesh, like }: Interpolated,
+  { station, span, solver, mesh }: Interpolated,
   interpolant: (f: number) => Complex[][],
+  electrodes: (f: number) => Complex[],
 ): AntennaSolver {
+  const { wires } = solver.describe(station);
   return {
     solves: solver.solves,
-    solve(asked, frequency, lift) {
-      const sameAntenna = asked.antennas === station.antennas && asked.ground === station.ground;
+    describe: solver.describe,
+    solve(asked, frequency, lift = 0) {
+      const described = solver.describe(asked);
       const inside = frequency >= span.from && frequency <= span.to;
-      const admittance = sameAntenna && inside ? invertComplexMatrix(interpolant(frequency)) : null;
-      return admittance
-        ? { ...like, admittance, extrapolationStep: null, solution: null }
-        : solver.solve(asked, frequency, lift, mesh);
+      const served = lift === 0 && inside && described.wires === wires;
+      const admittance = served ? invertComplexMatrix(interpolant(frequency)) : null;
+      if (admittance === null) return solver.solve(asked, frequency, lift, mesh);
+      return closeAntenna(described.build, {
+        frequency,
+        soil: soilOf(asked)!,
+        admittance,
+        fineAdmittance: null,
+        electrodes: electrodes(frequency),
+        solution: null,
+      });
     },
   };
 }

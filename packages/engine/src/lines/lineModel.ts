@@ -43,5 +43,7 @@ export interface LineEntry {
   readonly designation: string;
   readonly model: LineModel;
   readonly build: CoaxialLine | ParallelWireLine | null;
+  /** m over the jacket; left out where it is not published. */
+  readonly jacketDiameter?: number;
   readonly sources: readonly { readonly value: string; readonly source: string; readonly status: string }[];
 }

@@ -1,5 +1,7 @@
 /** The uncertain quantities of a station, in words, and the station with one of them moved to an end. */
 import { isQuantity, isUncertain, type Quantity } from "../quantity/quantity";
+import { isPair } from "./isPair";
+import type { Path } from "./path";
 import type { Station } from "./station";
 
 type Key = string | number;
@@ -15,8 +17,11 @@ export interface UncertainInput {
 }
 
 /** Parts of a station whose uncertainty reaches the electrical result. */
-const roots: readonly (keyof Station)[] = ["bands", "transmitter", "path", "antennas", "ground", "surroundings"];
-/** Keys that change no number of this version: heat limits, ratings, the receiver, and what acts on the outside of the line only. */
+const roots: readonly (keyof Station)[] = [
+  ...(["bands", "transmitter", "path", "antennas", "ground", "surroundings"] as const),
+  "earths",
+];
+/** Keys that change no number of this version: heat limits, ratings, the receiver. */
 const idle = new Set([
   "heatLimit",
   "voltageLimit",
@@ -24,7 +29,6 @@ const idle = new Set([
   "noiseFigure",
   "strap",
   "isolation",
-  "choking",
   "duty",
   "directivity",
 ]);
@@ -32,7 +36,8 @@ const idle = new Set([
 /** All uncertain inputs in file order; quantities tied together count as one. */
 export function uncertainInputs(station: Station): UncertainInput[] {
   const found: { place: readonly Key[]; quantity: Quantity }[] = [];
-  for (const root of roots) collect(station[root], [root], found);
+  const outside = hasOutside(station.path);
+  for (const root of roots) collect(station[root], [root], found, outside);
   const groups = new Map<string, { place: readonly Key[]; quantity: Quantity }[]>();
   for (const entry of found) {
     const key = entry.quantity.tied ? `tied ${entry.quantity.tied}` : entry.place.join(".");
@@ -46,7 +51,20 @@ export function uncertainInputs(station: Station): UncertainInput[] {
   }));
 }
 
-function collect(thing: unknown, place: readonly Key[], found: { place: readonly Key[]; quantity: Quantity }[]): void {
+/** Whether any coaxial line has a route: only then have chokes something to act on. */
+function hasOutside(path: Path): boolean {
+  if (path.parts.some((p) => p.kind === "line" && p.route.length > 1 && !isPair(p))) return true;
+  const { end } = path;
+  if (end.kind === "switch") return Object.values(end.positions).some(hasOutside);
+  return (end.kind === "tee" || end.kind === "band splitter") && Object.values(end.branches).some(hasOutside);
+}
+
+function collect(
+  thing: unknown,
+  place: readonly Key[],
+  found: { place: readonly Key[]; quantity: Quantity }[],
+  outside: boolean,
+): void {
   if (typeof thing !== "object" || thing === null) return;
   if (isQuantity(thing)) {
     if (isUncertain(thing) && Number.isFinite(thing.low) && Number.isFinite(thing.high))
@@ -54,13 +72,11 @@ function collect(thing: unknown, place: readonly Key[], found: { place: readonly
     return;
   }
   if ("kind" in thing && thing.kind === "roof") return;
-  // A choke's impedance acts on the outside of the line, which is not in the model; the line wound in it is.
-  if ("kind" in thing && thing.kind === "choke" && "length" in thing) {
-    collect(thing.length, [...place, "length"], found);
-    return;
-  }
+  const choking = "kind" in thing && thing.kind === "choke" ? ["resistance", "reactance"] : ["choking"];
   for (const [key, value] of Object.entries(thing)) {
-    if (!idle.has(key)) collect(value, [...place, Array.isArray(thing) ? Number(key) : key], found);
+    // What opens the outside of the line acts only where that is in the model.
+    if (idle.has(key) || (!outside && choking.includes(key))) continue;
+    collect(value, [...place, Array.isArray(thing) ? Number(key) : key], found, outside);
   }
 }
 

@@ -11,10 +11,16 @@ interface PointFacts {
   readonly antenna: {
     readonly build: {
       readonly notComputed: readonly string[];
+      readonly assumed: readonly { readonly name: string; readonly value: string; readonly reason: string }[];
+      readonly outside: readonly { readonly feed: string }[];
       readonly structure: { readonly wires: readonly { readonly insulation: object | null }[] };
     };
   };
-  readonly resolved: { readonly notes: readonly string[]; readonly notComputed: readonly string[] };
+  readonly resolved: {
+    readonly notes: readonly string[];
+    readonly notComputed: readonly string[];
+    readonly feedsInUse: readonly string[];
+  };
   readonly parts: readonly {
     readonly edge: { readonly kind: string; readonly inUse: boolean; readonly part: Part | null };
   }[];
@@ -54,6 +60,8 @@ export function assumptionsOfModel(station: Station, point: PointFacts, linePlac
       assumption("insulation of the wires", "without loss", "heat in a thin sleeve is not computed yet", "antennas"),
     );
   }
+  for (const { name, value, reason } of point.antenna.build.assumed)
+    made.push(assumption(name, value, reason, "antennas"));
   for (const note of point.resolved.notes) made.push(assumption("path", note, "from the file", "path"));
   for (const [note, names] of sameNotes(point.notes)) {
     made.push(assumption(names.join(", "), note, "nothing more is known of it", "path"));
@@ -89,7 +97,10 @@ export function shortfallSays(f: { readonly ohms: number | null; readonly power:
 }
 
 export function notCoveredOf(point: PointFacts, skipped: readonly string[]): string[] {
-  const coaxial = point.parts.some((p) => p.edge.inUse && p.edge.part?.kind === "line" && !isPair(p.edge.part));
+  const reached = new Set(point.antenna.build.outside.map((o) => o.feed));
+  const modelled = point.resolved.feedsInUse.every((feed) => reached.has(feed));
+  const coaxial =
+    !modelled && point.parts.some((p) => p.edge.inUse && p.edge.part?.kind === "line" && !isPair(p.edge.part));
   const choked = point.parts.some((p) => p.edge.inUse && p.edge.kind === "choke");
   return [
     ...point.antenna.build.notComputed.map(asSentence),
@@ -97,8 +108,8 @@ export function notCoveredOf(point: PointFacts, skipped: readonly string[]): str
     ...(coaxial
       ? [
           choked
-            ? "Not computed yet: current on the outside of the line. The choke is taken to stop it; the numbers hold only then."
-            : "Not computed yet: current on the outside of the line. The numbers hold only while it carries none; the path has no choke.",
+            ? "Current on the outside of the line: no `route` says where the line runs. The choke is taken to stop it; the numbers hold only then."
+            : "Current on the outside of the line: no `route` says where the line runs. The numbers hold only while it carries none; the path has no choke.",
         ]
       : []),
     ...skipped.map(

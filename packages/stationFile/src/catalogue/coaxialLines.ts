@@ -41,6 +41,7 @@ const rg58: CatalogueLine = {
     outer: braid(2.95e-3),
     dielectric: dielectric("polyethylene"),
   },
+  jacketDiameter: 4.95e-3,
   sources: [
     {
       value: "50 ± 2 Ω; attenuation at most 4.0 dB/100 ft at 50 MHz and 28 dB/100 ft at 1 GHz (the high ends)",
@@ -52,6 +53,11 @@ const rg58: CatalogueLine = {
       value: "19 strands of 0.0071 in, 0.90 mm over all; 2.95 mm over the insulation; tinned braid",
       source: "MIL-DTL-17 sheet M17/28",
       status: "published, confirmed in a compilation of coaxial data; strands from memory",
+    },
+    {
+      value: "4.95 mm over the jacket",
+      source: "MIL-DTL-17 sheet M17/28",
+      status: "published, confirmed in a compilation of coaxial data; within 3 %",
     },
     polyethyleneSource,
   ],
@@ -84,6 +90,7 @@ const rg213: CatalogueLine = {
     outer: braid(7.24e-3),
     dielectric: dielectric("polyethylene"),
   },
+  jacketDiameter: 10.29e-3,
   sources: [
     {
       value: "50 ± 2 Ω",
@@ -99,6 +106,11 @@ const rg213: CatalogueLine = {
     },
     {
       value: "7 strands of 0.0296 in, 2.26 mm over all; 7.24 mm over the insulation; bare copper braid",
+      source: "MIL-DTL-17 sheet M17/74",
+      status: memory,
+    },
+    {
+      value: "10.29 mm over the jacket",
       source: "MIL-DTL-17 sheet M17/74",
       status: memory,
     },
@@ -133,6 +145,7 @@ const rg11: CatalogueLine = {
     outer: braid(7.24e-3),
     dielectric: dielectric("polyethylene"),
   },
+  jacketDiameter: 10.29e-3,
   sources: [
     { value: "75 ± 3 Ω", source: "MIL-DTL-17 sheet M17/6", status: memory },
     lossSource("M17/6"),
@@ -140,6 +153,11 @@ const rg11: CatalogueLine = {
       value: "7 strands, 1.21 mm over all; 7.24 mm over the insulation; bare copper braid",
       source: "MIL-DTL-17 sheet M17/6",
       status: "published, confirmed in a compilation of coaxial data; strands from memory",
+    },
+    {
+      value: "10.29 mm over the jacket",
+      source: "MIL-DTL-17 sheet M17/6",
+      status: "published, confirmed in a compilation of coaxial data; within 3 %",
     },
     polyethyleneSource,
   ],

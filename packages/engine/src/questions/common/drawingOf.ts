@@ -10,7 +10,7 @@ const numbersOf = (place: Place): number[] => place.map((q) => q.value);
 
 /** `cutAzimuth` in degrees: the plane of the section. */
 export function drawingOf(station: Station, point: WorkedPoint, cutAzimuth: number): Drawing {
-  const { structure, surroundingWires } = point.antenna.build;
+  const { structure, surroundingWires, outsideWires, restingWires } = point.antenna.build;
   const feedName = point.resolved.feedsInUse[0];
   const feed = structure.feeds.find((f) => f.name === feedName) ?? structure.feeds[0]!;
   const antenna =
@@ -19,7 +19,9 @@ export function drawingOf(station: Station, point: WorkedPoint, cutAzimuth: numb
   const { soil } = point.antenna;
   return {
     wires: structure.wires.flatMap((w, i) =>
-      surroundingWires.has(i) ? [] : [{ name: w.name, from: w.from, to: w.to }],
+      surroundingWires.has(i) || outsideWires.has(i) || (restingWires.has(i) && !w.name.startsWith("radial"))
+        ? []
+        : [{ name: w.name, from: w.from, to: w.to }],
     ),
     surroundings: station.surroundings.flatMap((s) => {
       if (s.kind === "conductor") return [{ name: s.name, points: s.points.map(numbersOf) }];

@@ -1,0 +1,60 @@
+/** Conductors near by as wires of the structure. */
+import { between } from "../quantity/quantity";
+import type { Station, Surrounding } from "../station/station";
+import type { Point } from "../wires/structure";
+import { connectToSoil, contactHeight } from "./earths";
+import { addWires, assume, type Growing } from "./growing";
+import { chainOf, pointOf } from "./wireRun";
+
+/** Ends at most this high (m) touch the soil. */
+const touching = 1e-6;
+/** A conductor's foot in the soil, ohm: what a post or pipe of unknown depth may have (common practice, no source). */
+const footResistance = between(20, 500, "assumed");
+const footReach = 0.5;
+
+type Conductor = Extract<Surrounding, { kind: "conductor" }>;
+
+export function addSurroundings(station: Station, growing: Growing): void {
+  for (const thing of station.surroundings) {
+    if (thing.kind === "sheet") growing.notComputed.push(`not computed yet: the sheet "${thing.name}" near by`);
+    else if (thing.kind === "roof") {
+      const { low, high } = thing.loss;
+      growing.notComputed.push(
+        `not computed yet: the roof of ${thing.covering}, which may take another ${low} to ${high} dB`,
+      );
+    } else addConductor(station, thing, growing);
+  }
+}
+
+function addConductor(station: Station, thing: Conductor, growing: Growing): void {
+  const free = station.ground.kind === "free space";
+  const places = thing.points.map(pointOf);
+  if (!free && places.some((p) => p[2] < -touching)) {
+    growing.notComputed.push(`not computed yet: the conductor "${thing.name}", which runs in the soil`);
+    return;
+  }
+  const foot = station.ground.kind === "perfect" ? 0 : contactHeight;
+  const onSoil = (p: Point): boolean => !free && p[2] <= touching;
+  const points = places.map((p): Point => (onSoil(p) ? [p[0], p[1], foot] : p));
+  growing.surrounding.set(thing.name, addWires(growing, chainOf(thing.name, points, thing.wire)));
+  const ends = [places[0]!, places.at(-1)!];
+  for (const end of ends.filter(onSoil)) standOnSoil(station, thing, end, foot, growing);
+}
+
+/** An end on the soil: through an earth of the file that lies there, else through one of a usual range. */
+function standOnSoil(station: Station, thing: Conductor, end: Point, foot: number, growing: Growing): void {
+  const at: Point = [end[0], end[1], foot];
+  const named = station.earths.find(
+    (e) => e.at && Math.hypot(e.at[0].value - end[0], e.at[1].value - end[1]) < 0.5 && e.resistance,
+  );
+  const resistance = named?.resistance ?? footResistance;
+  const reach = named?.size ? named.size.value / 2 : footReach;
+  connectToSoil(station, growing, { name: named?.name ?? `foot of ${thing.name}`, resistance, reach }, at, at);
+  if (named) return;
+  assume(
+    growing,
+    `foot of "${thing.name}"`,
+    `an earth of ${Math.round(footResistance.value)} Ω, between ${footResistance.low} and ${footResistance.high} Ω`,
+    "it stands on the soil and the file gives no earth there; common practice, no source",
+  );
+}

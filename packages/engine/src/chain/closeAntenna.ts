@@ -1,0 +1,69 @@
+/** A solved antenna seen at its feeds, its gaps and contacts closed as the station says. */
+import type { AntennaBuild } from "../antenna/antennaStructure";
+import { type Complex, subtract } from "../numerics/complex";
+import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
+import type { AntennaSolution } from "../wires/solveAntenna";
+import type { Soil } from "../wires/structure";
+import { type Closing, closePorts } from "./closePorts";
+
+export interface SolvedAntenna {
+  readonly build: AntennaBuild;
+  readonly soil: Soil;
+  /** Feed names, and the admittance between them in siemens with all other ports closed. */
+  readonly feeds: readonly string[];
+  readonly admittance: readonly (readonly Complex[])[];
+  /** Volts at all ports of the solution for 1 V at each feed in turn. */
+  readonly portVoltages: readonly (readonly Complex[])[];
+  /** Ohm: step by which the extrapolation moved the impedances between the feeds; null where it cannot be told. */
+  readonly extrapolationStep: readonly (readonly Complex[])[] | null;
+  /** Null where the admittance was interpolated between solved frequencies: no currents, no fields. */
+  readonly solution: AntennaSolution | null;
+}
+
+export interface AntennaRefused {
+  readonly refused: { readonly why: string; readonly mend: string };
+}
+
+/** Between all ports, at one frequency (Hz): solved, or interpolated (then without a fine mesh and a solution). */
+export interface PortState {
+  readonly frequency: number;
+  readonly soil: Soil;
+  readonly admittance: readonly (readonly Complex[])[];
+  readonly fineAdmittance: readonly (readonly Complex[])[] | null;
+  readonly electrodes: readonly Complex[];
+  readonly solution: AntennaSolution | null;
+}
+
+export function closeAntenna(build: AntennaBuild, state: PortState): SolvedAntenna | AntennaRefused {
+  const closings = closingsOf(build, state);
+  const best = closePorts(state.admittance, closings);
+  const fine = state.fineAdmittance ? closePorts(state.fineAdmittance, closings) : best;
+  if (!best || !fine)
+    return {
+      refused: {
+        why: "the outside of the line and its earths have no single state here",
+        mend: "another choke, bond or route",
+      },
+    };
+  const zBest = invertComplexMatrix(best.admittance);
+  const zFine = state.fineAdmittance && invertComplexMatrix(fine.admittance);
+  return {
+    build,
+    soil: state.soil,
+    feeds: build.structure.feeds.map((f) => f.name),
+    admittance: best.admittance,
+    portVoltages: fine.voltages,
+    extrapolationStep: zBest && zFine && zBest.map((row, i) => row.map((z, k) => subtract(z, zFine[i]![k]!))),
+    solution: state.solution,
+  };
+}
+
+/** A contact's electrode is in the solution already: what is added is the earth's impedance less the electrode's own. */
+function closingsOf(build: AntennaBuild, { frequency, electrodes }: PortState): Closing[] {
+  const firstContact = build.structure.gaps?.length ?? 0;
+  return build.closings.map((closing, i) => {
+    const impedance = closing.impedance(2 * Math.PI * frequency);
+    const electrode = electrodes[i - firstContact];
+    return impedance === "open" || !electrode ? impedance : subtract(impedance, electrode);
+  });
+}
