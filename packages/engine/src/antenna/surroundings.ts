@@ -4,6 +4,7 @@ import type { Station, Surrounding } from "../station/station";
 import type { Point } from "../wires/structure";
 import { connectToSoil, contactHeight } from "./earths";
 import { addWires, assume, type Growing } from "./growing";
+import { sheetGrid } from "./sheetGrid";
 import { chainOf, pointOf } from "./wireRun";
 
 /** Ends at most this high (m) touch the soil. */
@@ -16,7 +17,7 @@ type Conductor = Extract<Surrounding, { kind: "conductor" }>;
 
 export function addSurroundings(station: Station, growing: Growing): void {
   for (const thing of station.surroundings) {
-    if (thing.kind === "sheet") growing.notComputed.push(`not computed yet: the sheet "${thing.name}" near by`);
+    if (thing.kind === "sheet") addSheet(station, thing, growing);
     else if (thing.kind === "roof") {
       const { low, high } = thing.loss;
       growing.notComputed.push(
@@ -24,6 +25,25 @@ export function addSurroundings(station: Station, growing: Growing): void {
       );
     } else addConductor(station, thing, growing);
   }
+}
+
+function addSheet(station: Station, thing: Extract<Surrounding, { kind: "sheet" }>, growing: Growing): void {
+  if (station.ground.kind !== "free space" && thing.corners.some((p) => p[2].value <= touching)) {
+    growing.notComputed.push(`not computed yet: the sheet "${thing.name}", which lies on the soil or in it`);
+    return;
+  }
+  const grid = sheetGrid(station, thing);
+  if ("cannot" in grid) {
+    growing.notComputed.push(`not computed yet: ${grid.cannot}`);
+    return;
+  }
+  growing.surrounding.set(thing.name, addWires(growing, grid.wires));
+  assume(
+    growing,
+    `sheet "${thing.name}"`,
+    `a grid of ${grid.wires.length} wires, cells of up to ${Number(grid.pitch.toFixed(2))} m`,
+    "a sheet is computed as a grid of wires; it touches nothing",
+  );
 }
 
 function addConductor(station: Station, thing: Conductor, growing: Growing): void {

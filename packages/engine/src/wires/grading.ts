@@ -98,6 +98,12 @@ function sideAtEnd(
   return { pair: isGap ? pair : pair / rule.refinement, isGap };
 }
 
+/** A bar of a grid: one pair of elements, more on finer meshes. */
+function barNodes(length: number, { refinement }: MeshRule): number[] {
+  const elements = 2 * Math.max(1, Math.round(refinement));
+  return Array.from({ length: elements + 1 }, (_, i) => (length * i) / elements);
+}
+
 /** Distances (m) of all nodes of a wire from its start, both ends included. */
 export function wireNodes(
   structure: Structure,
@@ -106,6 +112,7 @@ export function wireNodes(
   rule: MeshRule,
 ): number[] {
   const length = wireLength(structure.wires[wire]!);
+  if (structure.wires[wire]!.bar) return barNodes(length, rule);
   const lumped = [...structure.loads, ...(structure.gaps ?? [])];
   const loads = lumped.filter((l) => l.wire === wire && l.distance > 1e-9 && l.distance < length - 1e-9);
   const breaks = [...new Set([0, ...loads.map((l) => l.distance), length])].sort((a, b) => a - b);

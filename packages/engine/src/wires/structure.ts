@@ -11,6 +11,8 @@ export interface Wire {
   /** S/m; Infinity for a lossless wire. */
   readonly conductivity: number;
   readonly permeability: number;
+  /** One bar of a wire grid: short, thick for its length, meshed coarsely. Left out: an ordinary wire. */
+  readonly bar?: true;
   /** Thin dielectric sleeve: outer radius in metres and relative permittivity; null when bare. */
   readonly insulation: { readonly outerRadius: number; readonly permittivity: number } | null;
 }

@@ -16,6 +16,8 @@ export function spacingProblems(structure: Structure): string[] {
   const { wires } = structure;
   for (let i = 0; i < wires.length; i++) {
     for (let k = i + 1; k < wires.length; k++) {
+      // Bars of a grid meet by its build; their thickness stands for the sheet between them.
+      if (wires[i]!.bar && wires[k]!.bar) continue;
       const problem = pairProblem(wires[i]!, wires[k]!);
       if (problem) problems.push(problem);
     }

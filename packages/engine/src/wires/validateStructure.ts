@@ -16,6 +16,8 @@ const mostSamplePoints = 1500;
 /** Wires thicker than this share of a wavelength carry currents around themselves that the method does not know. */
 const thickestInWavelengths = 0.01;
 const shortestInRadii = 8;
+/** Bars of grids are as thick as a sixth of their length. */
+const shortestBarInRadii = 6;
 /** Over soil: heights below these are outside of what was checked. */
 const lowestHeight = 0.02;
 const lowestInRadii = 10;
@@ -61,8 +63,9 @@ function wireProblems(structure: Structure, wavelength: number): string[] {
       found.push(`${name}: conductivity and permeability must be positive`);
     if (wire.insulation && !(wire.insulation.outerRadius > wire.radius && wire.insulation.permittivity >= 1))
       found.push(`${name}: insulation must lie outside of the wire and have a permittivity of 1 or more`);
-    if (length < shortestInRadii * wire.radius)
-      found.push(`${name} is ${metres(length)} long: shorter than ${shortestInRadii} of its radii, no wire any more`);
+    const shortest = wire.bar ? shortestBarInRadii : shortestInRadii;
+    if (length < shortest * wire.radius)
+      found.push(`${name} is ${metres(length)} long: shorter than ${shortest} of its radii, no wire any more`);
     if (wire.radius > thickestInWavelengths * wavelength)
       found.push(
         `${name} has radius ${metres(wire.radius)}: thicker than ${thickestInWavelengths} wavelengths ` +
