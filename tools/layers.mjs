@@ -13,7 +13,7 @@ export const engineLayers = {
   wires: ["numerics", "quantity", "conductors", "ground", "kernels"],
   fields: ["numerics", "quantity", "ground", "kernels", "wires"],
   station: ["quantity", "lines"],
-  antenna: ["numerics", "quantity", "conductors", "ground", "wires", "station"],
+  antenna: ["numerics", "quantity", "conductors", "ground", "lines", "networks", "wires", "station"],
   chain: [
     "numerics",
     "quantity",

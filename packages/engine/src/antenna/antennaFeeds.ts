@@ -30,7 +30,7 @@ export function addAntenna(station: Station, antenna: Antenna, growing: Growing)
   }
   growing.notComputed.push(...placed.notComputed.map((n) => `not computed yet: ${n}`));
   const start = growing.wires.length;
-  const feeds = feedsOf(station, antenna, built, growing);
+  const feeds = feedsOf(station, antenna, placed.built, growing);
   if ("refused" in feeds) {
     growing.refused = { why: feeds.refused, mend: feeds.mend };
     return;

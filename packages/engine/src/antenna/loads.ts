@@ -1,85 +1,85 @@
-/** Lumped loads of an antenna placed on its wires. */
-import { add, type Complex, complex, reciprocal } from "../numerics/complex";
+/** Lumped loads and capacitance hats of an antenna placed on its wires. */
+import { type Complex, scale } from "../numerics/complex";
 import type { Antenna, Load } from "../station/antennaDescription";
-import type { Lumped } from "../station/path";
 import type { LumpedLoad, Point } from "../wires/structure";
-import { meets } from "./shapes/shapeWires";
-import { type Built, distance, type Leg, pointOf } from "./wireRun";
+import { type PlacedHat, withHats } from "./hats";
+import { feedPlaces, legsOf, type Spot, spotsOn } from "./loadSpots";
+import { loadImpedance } from "./lumpedImpedance";
+import type { Built, Leg } from "./wireRun";
 
 export interface PlacedLoads {
+  /** The antenna with the wires of its hats; the loads count its wires. */
+  readonly built: Built;
   readonly loads: readonly LumpedLoad[];
   readonly refused: string | null;
   readonly notComputed: readonly string[];
 }
 
-/** Impedance of a lumped component at angular frequency w; a coil or capacitor of quality Q has the series resistance |X|/Q. */
-export function lumpedImpedance(c: Lumped, w: number, parallel: boolean): Complex {
-  const q = c.q.value;
-  const coil = c.coil && complex((w * c.coil.value) / q, w * c.coil.value);
-  const x = c.capacitor ? 1 / (w * c.capacitor.value) : 0;
-  // In a trap Q belongs to the coil; its capacitor is taken as lossless beside it.
-  const capacitor = c.capacitor && complex(c.coil ? 0 : x / q, -x);
-  const resistor = c.resistor && complex(c.resistor.value);
-  const present = [coil, capacitor, resistor].filter((z) => z !== null);
-  return parallel ? reciprocal(present.map(reciprocal).reduce(add)) : present.reduce(add);
+/** A load of its own length acts in this many places along it, each no shorter than some radii. */
+const mostParts = 5;
+const partInRadii = 6;
+
+interface Place {
+  readonly antenna: Antenna;
+  readonly built: Built;
+  readonly feeds: readonly Point[];
 }
 
-interface Spot {
-  readonly wire: number;
-  /** m from that wire's `from` end. */
-  readonly distance: number;
-}
-
-/** Places at a length along a leg, two on an element counted from its middle; none beyond its end. */
-function spotsOn(built: Built, leg: Leg, feeds: readonly Point[], along: number): readonly Spot[] {
-  if (!leg.fromMiddle) return alongLeg(built, leg, feeds, along);
-  const [wire] = leg.wires;
-  const half = distance(built.wires[wire!]!.from, built.wires[wire!]!.to) / 2;
-  if (along > half) return [];
-  return (along === 0 ? [0] : [-along, along]).map((off) => ({ wire: wire!, distance: half + off }));
-}
-
-function alongLeg(built: Built, leg: Leg, feeds: readonly Point[], along: number): readonly Spot[] {
-  const fed = (p: Point): boolean => feeds.some((feed) => meets(p, feed));
-  let left = along;
-  for (const index of leg.wires) {
-    const wire = built.wires[index]!;
-    const length = distance(wire.from, wire.to);
-    if (left <= length) {
-      const backwards = leg.wires.length === 1 && fed(wire.to) && !fed(wire.from);
-      return [{ wire: index, distance: backwards ? length - left : left }];
-    }
-    left -= length;
-  }
-  return [];
-}
-
-function legsFor(built: Built, load: Load): readonly Leg[] {
-  if (load.on === "both legs") return built.legs.filter((l) => l.name === "first leg" || l.name === "second leg");
-  return built.legs.filter((l) => l.name === load.on);
-}
-
-/** Places every coil, capacitor, resistor and trap; hats are not computed yet and refuse. */
+/** Places every coil, capacitor, resistor, trap, circuit and hat of an antenna. */
 export function placeLoads(antenna: Antenna, built: Built): PlacedLoads {
+  if (antenna.joined && antenna.joined.length > 0) return refuse(built, "lines between the feeds of an antenna");
+  const place: Place = { antenna, built, feeds: feedPlaces(antenna, built) };
   const loads: LumpedLoad[] = [];
-  const notComputed: string[] = [];
-  const feeds = [...built.feeds.map((f) => f.at), ...antenna.feeds.map((f) => pointOf(f.at))];
+  const hats: PlacedHat[] = [];
   for (const load of antenna.loads) {
-    const component = load.component;
-    if (load.kind === "hat" || component === null) return refuse("the capacitance hat on the antenna");
-    if (load.length) notComputed.push(`the own length of the ${load.kind} on ${load.on}: it acts at one point`);
-    const legs = legsFor(built, load);
+    const legs = legsOf(built, load);
     if (legs.length === 0)
-      return refuse(`the ${load.kind} on "${load.on}": no such leg of this shape can carry a load`);
+      return refuse(built, `the ${load.kind} on "${load.on}": no such leg of this shape can carry a load`);
     for (const leg of legs) {
-      const spots = load.fromFeed === "end" ? [] : spotsOn(built, leg, feeds, load.fromFeed.value);
-      if (spots.length === 0)
-        return refuse(`the ${load.kind} on "${load.on}": a load at or beyond the end of the wire`);
-      const impedance = (w: number) => lumpedImpedance(component, w, load.kind === "trap");
-      loads.push(...spots.map((spot) => ({ ...spot, impedance })));
+      const trouble = load.hat ? putHat(place, leg, load, hats) : putLoad(place, leg, load, loads);
+      if (trouble) return refuse(built, `the ${load.kind} on "${load.on}": ${trouble}`);
     }
   }
-  return { loads, refused: null, notComputed };
+  return { ...withHats(built, loads, hats), refused: null, notComputed: [] };
 }
 
-const refuse = (what: string): PlacedLoads => ({ loads: [], refused: what, notComputed: [] });
+const refuse = (built: Built, what: string): PlacedLoads => ({ built, loads: [], refused: what, notComputed: [] });
+
+function putHat({ built, feeds }: Place, leg: Leg, load: Load, hats: PlacedHat[]): string | null {
+  const spots = spotsOn(built, leg, feeds, load.fromFeed === "end" ? "end" : load.fromFeed.value);
+  if (spots.length === 0) return "a hat beyond the end of the wire";
+  const hat = load.hat!;
+  if (hat.ring && hat.spokes < 3) return "a ring needs three spokes or more";
+  hats.push(...spots.map((spot) => ({ spot, hat })));
+  return null;
+}
+
+function putLoad(place: Place, leg: Leg, load: Load, loads: LumpedLoad[]): string | null {
+  const component = load.component;
+  if (!component) return "nothing is known of it";
+  if (load.fromFeed === "end") return "a load at the end of the wire carries no current";
+  const whole = (w: number) => loadImpedance(load, component, w);
+  const parts = partsAlong(place.built, leg, load);
+  for (const along of parts) {
+    const spots = spotsOn(place.built, leg, place.feeds, along);
+    if (spots.length === 0 || atFreeEnd(place, leg, spots))
+      return "a load that reaches to or beyond the end of the wire";
+    const impedance = (w: number): Complex => scale(whole(w), 1 / parts.length);
+    loads.push(...spots.map((spot) => ({ ...spot, impedance })));
+  }
+  return null;
+}
+
+function atFreeEnd({ built, feeds }: Place, leg: Leg, spots: readonly Spot[]): boolean {
+  const ends = spotsOn(built, leg, feeds, "end");
+  return spots.some((s) => ends.some((e) => e.wire === s.wire && Math.abs(e.distance - s.distance) < 1e-6));
+}
+
+/** Distances from the feed at which a load acts: its middle, or evenly along its own length. */
+function partsAlong(built: Built, leg: Leg, load: Load): number[] {
+  const middle = load.fromFeed === "end" ? 0 : load.fromFeed.value;
+  const own = load.length?.value ?? 0;
+  const radius = Math.max(...leg.wires.map((w) => built.wires[w]!.radius));
+  const count = Math.min(mostParts, Math.max(1, Math.floor(own / (partInRadii * radius))));
+  return Array.from({ length: count }, (_, i) => middle + own * ((i + 0.5) / count - 0.5));
+}

@@ -1,4 +1,5 @@
 /** An antenna in the words of the station file. engine/antenna turns it into wires. Types only. */
+import type { LineEntry } from "../lines/lineModel";
 import type { Quantity } from "../quantity/quantity";
 import type { Lumped } from "./path";
 import type { Conductor, Place } from "./place";
@@ -14,6 +15,8 @@ export interface Antenna {
   readonly against: string | "radials" | "outside of the line" | null;
   readonly radials: Radials | null;
   readonly loads: readonly Load[];
+  /** Lines between feeds of this antenna, and stubs across them; none when left out. */
+  readonly joined?: readonly Joined[];
   /** Spot on the ground below the feed or base. */
   readonly at: Place;
 }
@@ -23,6 +26,15 @@ export interface Feed {
   readonly at: Place;
   readonly from: string;
   readonly into: string;
+}
+
+/** A length of line from one feed to another, or a stub across one: in parallel with what else is joined there. */
+export interface Joined {
+  readonly line: LineEntry;
+  readonly length: Quantity;
+  /** Name of the feed at its near end. */
+  readonly from: string;
+  readonly farEnd: { readonly feed: string; readonly crossed: boolean } | "open" | "shorted";
 }
 
 export interface Radials {
@@ -37,8 +49,10 @@ export interface Radials {
 }
 
 export interface Load {
-  readonly kind: "coil" | "capacitor" | "resistor" | "trap" | "hat";
+  readonly kind: "coil" | "capacitor" | "resistor" | "trap" | "series" | "parallel" | "hat";
   readonly component: Lumped | null;
+  /** F across a coil; none when left out. */
+  readonly selfCapacitance?: Quantity | null;
   readonly hat: {
     readonly spokes: number;
     readonly length: Quantity;
@@ -46,8 +60,9 @@ export interface Load {
     readonly ring: boolean;
   } | null;
   readonly on: string;
-  /** Metres along the wire from the feed, or its end. */
+  /** Metres along the wire from the feed to its middle, or the wire's end. */
   readonly fromFeed: Quantity | "end";
+  /** Its own length along the wire, m. */
   readonly length: Quantity | null;
 }
 
@@ -118,5 +133,12 @@ export type Shape =
         readonly from: Place;
         readonly to: Place;
         readonly wire: Conductor;
+        /** Straight when left out. */
+        readonly hangs?: Hanging;
       }[];
     };
+
+/** How a wire hangs between its ends: as long as stated (m), or drawn with a horizontal pull (N) at its weight (N/m). */
+export type Hanging =
+  | { readonly kind: "length"; readonly length: Quantity }
+  | { readonly kind: "tension"; readonly tension: Quantity; readonly weight: number };

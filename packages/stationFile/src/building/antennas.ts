@@ -14,6 +14,7 @@ import type { FileAntenna, FileLoad, FileRadials, FileShape } from "../schema/an
 import type { FileStation } from "../schema/station";
 import { type Build, fault, fill } from "./build";
 import { lumpedOf, quality } from "./components";
+import { buildJoined } from "./joined";
 import { buildShape, type ShapeSpot, wireOf } from "./shapes";
 import { theAntenna } from "./spot";
 import { buildWires } from "./wires";
@@ -71,7 +72,10 @@ export function buildAntenna(build: Build, antenna: WrittenAntenna, index: numbe
           written.radials,
         )
       : null,
-    loads: (written.loads ?? []).map((load, at) => buildLoad({ ...spot, place: `${place}.loads.${at}` }, load, at)),
+    loads: (written.loads ?? []).map((load, at) =>
+      buildLoad({ ...spot, path: [...path, "loads", at], place: `${place}.loads.${at}` }, load, at),
+    ),
+    ...(written.joined ? { joined: buildJoined({ ...spot, path: [...path, "joined"] }, written.joined) } : {}),
     at: written.at ?? originOf(build, shapes, place, name),
   };
 }
@@ -181,6 +185,22 @@ function buildLoad(spot: ShapeSpot, written: FileLoad, index: number): Load {
     const component = { coil, capacitor, resistor: null, q: quality(named, Q, "component.q", "trap") };
     return { ...base, kind: "trap", component, hat: null };
   }
+  if ("series" in written || "parallel" in written) return { ...base, ...circuitOf(named, written), hat: null };
   const kind = "coil" in written ? "coil" : "capacitor" in written ? "capacitor" : "resistor";
-  return { ...base, kind, component: lumpedOf(named, written), hat: null };
+  const selfCapacitance = "coil" in written ? (written["self-capacitance"] ?? null) : null;
+  return { ...base, kind, component: lumpedOf(named, written), selfCapacitance, hat: null };
+}
+
+/** Coil, capacitor and resistor in series or in parallel; at least one of them. */
+function circuitOf(spot: ShapeSpot, written: Extract<FileLoad, { series: unknown } | { parallel: unknown }>) {
+  const kind = "series" in written ? "series" : "parallel";
+  const { coil, capacitor, resistor, Q } = "series" in written ? written.series : written.parallel;
+  if (!coil && !capacitor && !resistor) {
+    const message = "A circuit holds at least one of coil, capacitor and resistor.";
+    spot.build.report([...spot.path, kind], "value", fault(message, "coil, capacitor or resistor"));
+  }
+  const lossless = exactly(Number.POSITIVE_INFINITY);
+  const q = coil || capacitor ? quality(spot, Q, "component.q", coil ? "coil" : "capacitor") : lossless;
+  const component = { coil: coil ?? null, capacitor: capacitor ?? null, resistor: resistor ?? null, q };
+  return { kind, component } as const;
 }

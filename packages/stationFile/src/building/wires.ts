@@ -1,5 +1,6 @@
 /** Wires given one by one. */
 import type { Conductor, Place, Shape } from "@feedpath/engine";
+import { weightPerMetre } from "../catalogue/wireWeights";
 import type { FileWire } from "../schema/antenna";
 import { readLongConductor } from "../schema/conductors";
 import { fault } from "./build";
@@ -12,7 +13,26 @@ export function buildWires(spot: ShapeSpot, written: readonly FileWire[]): Shape
     to: wire.to,
     wire: ownWire(spot, wire, index),
   }));
-  return { kind: "wires", wires };
+  return {
+    kind: "wires",
+    wires: wires.map((wire, index) => ({ ...wire, ...hangingOf(spot, written[index]!, wire.wire, index) })),
+  };
+}
+
+/** How a wire hangs: its length, or the pull on it with the weight of its metal and insulation. */
+function hangingOf(spot: ShapeSpot, { name, length, tension }: FileWire, wire: Conductor, index: number) {
+  const path = [...spot.path, index];
+  if (length && tension) {
+    const message = "A hanging wire has its length, or the pull on it: write one of the two.";
+    spot.build.report([...path, "tension"], "key", fault(message, "length or tension"));
+  }
+  if (length) return { hangs: { kind: "length", length } as const };
+  if (!tension) return {};
+  const weight = weightPerMetre(wire);
+  if (weight !== null) return { hangs: { kind: "tension", tension, weight } as const };
+  const message = `What a metre of the wire "${name}" weighs is not known for its material: give its length instead.`;
+  spot.build.report([...path, "tension"], "value", fault(message, "length: the wire's own length"));
+  return {};
 }
 
 /** A wire's conductor: `wire`, or `diameter` and `material` on its entry. */

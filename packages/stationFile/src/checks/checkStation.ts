@@ -2,6 +2,7 @@
 import type { Checked } from "./checked";
 import { checkConnections, checkSets } from "./connections";
 import { checkFeeds, checkRoutes, checkShapes } from "./geometry";
+import { checkJoined } from "./joined";
 import { checkLoads } from "./loads";
 import { checkNames } from "./names";
 import { checkNumberNames } from "./numberNames";
@@ -19,6 +20,7 @@ export function checkStation(checked: Checked): void {
   checkShapes(checked);
   checkLoads(checked);
   checkFeeds(checked);
+  checkJoined(checked);
   checkReadings(checked);
   checkMayChange(checked);
 }

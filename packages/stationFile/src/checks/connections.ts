@@ -38,8 +38,13 @@ export function checkConnections(checked: Checked): void {
     }
     reached.add(end.feed);
   }
+  const joined = new Set(
+    station.antennas.flatMap(({ joined = [] }) =>
+      joined.flatMap(({ from, farEnd }) => (typeof farEnd === "string" ? [] : [from, farEnd.feed])),
+    ),
+  );
   for (const feed of feeds) {
-    if (reached.has(feed)) continue;
+    if (reached.has(feed) || joined.has(feed)) continue;
     list(build, "path", `feed ${feed}`, "not connected", "no path leads to it: it is left open");
   }
 }

@@ -64,6 +64,8 @@ function checkShape(checked: Checked, shape: Shape, path: KeyPath): void {
     const drop = Math.abs(shape.height.value - (shape.endsHeight ?? shape.height).value);
     if (drop >= leg)
       tell("ends height", `A leg of ${metres(leg)} cannot reach down ${metres(drop)}.`, "ends that the legs reach");
+    if (shape.kind !== "inverted vee" && 2 * shape.sag.value >= leg)
+      tell("sag", `A leg of ${metres(leg)} cannot sag ${metres(shape.sag.value)}.`, "a sag below half of the leg");
   }
   if ((shape.kind === "dipole" || shape.kind === "off-centre dipole") && checked.station.ground.kind !== "free space") {
     const lowest = Math.min(shape.height.value, (shape.endsHeight ?? shape.height).value) - shape.sag.value;
@@ -80,6 +82,11 @@ function checkWires(checked: Checked, wires: Wires, path: KeyPath): void {
     const here = [...path, index];
     if (between(wire.from, wire.to) < tolerance) {
       checked.build.report([...here, "to"], "value", fault(`The wire "${wire.name}" has no length.`, "another place"));
+    }
+    const chord = between(wire.from, wire.to);
+    if (wire.hangs?.kind === "length" && wire.hangs.length.value < chord - tolerance) {
+      const message = `The wire "${wire.name}" is ${metres(wire.hangs.length.value)} long; its ends are ${metres(chord)} apart.`;
+      checked.build.report([...here, "length"], "value", fault(message, `${metres(chord)} or more`));
     }
     if (!free && wire.from[2].value * wire.to[2].value < 0) {
       const message = `The wire "${wire.name}" goes through the surface of the soil: only an earth or a radial may.`;

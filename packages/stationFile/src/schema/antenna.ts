@@ -6,6 +6,7 @@ import { shown } from "../units/nearest";
 import { parseOffset } from "../units/place";
 import { kindEntry } from "./choice";
 import { entry } from "./entry";
+import { lineValue } from "./line";
 import { place } from "./places";
 import { length, q, shapes, wire, wireEntry } from "./shapes";
 import { count, name, quantity, span, word, wordOrQuantity } from "./values";
@@ -44,6 +45,13 @@ const trap = entry("A trap", {
   capacitor: quantity("capacitance"),
   Q: q.optional(),
 });
+const circuit = (title: string) =>
+  entry(title, {
+    coil: quantity("inductance").optional(),
+    capacitor: quantity("capacitance").optional(),
+    resistor: quantity("impedance", { above: 0 }).optional(),
+    Q: q.optional(),
+  });
 const hat = entry("A hat", {
   spokes: count(1, 64),
   length,
@@ -58,11 +66,37 @@ const onAntenna = {
 };
 
 const load = kindEntry("A load", [
-  entry("A coil", { coil: quantity("inductance"), Q: q.optional(), ...onAntenna }),
+  entry("A coil", {
+    coil: quantity("inductance"),
+    Q: q.optional(),
+    "self-capacitance": quantity("capacitance").optional(),
+    ...onAntenna,
+  }),
   entry("A capacitor", { capacitor: quantity("capacitance"), Q: q.optional(), ...onAntenna }),
   entry("A resistor", { resistor: quantity("impedance", { above: 0 }), ...onAntenna }),
   entry("A trap", { trap, ...onAntenna }),
+  entry("A series circuit", { series: circuit("A series circuit"), ...onAntenna }),
+  entry("A parallel circuit", { parallel: circuit("A parallel circuit"), ...onAntenna }),
   entry("A hat", { hat, ...onAntenna }),
+] as const);
+
+const sectionLength = quantity("length", { above: 0, most: 20_000 });
+
+/** Lines between feeds, and stubs across one. */
+const joinedEntry = kindEntry("An entry of joined", [
+  entry("A line between feeds", {
+    line: lineValue,
+    length: sectionLength,
+    from: name,
+    to: name,
+    crossed: word("yes", "no").optional(),
+  }),
+  entry("A stub across a feed", {
+    stub: lineValue,
+    length: sectionLength,
+    at: name,
+    "far end": word("open", "shorted"),
+  }),
 ] as const);
 
 /** Keys beside the shape. */
@@ -72,6 +106,7 @@ const beside = {
   against: name.optional(),
   radials: radials.optional(),
   loads: z.array(load, { error: () => "a list of loads" }).optional(),
+  joined: z.array(joinedEntry, { error: () => "a list of lines between feeds" }).optional(),
   at: place.optional(),
 };
 
@@ -110,5 +145,6 @@ export const antennaSchema = kindEntry("An antenna", [
 export type FileShape = z.output<typeof elementSchema>;
 export type FileAntenna = z.output<typeof antennaSchema>;
 export type FileLoad = z.output<typeof load>;
+export type FileJoined = z.output<typeof joinedEntry>;
 export type FileRadials = z.output<typeof radials>;
 export type FileWire = z.output<typeof wireEntry>;

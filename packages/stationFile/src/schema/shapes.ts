@@ -81,6 +81,8 @@ export const wireEntry = entry("A wire", {
   from: place,
   to: place,
   wire,
+  length: length.optional(),
+  tension: quantity("force", { above: 0 }).optional(),
   diameter: longConductor.diameter.optional(),
   material: longConductor.material.optional(),
   form: longConductor.form,

@@ -30,6 +30,7 @@ export type DimensionName =
   | "capacitance"
   | "voltage"
   | "angle"
+  | "force"
   | "time"
   | "temperature"
   | "conductivity"
@@ -87,6 +88,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
   capacitance: dimension("Capacitance", scaled({ pF: 1e-12, nF: 1e-9, uF: 1e-6, F: 1 }), ["pF", "nF", "uF"], 1e-16, 1),
   voltage: dimension("Voltage", scaled({ V: 1, kV: 1e3, mV: 1e-3 }), ["V", "kV"], 1e-3, 1e6),
   angle: dimension("Angle", scaled({ deg: Math.PI / 180, rad: 1 }), ["deg", "rad"], -2 * Math.PI, 2 * Math.PI),
+  force: dimension("Force", scaled({ N: 1, kN: 1e3, kgf: 9.80665, lbf: 4.4482216 }), ["N", "kN"], 1e-3, 1e6),
   time: dimension("Time", scaled({ s: 1, min: 60, h: 3600, ms: 1e-3 }), ["s", "min", "h"], 0, 366 * 86400),
   temperature: dimension(
     "Temperature",

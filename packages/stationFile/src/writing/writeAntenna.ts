@@ -1,5 +1,5 @@
 /** Antennas as a tree of texts. */
-import type { Antenna, Conductor, Load, Quantity, Radials, Shape } from "@feedpath/engine";
+import type { Antenna, Conductor, Joined, Load, Lumped, Quantity, Radials, Shape } from "@feedpath/engine";
 import {
   formatConductor,
   formatDirection,
@@ -9,6 +9,7 @@ import {
   formatSpan,
 } from "../units/formatQuantity";
 import { writeAdjustable, writeLumped } from "./writeComponents";
+import { writeLine } from "./writeLine";
 import { type Branch, type Leaf, present, type Writing } from "./writing";
 
 const length = (quantity: Quantity): string => formatQuantity(quantity, "length");
@@ -36,6 +37,7 @@ export function writeAntenna(writing: Writing, antenna: Antenna, place: string):
       antenna.loads.length > 0
         ? antenna.loads.map((load, at) => writeLoad(writing, load, `${place}.loads.${at}`))
         : undefined,
+    joined: antenna.joined?.map((one, at) => writeJoined(writing, one, `${place}.joined.${at}`)),
     at: antenna.at.every((quantity) => quantity.value === 0)
       ? undefined
       : writing.given(`${place}.at`, formatPlace(antenna.at)),
@@ -123,12 +125,14 @@ function writeShape(writing: Writing, shape: Shape, place: string): Leaf {
         "boom correction": given("boomCorrection", shape.boomCorrection),
       });
     case "wires":
-      return shape.wires.map(({ name, from, to, wire: conductor }, index) =>
+      return shape.wires.map(({ name, from, to, wire: conductor, hangs }, index) =>
         present({
           name,
           from: formatPlace(from),
           to: formatPlace(to),
           wire: given(`wires.${index}.wire`, writeConductor(conductor)),
+          length: hangs?.kind === "length" ? length(hangs.length) : undefined,
+          tension: hangs?.kind === "tension" ? formatQuantity(hangs.tension, "force") : undefined,
         }),
       );
   }
@@ -160,6 +164,22 @@ function writeRadials(writing: Writing, radials: Radials, place: string): Branch
   });
 }
 
+/** A circuit's Q is that of its coil or capacitor, also where a resistor stands beside it. */
+function withQ(writing: Writing, component: Lumped, place: string): Branch {
+  const q = component.coil || component.capacitor ? formatQuantity(component.q, "number") : undefined;
+  return present({
+    ...writeLumped(writing, component, `${place}.component`),
+    Q: writing.given(`${place}.component.q`, q),
+  });
+}
+
+function writeJoined(writing: Writing, { line, length: long, from, farEnd }: Joined, place: string): Branch {
+  const written = writeLine(writing, line, `${place}.line`);
+  if (typeof farEnd === "string") return { stub: written, length: length(long), at: from, "far end": farEnd };
+  const crossed = writing.given(`${place}.crossed`, farEnd.crossed ? "yes" : "no");
+  return present({ line: written, length: length(long), from, to: farEnd.feed, crossed });
+}
+
 function writeLoad(writing: Writing, load: Load, place: string): Branch {
   return present({
     ...loadValue(writing, load, place),
@@ -182,5 +202,8 @@ function loadValue(writing: Writing, load: Load, place: string): Branch {
   }
   if (!load.component) return {};
   const component = writeLumped(writing, load.component, `${place}.component`);
-  return load.kind === "trap" ? { trap: component } : component;
+  if (load.kind === "series" || load.kind === "parallel") return { [load.kind]: withQ(writing, load.component, place) };
+  if (load.kind === "trap") return { trap: component };
+  const across = load.selfCapacitance ? formatQuantity(load.selfCapacitance, "capacitance") : undefined;
+  return { ...component, "self-capacitance": across };
 }

@@ -3,6 +3,8 @@ import { exactly } from "../../quantity/quantity";
 import type { Shape } from "../../station/antennaDescription";
 import type { Point, Wire } from "../../wires/structure";
 import { type Built, chainOf, distance, fedLegs, joined, offset, pointOf, wireOf } from "../wireRun";
+import { hangingPoints } from "./hangingWire";
+import { smallLoop } from "./smallLoop";
 import { spanLegs } from "./span";
 
 type Of<K extends Shape["kind"]> = Extract<Shape, { kind: K }>;
@@ -34,7 +36,7 @@ export function shapeWires(shape: Shape, at: Point, feedName: string): Built {
     case "wires":
       return separateWires(shape);
     case "small loop":
-      return { wires: [], legs: [], feeds: [] };
+      return smallLoop(shape, at, feedName);
   }
 }
 
@@ -116,11 +118,15 @@ function beam(shape: Of<"beam">, at: Point, feedName: string): Built {
   return joined(elements);
 }
 
-const separateWires = (shape: Of<"wires">): Built => ({
-  wires: shape.wires.map((w) => wireOf(w.name, pointOf(w.from), pointOf(w.to), w.wire)),
-  legs: shape.wires.map((w, i) => ({ name: w.name, wires: [i] })),
-  feeds: [],
-});
+/** Each wire is a leg of its name; a hanging one is a chain of straight pieces. */
+const separateWires = (shape: Of<"wires">): Built =>
+  joined(
+    shape.wires.map((w): Built => {
+      const [from, to] = [pointOf(w.from), pointOf(w.to)];
+      const wires = chainOf(w.name, w.hangs ? hangingPoints(from, to, w.hangs) : [from, to], w.wire);
+      return { wires, legs: [{ name: w.name, wires: wires.map((_, i) => i) }], feeds: [] };
+    }),
+  );
 
 /** Closest distance that counts as "the same place", metres. */
 export const samePlace = 1e-3;
