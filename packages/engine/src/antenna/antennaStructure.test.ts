@@ -176,7 +176,14 @@ describe("what cannot be built yet or at all is told, never left out silently", 
   it("stands conductors on the soil through an earth, and tells roofs as not computed yet", () => {
     const station = plainStation({
       surroundings: [
-        { kind: "conductor", name: "mast", points: [place(0, 5, 0), place(0, 5, 9)], wire },
+        {
+          kind: "conductor",
+          name: "mast",
+          points: [place(0, 5, 0), place(0, 5, 9)],
+          wire,
+          foot: q(100),
+          insulators: [q(4)],
+        },
         { kind: "conductor", name: "gutter", points: [place(0, 5, 3), place(8, 5, 3)], wire },
         { kind: "roof", covering: "clay tile", loss: { value: 1, low: 0.3, high: 2, basis: "stated" } },
       ],
@@ -185,6 +192,6 @@ describe("what cannot be built yet or at all is told, never left out silently", 
     expect(built.notComputed).toHaveLength(1);
     expect(built.surroundingWires.size).toBe(2);
     expect(built.structure.contacts?.map((c) => c.name)).toEqual(["foot of mast"]);
-    expect(built.assumed.map((a) => a.name)).toContain('foot of "mast"');
+    expect(built.structure.gaps).toEqual([{ name: "insulator in mast, 4 m along", wire: 0, distance: 4 }]);
   });
 });

@@ -11,7 +11,7 @@ export interface AntennaRefusal {
 /** What bridges a gap, or the earth a contact leads to (there its whole impedance, electrode included). */
 export interface PortClosing {
   readonly name: string;
-  readonly kind: "choke" | "earth";
+  readonly kind: "choke" | "earth" | "insulator";
   /** Ohm at an angular frequency; "open" where nothing bridges the gap. */
   readonly impedance: (angularFrequency: number) => Complex | "open";
 }

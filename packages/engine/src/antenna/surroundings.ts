@@ -1,16 +1,13 @@
 /** Conductors near by as wires of the structure. */
-import { between } from "../quantity/quantity";
 import type { Station, Surrounding } from "../station/station";
 import type { Point } from "../wires/structure";
 import { connectToSoil, contactHeight } from "./earths";
 import { addWires, assume, type Growing } from "./growing";
 import { sheetGrid } from "./sheetGrid";
-import { chainOf, pointOf } from "./wireRun";
+import { chainOf, distance, pointOf } from "./wireRun";
 
 /** Ends at most this high (m) touch the soil. */
 const touching = 1e-6;
-/** A conductor's foot in the soil, ohm: what a post or pipe of unknown depth may have (common practice, no source). */
-const footResistance = between(20, 500, "assumed");
 const footReach = 0.5;
 
 type Conductor = Extract<Surrounding, { kind: "conductor" }>;
@@ -56,7 +53,9 @@ function addConductor(station: Station, thing: Conductor, growing: Growing): voi
   const foot = station.ground.kind === "perfect" ? 0 : contactHeight;
   const onSoil = (p: Point): boolean => !free && p[2] <= touching;
   const points = places.map((p): Point => (onSoil(p) ? [p[0], p[1], foot] : p));
-  growing.surrounding.set(thing.name, addWires(growing, chainOf(thing.name, points, thing.wire)));
+  const indices = addWires(growing, chainOf(thing.name, points, thing.wire));
+  growing.surrounding.set(thing.name, indices);
+  for (const at of thing.insulators ?? []) insulate(growing, thing, indices, at.value);
   const ends = [places[0]!, places.at(-1)!];
   for (const end of ends.filter(onSoil)) standOnSoil(station, thing, end, foot, growing);
 }
@@ -67,14 +66,29 @@ function standOnSoil(station: Station, thing: Conductor, end: Point, foot: numbe
   const named = station.earths.find(
     (e) => e.at && Math.hypot(e.at[0].value - end[0], e.at[1].value - end[1]) < 0.5 && e.resistance,
   );
-  const resistance = named?.resistance ?? footResistance;
+  const resistance = thing.foot ?? named?.resistance;
+  if (!resistance) {
+    growing.notComputed.push(
+      `not computed: the contact of "${thing.name}" with the soil, whose resistance is not given`,
+    );
+    return;
+  }
   const reach = named?.size ? named.size.value / 2 : footReach;
   connectToSoil(station, growing, { name: named?.name ?? `foot of ${thing.name}`, resistance, reach }, at, at);
-  if (named) return;
-  assume(
-    growing,
-    `foot of "${thing.name}"`,
-    `an earth of ${Math.round(footResistance.value)} Ω, between ${footResistance.low} and ${footResistance.high} Ω`,
-    "it stands on the soil and the file gives no earth there; common practice, no source",
-  );
+}
+
+/** Opens the conductor at a length along it. */
+function insulate(growing: Growing, thing: Conductor, wires: readonly number[], at: number): void {
+  let left = at;
+  for (const wire of wires) {
+    const { from, to } = growing.wires[wire]!;
+    const length = distance(from, to);
+    if (left < length) {
+      const name = `insulator in ${thing.name}, ${Number(at.toFixed(2))} m along`;
+      growing.gaps.push({ name, wire, distance: left, closing: { name, kind: "insulator", impedance: () => "open" } });
+      return;
+    }
+    left -= length;
+  }
+  growing.notComputed.push(`the insulator ${at} m along "${thing.name}" lies beyond its end: it is left out`);
 }

@@ -74,7 +74,16 @@ export interface Earth {
 }
 
 export type Surrounding =
-  | { readonly kind: "conductor"; readonly name: string; readonly points: readonly Place[]; readonly wire: Conductor }
+  | {
+      readonly kind: "conductor";
+      readonly name: string;
+      readonly points: readonly Place[];
+      readonly wire: Conductor;
+      /** Resistance of its foot where an end stands on the soil. */
+      readonly foot?: Quantity;
+      /** m along it from its first point: places where it is broken by an insulator. */
+      readonly insulators?: readonly Quantity[];
+    }
   | { readonly kind: "sheet"; readonly name: string; readonly corners: readonly Place[] }
   | { readonly kind: "roof"; readonly covering: string; readonly loss: Quantity };
 

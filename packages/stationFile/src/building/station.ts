@@ -52,7 +52,7 @@ export function buildStation(
     antennas: antennas.map((antenna, index) => buildAntenna(build, antenna, index)),
     ground: buildGround(build, file.ground),
     earths: buildEarths(build, file.earths),
-    surroundings: buildSurroundings(file.surroundings),
+    surroundings: buildSurroundings(build, file),
     people: buildPeople(build, file.people),
     wanted: buildWanted(file.wanted),
     readings: buildReadings(build, file.readings),

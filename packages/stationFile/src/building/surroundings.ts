@@ -1,8 +1,9 @@
 /** Ground, earths, surroundings, people, what is wanted, and readings. */
-import type { Earth, Ground, Person, Quantity, Reading, Station, Surrounding, Wanted } from "@feedpath/engine";
-import { earthRange } from "../catalogue/ranges";
+import type { Earth, Ground, Person, Place, Quantity, Reading, Station, Surrounding, Wanted } from "@feedpath/engine";
+import { earthRange, footRange } from "../catalogue/ranges";
 import { namedSoil, soils, unknownSoil, unknownSoilReason } from "../catalogue/soils";
 import type { FileStation } from "../schema/station";
+import { formatQuantity } from "../units/formatQuantity";
 import { type Build, fault, fill, list, listUnknown } from "./build";
 
 export function buildGround(build: Build, file: FileStation["ground"]): Ground {
@@ -98,10 +99,38 @@ export function buildEarths(build: Build, file: FileStation["earths"]): readonly
   });
 }
 
-export const buildSurroundings = (file: FileStation["surroundings"]): readonly Surrounding[] =>
-  (file ?? []).map((thing): Surrounding => {
-    if ("conductor" in thing)
-      return { kind: "conductor", name: thing.conductor, points: thing.points, wire: thing.wire };
+type FileConductor = Extract<NonNullable<FileStation["surroundings"]>[number], { conductor: string }>;
+
+/** The foot of a conductor that stands on the soil: what the file says, else a usual range, listed. */
+function footOf(build: Build, file: FileStation, thing: FileConductor, index: number): Quantity | null {
+  const ends = [thing.points[0], thing.points.at(-1)];
+  const standing = ends.find((end) => end?.[2].value === 0);
+  if (!standing || file.ground === "free space") return thing.foot ?? null;
+  const near = (at: Place | undefined): boolean =>
+    at !== undefined && Math.hypot(at[0].value - standing[0].value, at[1].value - standing[1].value) < 0.5;
+  if (!thing.foot && Object.values(file.earths ?? {}).some((earth) => near(earth.at))) return null;
+  return fill(build, thing.foot, {
+    place: `surroundings.${index}.foot`,
+    name: `foot of ${thing.conductor}`,
+    value: footRange.quantity,
+    says: formatQuantity(footRange.quantity, "impedance"),
+    reason: `it stands on the soil; ${footRange.source}; ${footRange.status}`,
+  });
+}
+
+export const buildSurroundings = (build: Build, file: FileStation): readonly Surrounding[] =>
+  (file.surroundings ?? []).map((thing, index): Surrounding => {
+    if ("conductor" in thing) {
+      const foot = footOf(build, file, thing, index);
+      return {
+        kind: "conductor",
+        name: thing.conductor,
+        points: thing.points,
+        wire: thing.wire,
+        ...(foot && { foot }),
+        ...(thing.insulators && { insulators: thing.insulators }),
+      };
+    }
     if ("sheet" in thing) return { kind: "sheet", name: thing.sheet, corners: thing.corners };
     return { kind: "roof", covering: thing.roof, loss: thing.loss };
   });

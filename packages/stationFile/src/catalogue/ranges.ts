@@ -15,6 +15,13 @@ export const chokeRange: KnownRange = {
   status: "common practice, no source",
 };
 
+export const footRange: KnownRange = {
+  name: "resistance of a conductor's foot in the soil",
+  quantity: between(20, 500, "unknown"),
+  source: "from a mast on a large wet footing to a short post in dry ground",
+  status: "common practice, no source",
+};
+
 export const earthRange: KnownRange = {
   name: "resistance of an earth electrode",
   quantity: between(5, 500, "unknown"),

@@ -1,6 +1,6 @@
 /** The whole file: the one definition that validates, decodes to SI and makes the JSON Schema. */
 import * as z from "zod";
-import { earthRange } from "../catalogue/ranges";
+import { earthRange, footRange } from "../catalogue/ranges";
 import { soils, unknownConductivity, unknownPermittivity } from "../catalogue/soils";
 import { faulty, type Parsed, parsed } from "../units/fault";
 import { shown } from "../units/nearest";
@@ -79,7 +79,13 @@ const earth = entry("An earth", {
 });
 
 const surrounding = kindEntry("A surrounding", [
-  entry("A conductor", { conductor: name, points: places(2), wire: conductor }),
+  entry("A conductor", {
+    conductor: name,
+    points: places(2),
+    wire: conductor,
+    foot: quantityOrUnknown("impedance", { above: 0 }, footRange.quantity).optional(),
+    insulators: z.array(quantity("length", { above: 0 }), { error: () => "a list of lengths along it" }).optional(),
+  }),
   entry("A sheet", { sheet: name, corners: places(3) }),
   entry("A roof", { roof: name, loss: quantity("decibels", { most: 100 }) }),
 ] as const);

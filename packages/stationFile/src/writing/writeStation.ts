@@ -24,7 +24,10 @@ export function writeStation(station: Station): string {
     ...writeAntennas(w, station),
     ground: w.given("ground", writeGround(station.ground)),
     earths: station.earths.length > 0 ? writeEarths(station) : undefined,
-    surroundings: station.surroundings.length > 0 ? station.surroundings.map(writeSurrounding) : undefined,
+    surroundings:
+      station.surroundings.length > 0
+        ? station.surroundings.map((thing, index) => writeSurrounding(w, thing, index))
+        : undefined,
     people: station.people.length > 0 ? writePeople(w, station) : undefined,
     wanted: writeWanted(station),
     readings: station.readings.length > 0 ? writeReadings(w, station) : undefined,
@@ -102,10 +105,16 @@ const writeEarths = ({ earths }: Station): Branch =>
     }),
   );
 
-function writeSurrounding(thing: Surrounding): Branch {
+function writeSurrounding(w: Writing, thing: Surrounding, index: number): Branch {
   if (thing.kind === "sheet") return { sheet: thing.name, corners: thing.corners.map(formatPlace) };
   if (thing.kind === "roof") return { roof: thing.covering, loss: formatQuantity(thing.loss, "decibels") };
-  return { conductor: thing.name, points: thing.points.map(formatPlace), wire: writeConductor(thing.wire) };
+  return present({
+    conductor: thing.name,
+    points: thing.points.map(formatPlace),
+    wire: writeConductor(thing.wire),
+    foot: thing.foot ? w.given(`surroundings.${index}.foot`, formatQuantity(thing.foot, "impedance")) : undefined,
+    insulators: thing.insulators?.map((at) => formatQuantity(at, "length")),
+  });
 }
 
 const writePeople = (w: Writing, { people }: Station): Leaf =>
