@@ -1,4 +1,5 @@
 /** The whole radiating structure of a station: antennas, what they work against, the outside of the lines, conductors near by. */
+import type { Joined } from "../station/antennaDescription";
 import type { Station } from "../station/station";
 import type { Structure } from "../wires/structure";
 import { addAntenna } from "./antennaFeeds";
@@ -18,6 +19,8 @@ export interface AntennaBuild {
   readonly assumed: readonly ModelAssumption[];
   /** What closes the structure's gaps, then its contacts, in their order. */
   readonly closings: readonly PortClosing[];
+  /** Lines between feeds and stubs across them, of all antennas. */
+  readonly joined: readonly Joined[];
   readonly outside: readonly OutsideLine[];
   /** Wires that belong to `surroundings`, the rest to antennas and lines. */
   readonly surroundingWires: ReadonlySet<number>;
@@ -51,6 +54,7 @@ export function antennaStructure(station: Station): AntennaBuild {
     notComputed,
     assumed,
     closings: [...gaps, ...contacts].map((port) => port.closing),
+    joined: station.antennas.flatMap((a) => a.joined ?? []),
     outside,
     surroundingWires: new Set([...growing.surrounding.values()].flat()),
     outsideWires: new Set(wires.map((_, w) => w).filter((w) => w >= ownWires && !resting.has(w))),

@@ -27,7 +27,6 @@ interface Place {
 
 /** Places every coil, capacitor, resistor, trap, circuit and hat of an antenna. */
 export function placeLoads(antenna: Antenna, built: Built): PlacedLoads {
-  if (antenna.joined && antenna.joined.length > 0) return refuse(built, "lines between the feeds of an antenna");
   const place: Place = { antenna, built, feeds: feedPlaces(antenna, built) };
   const loads: LumpedLoad[] = [];
   const hats: PlacedHat[] = [];

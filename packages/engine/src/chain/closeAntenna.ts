@@ -1,6 +1,7 @@
 /** A solved antenna seen at its feeds, its gaps and contacts closed as the station says. */
 import type { AntennaBuild } from "../antenna/antennaStructure";
-import { type Complex, subtract } from "../numerics/complex";
+import { joinedAdmittance } from "../antenna/joinedLines";
+import { add, type Complex, conjugate, multiply, subtract } from "../numerics/complex";
 import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
 import type { AntennaSolution } from "../wires/solveAntenna";
 import type { Soil } from "../wires/structure";
@@ -9,9 +10,11 @@ import { type Closing, closePorts } from "./closePorts";
 export interface SolvedAntenna {
   readonly build: AntennaBuild;
   readonly soil: Soil;
-  /** Feed names, and the admittance between them in siemens with all other ports closed. */
+  /** Feed names, and the admittance between them in siemens with all other ports closed and joined lines in parallel. */
   readonly feeds: readonly string[];
   readonly admittance: readonly (readonly Complex[])[];
+  /** The part of it that is lines between the feeds; null without any. */
+  readonly joined: readonly (readonly Complex[])[] | null;
   /** Volts at all ports of the solution for 1 V at each feed in turn. */
   readonly portVoltages: readonly (readonly Complex[])[];
   /** Ohm: step by which the extrapolation moved the impedances between the feeds; null where it cannot be told. */
@@ -45,18 +48,32 @@ export function closeAntenna(build: AntennaBuild, state: PortState): SolvedAnten
         mend: "another choke, bond or route",
       },
     };
-  const zBest = invertComplexMatrix(best.admittance);
-  const zFine = state.fineAdmittance && invertComplexMatrix(fine.admittance);
+  const feeds = build.structure.feeds.map((f) => f.name);
+  const joined = build.joined.length > 0 ? joinedAdmittance(build.joined, feeds, state.frequency) : null;
+  const whole = (y: readonly (readonly Complex[])[]): Complex[][] =>
+    y.map((row, i) => row.map((x, k) => (joined ? add(x, joined[i]![k]!) : x)));
+  const admittance = whole(best.admittance);
+  const zBest = invertComplexMatrix(admittance);
+  const zFine = state.fineAdmittance && invertComplexMatrix(whole(fine.admittance));
   return {
     build,
     soil: state.soil,
-    feeds: build.structure.feeds.map((f) => f.name),
-    admittance: best.admittance,
+    feeds,
+    admittance,
+    joined,
     portVoltages: fine.voltages,
     extrapolationStep: zBest && zFine && zBest.map((row, i) => row.map((z, k) => subtract(z, zFine[i]![k]!))),
     solution: state.solution,
   };
 }
+
+/** W taken by the lines between feeds under these voltages at the feeds. */
+export const heatInJoined = ({ joined }: SolvedAntenna, voltages: readonly Complex[]): number =>
+  (joined ?? []).reduce(
+    (sum, row, i) =>
+      row.reduce((part, y, k) => part + multiply(conjugate(voltages[i]!), multiply(y, voltages[k]!)).re, sum),
+    0,
+  );
 
 /** A contact's electrode is in the solution already: what is added is the earth's impedance less the electrode's own. */
 function closingsOf(build: AntennaBuild, { frequency, electrodes }: PortState): Closing[] {

@@ -15,6 +15,8 @@ export interface PowerAccount {
   readonly powerIn: number;
   readonly heatInWires: number;
   readonly heatInLoads: number;
+  /** Lines between the feeds. */
+  readonly heatInJoinedLines: number;
   /** What closes the gaps and contacts takes (chokes, earths beyond their electrode); negative where it stands for less than the electrode it replaces. */
   readonly heatAtPorts: number;
   /** Sleeves are taken without loss: 0. */
@@ -88,6 +90,7 @@ export function powerAccount(driven: DrivenAntenna, kernels: Kernels = reference
   const parts = {
     heatInWires: heatInWires(driven),
     heatInLoads: heatInLoads(driven),
+    heatInJoinedLines: driven.joinedHeat,
     heatAtPorts: driven.closingHeat.reduce((sum, p) => sum + p, 0),
     heatInInsulation: 0,
     heatInSoil: soil.kind === "homogeneous" ? soilHeat(driven, soil, kernels) : 0,

@@ -8,8 +8,10 @@ export interface DrivenAntenna {
   readonly portVoltages: readonly Complex[];
   /** A rms through each port, on the mesh the currents belong to. */
   readonly portCurrents: readonly Complex[];
-  /** W into the feeds, from voltages and currents of that mesh: powers and gains refer to it. */
+  /** W into the feeds, lines between them included, from voltages and currents of that mesh: powers and gains refer to it. */
   readonly powerIn: number;
+  /** W of it that lines between the feeds take. */
+  readonly joinedHeat: number;
   /** W taken by what closes each of the other ports, in their order. */
   readonly closingHeat: readonly number[];
   /** Unknown currents of the mesh, A rms. */
@@ -19,10 +21,15 @@ export interface DrivenAntenna {
 }
 
 /**
- * Currents for one voltage at each port. The structure's feeds take power; what closes its gaps and contacts takes heat.
+ * Currents for one voltage at each port. The structure's feeds take power, and with them the lines that join them
+ * (`joinedHeat`, W); what closes its gaps and contacts takes heat.
  * Throws RangeError when the number of voltages is not the number of ports.
  */
-export function driveAntenna(solution: AntennaSolution, portVoltages: readonly Complex[]): DrivenAntenna {
+export function driveAntenna(
+  solution: AntennaSolution,
+  portVoltages: readonly Complex[],
+  joinedHeat = 0,
+): DrivenAntenna {
   const { points, currents: unit } = solution.model;
   if (portVoltages.length !== unit.count) {
     throw new RangeError(`drive: ${portVoltages.length} voltages for ${unit.count} ports; give one for each port`);
@@ -49,9 +56,9 @@ export function driveAntenna(solution: AntennaSolution, portVoltages: readonly C
   );
   const powers = portVoltages.map((v, port) => multiply(v, conjugate(portCurrents[port]!)).re);
   const feeds = solution.model.structure.feeds.length;
-  const powerIn = powers.slice(0, feeds).reduce((sum, p) => sum + p, 0);
+  const powerIn = powers.slice(0, feeds).reduce((sum, p) => sum + p, joinedHeat);
   const closingHeat = powers.slice(feeds).map((p) => -p);
-  return { solution, portVoltages, portCurrents, powerIn, closingHeat, currents, moments };
+  return { solution, portVoltages, portCurrents, powerIn, joinedHeat, closingHeat, currents, moments };
 }
 
 /** Current (A rms) at one end (0 start, 1 end) of an element, counted along the element. */

@@ -1,4 +1,5 @@
 /** The numbers every answer shares (docs/answer.md), worked out from one point. */
+import { heatInJoined } from "../../chain/closeAntenna";
 import { allPortVoltages } from "../../chain/closePorts";
 import type { WorkedPoint } from "../../chain/workedPoint";
 import { gain } from "../../fields/gain";
@@ -46,12 +47,17 @@ export const toDecibels = (ratio: number): number => 10 * Math.log10(ratio);
 export function stationNumbers(point: WorkedPoint): StationNumbers {
   if (point.antenna.solution === null)
     throw new Error("station numbers: fields need a solved antenna, this one is interpolated");
-  const driven = driveAntenna(point.antenna.solution, allPortVoltages(point.antenna.portVoltages, point.portVoltages));
+  const driven = driveAntenna(
+    point.antenna.solution,
+    allPortVoltages(point.antenna.portVoltages, point.portVoltages),
+    heatInJoined(point.antenna, point.portVoltages),
+  );
   const account = powerAccount(driven);
   const strongest = strongestDirection(driven);
   const share = point.powerIntoAntenna / account.powerIn;
   const { chokes, earths } = closingHeat(point, driven);
-  const wires = (account.heatInWires + account.heatInLoads + account.heatInInsulation + chokes) * share;
+  const wires =
+    (account.heatInWires + account.heatInLoads + account.heatInJoinedLines + account.heatInInsulation + chokes) * share;
   const feed = point.joints.find((j) => j.name.startsWith("feed point"))!;
   const reference = point.ratedResistance;
   return {
