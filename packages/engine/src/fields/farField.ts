@@ -1,6 +1,6 @@
 /** Far field of a driven antenna over its ground: direct and reflected plane wave, exact to leading order in 1/r. */
-import { type Reflection, reflection } from "../ground/reflection";
-import { complexPermittivity } from "../ground/soilMedium";
+import type { Reflection } from "../ground/reflection";
+import { soilSurface } from "../ground/soilSurface";
 import { type Complex, complex } from "../numerics/complex";
 import { speedOfLight, vacuumPermeability } from "../numerics/vacuum";
 import type { DrivenAntenna } from "../wires/driveAntenna";
@@ -23,8 +23,8 @@ export function groundReflection(driven: DrivenAntenna, elevation: number): Coef
   const { soil, frequency } = driven.solution;
   if (soil.kind === "free space") return null;
   if (soil.kind === "perfect") return perfect;
-  const k = (2 * Math.PI * frequency) / speedOfLight;
-  return reflection(complex(k * Math.sin(elevation)), k, complexPermittivity(soil, frequency));
+  const surface = soilSurface(soil, frequency);
+  return surface.reflect(complex(surface.k * Math.sin(elevation)));
 }
 
 const direct = emptySum();

@@ -1,4 +1,5 @@
 /** The moment method's input: straight round wires, feeds, loads and other ports, in metres over the plane z = 0. */
+import type { SoilLayer } from "../ground/layeredSoil";
 import type { Complex } from "../numerics/complex";
 
 export type Point = readonly [number, number, number];
@@ -73,4 +74,6 @@ export const portNames = ({ feeds, gaps = [], contacts = [] }: Structure): strin
 export type Soil =
   | { readonly kind: "free space" }
   | { readonly kind: "perfect" }
-  | { readonly kind: "homogeneous"; readonly relativePermittivity: number; readonly conductivity: number };
+  | { readonly kind: "homogeneous"; readonly relativePermittivity: number; readonly conductivity: number }
+  /** Level layers from the top; the lowest has no thickness. */
+  | { readonly kind: "layered"; readonly layers: readonly SoilLayer[] };
