@@ -1,7 +1,5 @@
 /** The moment matrix of a structure: direct terms, images or reflected waves, and what the wires add themselves. */
-import { buildKernelTable } from "../ground/kernelTable";
-import { complexPermittivity } from "../ground/soilMedium";
-import { buildSpectrum } from "../ground/spectrum";
+import { reflectedTables } from "../ground/reflectedKernels";
 import type { Kernels, SplitMatrix } from "../kernels/door";
 import { speedOfLight, vacuumPermeability, vacuumPermittivity } from "../numerics/vacuum";
 import { groupByHeight, tablesBetween } from "./heightGroups";
@@ -9,7 +7,7 @@ import { addLocalTerms, type LocalImpedances } from "./localTerms";
 import type { PreparedMesh } from "./preparedMesh";
 import { addReflectedTerms } from "./reflectedTerms";
 import type { SamplePoints } from "./samplePoints";
-import type { Soil, Structure } from "./structure";
+import { isRealSoil, type Soil, type Structure } from "./structure";
 
 export interface Assembly {
   readonly structure: Structure;
@@ -46,12 +44,9 @@ export function assembleMatrix(assembly: Assembly, kernels: Kernels): Assembled 
     kernels.addPairTerms({ ...common, sources: images.elements, near: images.near, sign: -1 }, matrix);
   }
   let kernelError = 0;
-  if (soil.kind === "homogeneous") {
-    const eps = complexPermittivity(soil, w / (2 * Math.PI));
+  if (isRealSoil(soil)) {
     const groups = groupByHeight(points);
-    const tables = tablesBetween(groups, (reach) =>
-      buildKernelTable(buildSpectrum(k, eps, reach), k, reach, kernels.sumSpectrum),
-    );
+    const tables = tablesBetween(groups, reflectedTables(soil, w / (2 * Math.PI), k, kernels.sumSpectrum));
     kernelError = tables.reduce((worst, table) => Math.max(worst, table.unresolved), 0);
     const { groupOf, count } = groups;
     addReflectedTerms(points, (p, q) => tables[groupOf[p]! * count + groupOf[q]!]!, w, matrix);

@@ -17,7 +17,7 @@ import { extrapolate, portAdmittance, portVectors } from "./portMatrices";
 import { preparedMesh } from "./preparedMesh";
 import { type Restriction, restrictMatrix } from "./restriction";
 import { buildSamplePoints, type SamplePoints } from "./samplePoints";
-import { portNames, type Soil, type Structure } from "./structure";
+import { isRealSoil, portNames, type Soil, type Structure } from "./structure";
 import { countUnknowns, mostUnknowns, validateStructure } from "./validateStructure";
 
 const finest = 3.2;
@@ -128,7 +128,7 @@ function solveOnce(
   const { structure } = made;
   const prepared = preparedMesh(made, soil, rule, kernels);
   const { mesh } = prepared;
-  const points = buildSamplePoints(structure, mesh, speedOfLight / frequency, soil.kind === "homogeneous");
+  const points = buildSamplePoints(structure, mesh, speedOfLight / frequency, isRealSoil(soil));
   const local = localImpedances(structure, mesh, w);
   const { matrix, kernelError } = assembleMatrix(
     { structure, prepared, points, local, soil, angularFrequency: w },

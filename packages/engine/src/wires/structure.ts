@@ -77,3 +77,7 @@ export type Soil =
   | { readonly kind: "homogeneous"; readonly relativePermittivity: number; readonly conductivity: number }
   /** Level layers from the top; the lowest has no thickness. */
   | { readonly kind: "layered"; readonly layers: readonly SoilLayer[] };
+
+/** Whether there is soil that takes in power: homogeneous, or in layers. */
+export const isRealSoil = (soil: Soil): soil is Soil & { readonly kind: "homogeneous" | "layered" } =>
+  soil.kind === "homogeneous" || soil.kind === "layered";

@@ -4,7 +4,7 @@ import { wireLength } from "./geometry";
 import { type MeshRule, meshRule, wireNodes } from "./grading";
 import { findJunctions, sameplace } from "./junctions";
 import { countSamplePoints } from "./samplePoints";
-import type { Soil, Structure } from "./structure";
+import { isRealSoil, type Soil, type Structure } from "./structure";
 import { feedProblems } from "./validateFeeds";
 import { portProblems } from "./validatePorts";
 import { spacingProblems } from "./validateSpacing";
@@ -42,13 +42,20 @@ export function validateStructure(structure: Structure, soil: Soil, frequency: n
 }
 
 function soilProblems(soil: Soil): string[] {
-  if (soil.kind !== "homogeneous") return [];
-  const fine = soil.relativePermittivity >= 1 && soil.conductivity >= 0 && Number.isFinite(soil.conductivity);
-  if (fine && Number.isFinite(soil.relativePermittivity)) return [];
-  return [
-    `soil of permittivity ${soil.relativePermittivity} and conductivity ${soil.conductivity} S/m: ` +
-      "expected a permittivity of 1 or more and a conductivity of 0 or more",
-  ];
+  if (!isRealSoil(soil)) return [];
+  const layers = soil.kind === "layered" ? soil.layers : [{ ...soil, thickness: null }];
+  const problems = layers.flatMap(({ relativePermittivity, conductivity }) => {
+    const fine = relativePermittivity >= 1 && conductivity >= 0 && Number.isFinite(conductivity);
+    if (fine && Number.isFinite(relativePermittivity)) return [];
+    return [
+      `soil of permittivity ${relativePermittivity} and conductivity ${conductivity} S/m: ` +
+        "expected a permittivity of 1 or more and a conductivity of 0 or more",
+    ];
+  });
+  const flawed = layers.slice(0, -1).findIndex(({ thickness }) => !(thickness !== null && thickness > 0));
+  return flawed < 0 && layers.length > 0
+    ? problems
+    : [...problems, `soil in layers: layer ${flawed + 1} has no thickness: expected metres above 0`];
 }
 
 function wireProblems(structure: Structure, wavelength: number): string[] {
@@ -123,7 +130,7 @@ function sizeProblems(structure: Structure, soil: Soil, frequency: number): stri
   const unknowns = countUnknowns(structure, soil, meshRule(frequency, 1));
   if (unknowns > mostUnknowns)
     return [`the wires need about ${unknowns} unknown currents at ${frequency / 1e6} MHz: more than ${mostUnknowns}`];
-  if (soil.kind !== "homogeneous") return [];
+  if (!isRealSoil(soil)) return [];
   const points = countSamplePoints(structure, speedOfLight / frequency, true);
   if (points <= mostSamplePoints) return [];
   return [
