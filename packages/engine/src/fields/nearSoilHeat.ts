@@ -5,18 +5,20 @@
  *   |kz u + kr n|^2 = |a q + k^2 n|^2 / kr^2,   |v|^2 = |m|^2 - |q - a n|^2 / kr^2.
  */
 import { buildKernelTable } from "../ground/kernelTable";
-import { type Reach, spectralNodes } from "../ground/spectrum";
-import { transmittedPower } from "../ground/transmission";
+import { powerNodes } from "../ground/powerNodes";
+import type { SoilSurface } from "../ground/soilSurface";
+import type { Reach } from "../ground/spectrum";
 import type { ComplexPlane, Kernels, Spectrum } from "../kernels/door";
-import { type Complex, complex } from "../numerics/complex";
+import { complex } from "../numerics/complex";
 import type { DrivenAntenna } from "../wires/driveAntenna";
 import { type HeightGroups, tablesBetween } from "../wires/heightGroups";
 
 const powerTail = 14;
 
 /** Weights of the kernels that multiply m m (horizontal), q q (scalar), n n (vertical), and q n (imaginary part of it). */
-function powerSpectrum(k: number, eps: Complex, reach: Reach): Spectrum {
-  const nodes = spectralNodes(k, eps, reach, powerTail).evanescent;
+function powerSpectrum(surface: SoilSurface, reach: Reach): Spectrum {
+  const { k } = surface;
+  const nodes = powerNodes(surface, reach, powerTail).evanescent;
   const plane = (): ComplexPlane => ({ re: new Float64Array(nodes.length), im: new Float64Array(nodes.length) });
   const spectrum = {
     propagating: 0,
@@ -29,7 +31,7 @@ function powerSpectrum(k: number, eps: Complex, reach: Reach): Spectrum {
     cross: plane(),
   };
   nodes.forEach(({ depth: a, weight }, i) => {
-    const { tm, te } = transmittedPower(complex(0, -a), k, eps);
+    const { tm, te } = surface.transmit(complex(0, -a));
     const radialSquared = k * k + a * a;
     const w = (weight * a) / (2 * Math.PI);
     spectrum.horizontal.re[i] = w * te;
@@ -53,18 +55,17 @@ function chargeMoments(driven: DrivenAntenna): ComplexPlane {
   return q;
 }
 
-/** Watts carried into the soil by evanescent waves; `k` in rad/m. */
+/** Watts carried into the soil by evanescent waves. */
 export function nearSoilHeat(
   driven: DrivenAntenna,
   groups: HeightGroups,
-  k: number,
-  eps: Complex,
+  surface: SoilSurface,
   kernels: Kernels,
 ): number {
   const { position, direction, count } = driven.solution.model.points;
   // Phase constant 0: these kernels are real, nothing is to be taken out.
   const tables = tablesBetween(groups, (reach) =>
-    buildKernelTable(powerSpectrum(k, eps, reach), 0, reach, kernels.sumSpectrum),
+    buildKernelTable(powerSpectrum(surface, reach), 0, reach, kernels.sumSpectrum),
   );
   const q = chargeMoments(driven);
   const c = driven.moments;

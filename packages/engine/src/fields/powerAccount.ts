@@ -6,6 +6,7 @@ import { magnitudeSquared } from "../numerics/complex";
 import { gaussLegendre } from "../numerics/gaussLegendre";
 import { speedOfLight } from "../numerics/vacuum";
 import { type DrivenAntenna, elementCurrent } from "../wires/driveAntenna";
+import { isRealSoil } from "../wires/structure";
 import { groundReflection } from "./farField";
 import { radiationIntensity } from "./gain";
 import { soilHeat } from "./soilHeat";
@@ -93,7 +94,7 @@ export function powerAccount(driven: DrivenAntenna, kernels: Kernels = reference
     heatInJoinedLines: driven.joinedHeat,
     heatAtPorts: driven.closingHeat.reduce((sum, p) => sum + p, 0),
     heatInInsulation: 0,
-    heatInSoil: soil.kind === "homogeneous" ? soilHeat(driven, soil, kernels) : 0,
+    heatInSoil: isRealSoil(soil) ? soilHeat(driven, soil, kernels) : 0,
     radiated: radiatedPower(driven),
   };
   const sum = Object.values(parts).reduce((total, p) => total + p, 0);

@@ -2,36 +2,33 @@
  * Power that flows through the surface into the soil, as an integral of its own over the transmitted plane waves
  * (propagating and evanescent); it includes what a surface wave carries. Not a remainder of the power balance.
  */
-import { complexPermittivity } from "../ground/soilMedium";
-import { spectralNodes } from "../ground/spectrum";
-import { transmittedPower } from "../ground/transmission";
+import { powerNodes } from "../ground/powerNodes";
+import { type RealSoil, soilSurface } from "../ground/soilSurface";
 import type { Kernels } from "../kernels/door";
 import { complex } from "../numerics/complex";
-import { speedOfLight } from "../numerics/vacuum";
 import type { DrivenAntenna } from "../wires/driveAntenna";
 import { groupByHeight } from "../wires/heightGroups";
-import type { Soil } from "../wires/structure";
 import { nearSoilHeat } from "./nearSoilHeat";
 import { emptySum, sumMoments } from "./radiationSums";
 
 const powerTail = 14;
 const fewestAzimuths = 16;
 
-/** Watts into homogeneous soil: propagating waves by a sum over directions, evanescent ones pair by pair. */
-export function soilHeat(driven: DrivenAntenna, soil: Soil & { kind: "homogeneous" }, kernels: Kernels): number {
+/** Watts into soil: propagating waves by a sum over directions, evanescent ones pair by pair. */
+export function soilHeat(driven: DrivenAntenna, soil: RealSoil, kernels: Kernels): number {
   const { frequency, model } = driven.solution;
-  const k = (2 * Math.PI * frequency) / speedOfLight;
-  const eps = complexPermittivity(soil, frequency);
+  const surface = soilSurface(soil, frequency);
+  const { k } = surface;
   const groups = groupByHeight(model.points);
   const whole = groups.wholeReach;
   let propagating = 0;
-  for (const { depth, weight } of spectralNodes(k, eps, whole, powerTail).propagating) {
+  for (const { depth, weight } of powerNodes(surface, whole, powerTail).propagating) {
     const radial = Math.sqrt(Math.max(0, k * k - depth * depth));
-    const waves = transmittedPower(complex(depth), k, eps);
+    const waves = surface.transmit(complex(depth));
     const azimuths = fewestAzimuths + 2 * Math.ceil((radial * whole.largestDistance) / 2);
     propagating += weight * depth * ringPower(driven, waves, depth, radial, azimuths);
   }
-  return propagating / (4 * Math.PI * Math.PI) + nearSoilHeat(driven, groups, k, eps, kernels);
+  return propagating / (4 * Math.PI * Math.PI) + nearSoilHeat(driven, groups, surface, kernels);
 }
 
 const sum = emptySum();

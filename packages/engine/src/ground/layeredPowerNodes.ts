@@ -1,0 +1,88 @@
+/**
+ * Nodes over real vertical wavenumbers for the power into layers. Power is no analytic function of the wavenumber: no
+ * way leads around the waves that layers guide, they are peaks as narrow as the loss is small. Panels are halved until
+ * both halves agree with the whole.
+ */
+import { complex } from "../numerics/complex";
+import { gaussLegendre } from "../numerics/gaussLegendre";
+import type { Reach, SpectralNode } from "./spectrum";
+
+const rule = gaussLegendre(10);
+/** Error allowed in a panel, as a share of the whole so far. */
+const allowed = 1e-7;
+/** A peak narrower than this share of the wavenumber of the air is passed over: its soil would have no loss. */
+const narrowest = 1e-9;
+
+type Transmit = (kz: ReturnType<typeof complex>) => { readonly tm: number; readonly te: number };
+
+interface Panel {
+  readonly from: number;
+  readonly to: number;
+  readonly nodes: readonly SpectralNode[];
+  /** Integrals of what multiplies moments along the plane of incidence, across it, and upwards. */
+  readonly sums: readonly number[];
+}
+
+function makePanel(k: number, sign: 1 | -1, transmit: Transmit, sum: number, from: number, to: number): Panel {
+  const half = (to - from) / 2;
+  const sums = [0, 0, 0];
+  const nodes = [...rule.points].map((x, i) => {
+    const depth = from + half * (1 + x);
+    const weight = half * rule.weights[i]!;
+    const { tm, te } = transmit(sign === 1 ? complex(depth) : complex(0, -depth));
+    const fall = weight * depth * (sign === 1 ? 1 : Math.exp(-depth * sum));
+    sums[0]! += fall * tm * depth * depth;
+    sums[1]! += fall * te;
+    sums[2]! += fall * tm * (k * k - sign * depth * depth);
+    return { depth, weight };
+  });
+  return { from, to, nodes, sums };
+}
+
+/** Halves the panels of the widths given until they resolve what `transmit` says. */
+function resolved(edges: readonly number[], panel: (from: number, to: number) => Panel, least: number): SpectralNode[] {
+  const first = edges.slice(1).map((to, p) => panel(edges[p]!, to));
+  const whole = [0, 1, 2].map((n) => first.reduce((sum, p) => sum + p.sums[n]!, 0));
+  const nodes: SpectralNode[] = [];
+  const open = first.reverse();
+  for (let next = open.pop(); next; next = open.pop()) {
+    const middle = (next.from + next.to) / 2;
+    const halves = [panel(next.from, middle), panel(middle, next.to)] as const;
+    const changes = next.sums.map((s, n) => halves[0].sums[n]! + halves[1].sums[n]! - s);
+    changes.forEach((change, n) => {
+      whole[n]! += change;
+    });
+    const fine = changes.every((change, n) => Math.abs(change) <= allowed * whole[n]!);
+    if (fine || next.to - next.from < least) nodes.push(...halves[0].nodes, ...halves[1].nodes);
+    else open.push(halves[1], halves[0]);
+  }
+  return nodes;
+}
+
+/** Edges of even panels, none wider than `widest`. */
+const evenEdges = (from: number, to: number, widest: number): number[] => {
+  const count = Math.max(1, Math.ceil((to - from) / widest));
+  return Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
+};
+
+/** As spectralNodes, for a surface that lets through `transmit`; `k` in rad/m, decay kept to e^-tail. */
+export function layeredPowerNodes(
+  k: number,
+  transmit: Transmit,
+  reach: Reach,
+  tail: number,
+): { propagating: SpectralNode[]; evanescent: SpectralNode[] } {
+  const widest = (2.4 * Math.PI) / (reach.largestSum + reach.largestDistance);
+  const decays = Math.min(widest, 6 / reach.smallestSum);
+  const panel = (sign: 1 | -1) => (from: number, to: number) =>
+    makePanel(k, sign, transmit, reach.smallestSum, from, to);
+  const least = narrowest * k;
+  return {
+    propagating: resolved(evenEdges(0, k, Math.min(widest, k / 2)), panel(1), least),
+    evanescent: resolved(
+      evenEdges(0, tail / reach.smallestSum, Math.min(decays, (8 * k + 1 / reach.smallestSum) / 4)),
+      panel(-1),
+      least,
+    ),
+  };
+}

@@ -1,0 +1,14 @@
+/** Nodes over vertical wavenumbers for the power into soil, whatever the soil. */
+import { layeredPowerNodes } from "./layeredPowerNodes";
+import type { SoilSurface } from "./soilSurface";
+import { type Reach, type SpectralNode, spectralNodes } from "./spectrum";
+
+/** Over real kz from 0 to k, then over the decay until e^-tail at the smallest height sum. */
+export const powerNodes = (
+  surface: SoilSurface,
+  reach: Reach,
+  tail: number,
+): { propagating: SpectralNode[]; evanescent: SpectralNode[] } =>
+  surface.layers
+    ? layeredPowerNodes(surface.k, surface.transmit, reach, tail)
+    : spectralNodes(surface.k, surface.top, reach, tail);
