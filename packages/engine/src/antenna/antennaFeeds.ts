@@ -3,10 +3,11 @@ import { exactly } from "../quantity/quantity";
 import type { Antenna, Shape } from "../station/antennaDescription";
 import type { Station } from "../station/station";
 import type { FeedGap } from "../wires/structure";
-import { type AntennaRefusal, addWires, type Growing } from "./growing";
+import { type AntennaRefusal, addWires, assume, type Growing } from "./growing";
 import { placeLoads } from "./loads";
 import { onOneFeed } from "./onOneFeed";
 import { feedAgainst, wiresAt } from "./returnSide";
+import { capacitorWire } from "./shapes/smallLoop";
 import { steepness } from "./shapes/span";
 import { type Built, pointOf, shifted } from "./wireRun";
 
@@ -36,12 +37,41 @@ export function addAntenna(station: Station, antenna: Antenna, growing: Growing)
     return;
   }
   growing.feeds.push(...feeds);
+  const [only] = antenna.shapes;
+  if (only?.shape.kind === "small loop") addLoop(station, antenna.name, only.shape, start, growing);
   growing.loads.push(...placed.loads.map((load) => ({ ...load, wire: load.wire + start })));
 }
 
+/** The loop's capacitor in its gap, and its coupling: both are set in the chain at the frequency of the band. */
+function addLoop(
+  station: Station,
+  name: string,
+  shape: Extract<Shape, { kind: "small loop" }>,
+  firstWire: number,
+  growing: Growing,
+): void {
+  const closing = { name: `capacitor of ${name}`, kind: "capacitor" as const, impedance: () => "open" as const };
+  growing.gaps.push({ name: closing.name, wire: firstWire + capacitorWire, distance: 0, closing });
+  growing.loops.push({
+    name,
+    feed: growing.feeds.length - 1,
+    gap: growing.gaps.length - 1,
+    capacitor: shape.capacitor,
+    jointsResistance: shape.jointsResistance?.value ?? 0,
+    lineSide: station.transmitter.designedFor.value,
+  });
+  assume(
+    growing,
+    `coupling of ${name}`,
+    "an ideal transformer, set for a match at the band's frequency and left there, as its capacitor is",
+    "the file says nothing of how the line is coupled to the loop",
+  );
+}
+
 function refusedShape(antenna: Antenna): AntennaRefusal | null {
-  if (antenna.shapes.some((s) => s.shape.kind === "small loop"))
-    return { why: "not computed yet: the small loop with its capacitor", mend: "a shape of straight wires" };
+  const loop = antenna.shapes.some((s) => s.shape.kind === "small loop");
+  if (loop && (antenna.shapes.length > 1 || antenna.feeds.length > 0))
+    return { why: "not computed: a small loop on one feed point with other shapes", mend: "an antenna of its own" };
   if (!antenna.shapes.some((s) => cannotHang(s.shape))) return null;
   return {
     why: "the ends hang further below the feed point than the legs are long",

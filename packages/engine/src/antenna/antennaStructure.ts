@@ -3,7 +3,14 @@ import type { Joined } from "../station/antennaDescription";
 import type { Station } from "../station/station";
 import type { Structure } from "../wires/structure";
 import { addAntenna } from "./antennaFeeds";
-import { type AntennaRefusal, emptyGrowing, type Growing, type ModelAssumption, type PortClosing } from "./growing";
+import {
+  type AntennaRefusal,
+  emptyGrowing,
+  type Growing,
+  type ModelAssumption,
+  type PortClosing,
+  type SmallLoop,
+} from "./growing";
 import type { OutsideLine } from "./outside/outsideLine";
 import { addOutsideOfLines } from "./outside/outsideOfLines";
 import { addSurroundings } from "./surroundings";
@@ -21,6 +28,7 @@ export interface AntennaBuild {
   readonly closings: readonly PortClosing[];
   /** Lines between feeds and stubs across them, of all antennas. */
   readonly joined: readonly Joined[];
+  readonly loops: readonly SmallLoop[];
   readonly outside: readonly OutsideLine[];
   /** Wires that belong to `surroundings`, the rest to antennas and lines. */
   readonly surroundingWires: ReadonlySet<number>;
@@ -54,6 +62,7 @@ export function antennaStructure(station: Station): AntennaBuild {
     notComputed,
     assumed,
     closings: [...gaps, ...contacts].map((port) => port.closing),
+    loops: growing.loops,
     joined: station.antennas.flatMap((a) => a.joined ?? []),
     outside,
     surroundingWires: new Set([...growing.surrounding.values()].flat()),

@@ -1,6 +1,7 @@
 /** The structure of a station while it is put together: wires, ports, and what could not be put in. */
 import type { Complex } from "../numerics/complex";
 import type { FeedGap, LumpedLoad, Point, SeriesGap, SoilContact, Wire } from "../wires/structure";
+import type { LoopInStructure } from "./loopTuning";
 import type { OutsideLine } from "./outside/outsideLine";
 
 export interface AntennaRefusal {
@@ -11,7 +12,7 @@ export interface AntennaRefusal {
 /** What bridges a gap, or the earth a contact leads to (there its whole impedance, electrode included). */
 export interface PortClosing {
   readonly name: string;
-  readonly kind: "choke" | "earth" | "insulator";
+  readonly kind: "choke" | "earth" | "insulator" | "capacitor";
   /** Ohm at an angular frequency; "open" where nothing bridges the gap. */
   readonly impedance: (angularFrequency: number) => Complex | "open";
 }
@@ -23,6 +24,14 @@ export interface ModelAssumption {
   readonly reason: string;
 }
 
+/** A small loop with its capacitor in a gap, set in the chain. */
+export interface SmallLoop extends Omit<LoopInStructure, "feed" | "gap"> {
+  /** Index into the structure's feeds. */
+  readonly feed: number;
+  /** Index into the structure's gaps. */
+  readonly gap: number;
+}
+
 export interface Growing {
   readonly wires: Wire[];
   readonly feeds: FeedGap[];
@@ -31,6 +40,7 @@ export interface Growing {
   readonly contacts: (SoilContact & { readonly closing: PortClosing })[];
   readonly notComputed: string[];
   readonly assumed: ModelAssumption[];
+  readonly loops: SmallLoop[];
   /** Wire indices of each conductor near by. */
   readonly surrounding: Map<string, number[]>;
   readonly outside: OutsideLine[];
@@ -47,6 +57,7 @@ export const emptyGrowing = (): Growing => ({
   contacts: [],
   notComputed: [],
   assumed: [],
+  loops: [],
   surrounding: new Map(),
   outside: [],
   resting: new Set(),

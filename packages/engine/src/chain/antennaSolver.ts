@@ -1,6 +1,7 @@
 /** Solves the station's antennas at a frequency and remembers what it solved: a change of the line never solves again. */
 import type { AntennaBuild } from "../antenna/antennaStructure";
 import { antennaStructure } from "../antenna/antennaStructure";
+import type { LoopSetting } from "../antenna/loopTuning";
 import { referenceKernels } from "../kernels/reference/referenceKernels";
 import type { Station } from "../station/station";
 import { distanceBetween } from "../wires/geometry";
@@ -8,6 +9,7 @@ import { type AntennaSolution, type SolveOptions, solveAntenna } from "../wires/
 import type { Point, Soil, Structure } from "../wires/structure";
 import { validateStructure } from "../wires/validateStructure";
 import { type AntennaRefused, closeAntenna, type SolvedAntenna } from "./closeAntenna";
+import { loopSettings, settingFrequency } from "./loopSettings";
 
 export type { AntennaRefused, SolvedAntenna } from "./closeAntenna";
 
@@ -22,6 +24,13 @@ export interface AntennaSolver {
   readonly solves: () => number;
   /** The structure of a station's antennas, from what is kept when the same station comes again. */
   readonly describe: (station: Station) => DescribedBuild;
+  /** How the small loops of a station are set for work at a frequency (Hz). */
+  readonly settings: (
+    station: Station,
+    frequency: number,
+    lift?: number,
+    mesh?: HeldMesh,
+  ) => readonly LoopSetting[] | AntennaRefused;
 }
 
 /** A mesh held over a sweep. */
@@ -43,18 +52,32 @@ export function createAntennaSolver(): AntennaSolver {
     remember(builds, described, known);
     return known;
   };
+  const solved = (station: Station, asked: Asked): AntennaSolution | AntennaRefused => {
+    const { build, wires } = describe(station);
+    const { frequency, lift, mesh } = asked;
+    const held = mesh ? `${mesh.refinement} ${mesh.meshFrequency}` : "";
+    const key = `${frequency} ${lift} ${held} ${wires}`;
+    const known = solutions.get(key);
+    const solution = known ?? solveBuild(station, build, asked);
+    if (!known) solves += 1;
+    remember(solutions, key, solution);
+    return solution;
+  };
+  const settings: AntennaSolver["settings"] = (station, frequency, lift = 0, mesh) => {
+    const { build } = describe(station);
+    if (build.loops.length === 0) return [];
+    const solution = solved(station, { frequency: settingFrequency(station, frequency), lift, mesh });
+    return "refused" in solution ? solution : loopSettings(build, { ...solution, solution });
+  };
   return {
     solves: () => solves,
     describe,
+    settings,
     solve(station, frequency, lift = 0, mesh) {
-      const { build, wires } = describe(station);
-      const held = mesh ? `${mesh.refinement} ${mesh.meshFrequency}` : "";
-      const key = `${frequency} ${lift} ${held} ${wires}`;
-      const known = solutions.get(key);
-      const solution = known ?? solveBuild(station, build, { frequency, lift, mesh });
-      if (!known) solves += 1;
-      remember(solutions, key, solution);
-      return "refused" in solution ? solution : closeAntenna(build, { ...solution, solution });
+      const solution = solved(station, { frequency, lift, mesh });
+      const set = settings(station, frequency, lift, mesh);
+      if ("refused" in solution) return solution;
+      return "refused" in set ? set : closeAntenna(describe(station).build, { ...solution, solution }, set);
     },
   };
 }

@@ -1,7 +1,8 @@
 /** A solved antenna seen at its feeds, its gaps and contacts closed as the station says. */
 import type { AntennaBuild } from "../antenna/antennaStructure";
 import { joinedAdmittance } from "../antenna/joinedLines";
-import { add, type Complex, conjugate, multiply, subtract } from "../numerics/complex";
+import { behindTransformers, capacitorImpedance, type LoopSetting } from "../antenna/loopTuning";
+import { add, type Complex, conjugate, multiply, scale, subtract } from "../numerics/complex";
 import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
 import type { AntennaSolution } from "../wires/solveAntenna";
 import type { Soil } from "../wires/structure";
@@ -37,8 +38,13 @@ export interface PortState {
   readonly solution: AntennaSolution | null;
 }
 
-export function closeAntenna(build: AntennaBuild, state: PortState): SolvedAntenna | AntennaRefused {
-  const closings = closingsOf(build, state);
+/** `settings` of the structure's small loops, in their order (loopSettings.ts). */
+export function closeAntenna(
+  build: AntennaBuild,
+  state: PortState,
+  settings: readonly LoopSetting[] = [],
+): SolvedAntenna | AntennaRefused {
+  const closings = closingsOf(build, state, settings);
   const best = closePorts(state.admittance, closings);
   const fine = state.fineAdmittance ? closePorts(state.fineAdmittance, closings) : best;
   if (!best || !fine)
@@ -50,8 +56,9 @@ export function closeAntenna(build: AntennaBuild, state: PortState): SolvedAnten
     };
   const feeds = build.structure.feeds.map((f) => f.name);
   const joined = build.joined.length > 0 ? joinedAdmittance(build.joined, feeds, state.frequency) : null;
+  const ratios = feeds.map((_, feed) => settings[build.loops.findIndex((loop) => loop.feed === feed)]?.ratio ?? 1);
   const whole = (y: readonly (readonly Complex[])[]): Complex[][] =>
-    y.map((row, i) => row.map((x, k) => (joined ? add(x, joined[i]![k]!) : x)));
+    behindTransformers(y, ratios).map((row, i) => row.map((x, k) => (joined ? add(x, joined[i]![k]!) : x)));
   const admittance = whole(best.admittance);
   const zBest = invertComplexMatrix(admittance);
   const zFine = state.fineAdmittance && invertComplexMatrix(whole(fine.admittance));
@@ -61,7 +68,7 @@ export function closeAntenna(build: AntennaBuild, state: PortState): SolvedAnten
     feeds,
     admittance,
     joined,
-    portVoltages: fine.voltages,
+    portVoltages: fine.voltages.map((row, feed) => row.map((v) => scale(v, 1 / ratios[feed]!))),
     extrapolationStep: zBest && zFine && zBest.map((row, i) => row.map((z, k) => subtract(z, zFine[i]![k]!))),
     solution: state.solution,
   };
@@ -76,10 +83,18 @@ export const heatInJoined = ({ joined }: SolvedAntenna, voltages: readonly Compl
   );
 
 /** A contact's electrode is in the solution already: what is added is the earth's impedance less the electrode's own. */
-function closingsOf(build: AntennaBuild, { frequency, electrodes }: PortState): Closing[] {
+export function closingsOf(
+  build: AntennaBuild,
+  { frequency, electrodes }: PortState,
+  settings: readonly LoopSetting[],
+): Closing[] {
   const firstContact = build.structure.gaps?.length ?? 0;
+  const w = 2 * Math.PI * frequency;
   return build.closings.map((closing, i) => {
-    const impedance = closing.impedance(2 * Math.PI * frequency);
+    const loop = build.loops.findIndex(({ gap }) => gap === i);
+    const setting = settings[loop];
+    if (setting) return capacitorImpedance(build.loops[loop]!, setting.capacitance, w);
+    const impedance = closing.impedance(w);
     const electrode = electrodes[i - firstContact];
     return impedance === "open" || !electrode ? impedance : subtract(impedance, electrode);
   });

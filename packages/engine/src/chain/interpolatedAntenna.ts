@@ -52,15 +52,16 @@ export function* interpolateAntenna(
         solved.map((s) => [[...s.solution!.electrodes]]),
         f,
       )[0]!;
+    const stand = standIn({ station, span, solver, mesh }, interpolant, electrodes);
     const checked: ReturnType<typeof mismatch>[] = [];
     for (const f of checkPoints(nodes)) {
       yield;
-      checked.push(mismatch(solver.solve(station, f, 0, mesh), interpolant(f)));
+      checked.push(mismatch(solver.solve(station, f, 0, mesh), stand.solve(station, f)));
     }
     if (checked.every((c) => c?.within)) {
       const error = Math.max(...checked.map((c) => c!.ohms));
       return {
-        solver: standIn({ station, span, solver, mesh }, interpolant, electrodes),
+        solver: stand,
         solvedPoints: nodes.length,
         error,
         nodes,
@@ -93,15 +94,20 @@ function checkPoints(nodes: readonly number[]): number[] {
   return [between(1), between(middle), between(nodes.length - 3)];
 }
 
-function mismatch(exact: SolvedAntenna | AntennaRefused, guess: Complex[][]): { ohms: number; within: boolean } | null {
-  if ("refused" in exact) return null;
-  const truth = exact.solution && invertComplexMatrix(exact.solution.admittance);
-  if (truth === null) return null;
+/** Between the feeds, with all other ports closed as the station has them. */
+function mismatch(
+  exact: SolvedAntenna | AntennaRefused,
+  guess: SolvedAntenna | AntennaRefused,
+): { ohms: number; within: boolean } | null {
+  if ("refused" in exact || "refused" in guess) return null;
+  const truth = invertComplexMatrix(exact.admittance);
+  const guessed = invertComplexMatrix(guess.admittance);
+  if (truth === null || guessed === null) return null;
   let ohms = 0;
   let within = true;
   truth.forEach((row, i) => {
     row.forEach((z, k) => {
-      const error = magnitude(subtract(z, guess[i]![k]!));
+      const error = magnitude(subtract(z, guessed[i]![k]!));
       ohms = Math.max(ohms, error);
       if (error > allowedOhms + allowedShare * magnitude(z)) within = false;
     });
@@ -143,20 +149,17 @@ function standIn(
   return {
     solves: solver.solves,
     describe: solver.describe,
+    settings: solver.settings,
     solve(asked, frequency, lift = 0) {
       const described = solver.describe(asked);
       const inside = frequency >= span.from && frequency <= span.to;
       const served = lift === 0 && inside && described.wires === wires;
       const admittance = served ? invertComplexMatrix(interpolant(frequency)) : null;
       if (admittance === null) return solver.solve(asked, frequency, lift, mesh);
-      return closeAntenna(described.build, {
-        frequency,
-        soil: soilOf(asked)!,
-        admittance,
-        fineAdmittance: null,
-        electrodes: electrodes(frequency),
-        solution: null,
-      });
+      const set = solver.settings(asked, frequency, lift, mesh);
+      if ("refused" in set) return set;
+      const state = { frequency, soil: soilOf(asked)!, admittance, electrodes: electrodes(frequency) };
+      return closeAntenna(described.build, { ...state, fineAdmittance: null, solution: null }, set);
     },
   };
 }

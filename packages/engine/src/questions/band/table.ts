@@ -1,9 +1,9 @@
 /** The table `band`: what stands at both ends of the line over frequency. */
 import type { Column, Table } from "../../answer/answer";
+import { driveSolved } from "../../chain/driveSolved";
 import { powerAccount } from "../../fields/powerAccount";
 import { chebyshevPoints, interpolateChebyshev } from "../../numerics/chebyshevPoints";
 import { one } from "../../numerics/complex";
-import { driveAntenna } from "../../wires/driveAntenna";
 import type { Worked } from "../common/worked";
 import { columnKey, type Sweep } from "./sweep";
 
@@ -55,8 +55,9 @@ function radiated(worked: Worked, { curve }: Sweep): (number | null)[] {
   const nodes = chebyshevPoints(from, to, 8);
   const shares = nodes.map((f) => {
     const solved = worked.solver.solve(worked.station, f);
-    if ("refused" in solved || solved.solution === null) return Number.NaN;
-    const account = powerAccount(driveAntenna(solved.solution, [one]));
+    const driven = "refused" in solved ? null : driveSolved(solved, [one]);
+    if (driven === null) return Number.NaN;
+    const account = powerAccount(driven);
     return account.radiated / account.powerIn;
   });
   return curve.map((p) => finite(interpolateChebyshev(nodes, shares, p.frequency) * p.powerIntoAntenna));

@@ -1,12 +1,11 @@
 /** The numbers every answer shares (docs/answer.md), worked out from one point. */
-import { heatInJoined } from "../../chain/closeAntenna";
-import { allPortVoltages } from "../../chain/closePorts";
+import { driveSolved } from "../../chain/driveSolved";
 import type { WorkedPoint } from "../../chain/workedPoint";
 import { gain } from "../../fields/gain";
 import { type PowerAccount, powerAccount } from "../../fields/powerAccount";
 import { strongestDirection } from "../../fields/strongestDirection";
 import { swr } from "../../lines/reflection";
-import { type DrivenAntenna, driveAntenna } from "../../wires/driveAntenna";
+import type { DrivenAntenna } from "../../wires/driveAntenna";
 
 export interface StationNumbers {
   /** By name; null where it does not apply. */
@@ -45,19 +44,20 @@ export const toDecibels = (ratio: number): number => 10 * Math.log10(ratio);
 
 /** Everything at one point: power account and pattern included. Two feeds in use: feed point numbers are those of the first. */
 export function stationNumbers(point: WorkedPoint): StationNumbers {
-  if (point.antenna.solution === null)
-    throw new Error("station numbers: fields need a solved antenna, this one is interpolated");
-  const driven = driveAntenna(
-    point.antenna.solution,
-    allPortVoltages(point.antenna.portVoltages, point.portVoltages),
-    heatInJoined(point.antenna, point.portVoltages),
-  );
+  const driven = driveSolved(point.antenna, point.portVoltages);
+  if (driven === null) throw new Error("station numbers: fields need a solved antenna, this one is interpolated");
   const account = powerAccount(driven);
   const strongest = strongestDirection(driven);
   const share = point.powerIntoAntenna / account.powerIn;
-  const { chokes, earths } = closingHeat(point, driven);
+  const { chokes, capacitors, earths } = closingHeat(point, driven);
   const wires =
-    (account.heatInWires + account.heatInLoads + account.heatInJoinedLines + account.heatInInsulation + chokes) * share;
+    (account.heatInWires +
+      account.heatInLoads +
+      account.heatInJoinedLines +
+      account.heatInInsulation +
+      chokes +
+      capacitors) *
+    share;
   const feed = point.joints.find((j) => j.name.startsWith("feed point"))!;
   const reference = point.ratedResistance;
   return {
@@ -86,12 +86,15 @@ export function stationNumbers(point: WorkedPoint): StationNumbers {
   };
 }
 
-/** W in the chokes on the outside of the line, and in earths beyond what their electrodes count as soil. */
-function closingHeat(point: WorkedPoint, driven: DrivenAntenna): { readonly chokes: number; readonly earths: number } {
+/** W in chokes on the outside of the line, in capacitors of small loops, and in earths beyond what their electrodes count as soil. */
+function closingHeat(
+  point: WorkedPoint,
+  driven: DrivenAntenna,
+): Readonly<Record<"chokes" | "capacitors" | "earths", number>> {
   const { closings } = point.antenna.build;
   const of = (kind: string): number =>
     driven.closingHeat.reduce((sum, heat, i) => sum + (closings[i]!.kind === kind ? heat : 0), 0);
-  return { chokes: of("choke"), earths: of("earth") };
+  return { chokes: of("choke"), capacitors: of("capacitor"), earths: of("earth") };
 }
 
 /** Gain in dBi at an elevation and azimuth in degrees. */

@@ -1,0 +1,12 @@
+/** Currents of a station's antenna under voltages at its feeds, all other ports closed as the station has them. */
+import type { Complex } from "../numerics/complex";
+import { type DrivenAntenna, driveAntenna } from "../wires/driveAntenna";
+import { heatInJoined, type SolvedAntenna } from "./closeAntenna";
+import { allPortVoltages } from "./closePorts";
+
+/** `feedVoltages` in V rms, in the order of the antenna's feeds; null where it was interpolated: no currents, no fields. */
+export function driveSolved(antenna: SolvedAntenna, feedVoltages: readonly Complex[]): DrivenAntenna | null {
+  if (antenna.solution === null) return null;
+  const voltages = allPortVoltages(antenna.portVoltages, feedVoltages);
+  return driveAntenna(antenna.solution, voltages, heatInJoined(antenna, feedVoltages));
+}
