@@ -9,6 +9,7 @@ import { onOneFeed } from "./onOneFeed";
 import { feedAgainst, wiresAt } from "./returnSide";
 import { capacitorWire } from "./shapes/smallLoop";
 import { steepness } from "./shapes/span";
+import { joinStanding, raisedFromSoil, withRaisedEnds } from "./standing";
 import { type Built, pointOf, shifted } from "./wireRun";
 
 export function addAntenna(station: Station, antenna: Antenna, growing: Growing): void {
@@ -20,7 +21,7 @@ export function addAntenna(station: Station, antenna: Antenna, growing: Growing)
   if (antenna.shapes.some(({ shape }) => shape.kind === "beam" && shape.boomCorrection === "insulated")) {
     growing.notComputed.push("not computed yet: what a metal boom does to elements mounted insulated on it");
   }
-  const built = onOneFeed(antenna);
+  const { built, standing } = withRaisedEnds(station, onOneFeed(antenna));
   const placed = placeLoads(antenna, built);
   if (placed.refused) {
     growing.refused = {
@@ -39,6 +40,7 @@ export function addAntenna(station: Station, antenna: Antenna, growing: Growing)
   growing.feeds.push(...feeds);
   const [only] = antenna.shapes;
   if (only?.shape.kind === "small loop") addLoop(station, antenna.name, only.shape, start, growing);
+  growing.refused = joinStanding(station, antenna, standing, growing);
   growing.loads.push(...placed.loads.map((load) => ({ ...load, wire: load.wire + start })));
 }
 
@@ -91,7 +93,7 @@ type Feeds = FeedGap[] | { readonly refused: string; readonly mend: string };
 
 function feedsOf(station: Station, antenna: Antenna, built: Built, growing: Growing): Feeds {
   const start = growing.wires.length;
-  if (antenna.feeds.length > 0) return explicitFeeds(antenna, built, growing);
+  if (antenna.feeds.length > 0) return explicitFeeds(station, antenna, built, growing);
   if (built.feeds.length > 0) {
     addWires(growing, built.wires);
     return [...shifted(built, start).feeds];
@@ -100,12 +102,12 @@ function feedsOf(station: Station, antenna: Antenna, built: Built, growing: Grow
   return "refused" in feed ? feed : [feed];
 }
 
-function explicitFeeds(antenna: Antenna, built: Built, growing: Growing): Feeds {
+function explicitFeeds(station: Station, antenna: Antenna, built: Built, growing: Growing): Feeds {
   const start = growing.wires.length;
   addWires(growing, built.wires);
   const feeds: FeedGap[] = [];
   for (const feed of antenna.feeds) {
-    const at = pointOf(feed.at);
+    const at = raisedFromSoil(station, pointOf(feed.at));
     const named = (name: string) =>
       built.legs
         .filter((l) => l.name === name)

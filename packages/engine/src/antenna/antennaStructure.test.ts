@@ -195,3 +195,29 @@ describe("what cannot be built yet or at all is told, never left out silently", 
     expect(built.structure.gaps).toEqual([{ name: "insulator in mast, 4 m along", wire: 0, distance: 4 }]);
   });
 });
+
+describe("wires that end on the soil", () => {
+  const tower = { name: "tower", from: place(0, 0, 0), to: place(0, 0, 15), wire };
+  const slope = { name: "slope", from: place(0, 0, 15), to: place(12, 0, 3), wire };
+  const shape: Shape = { kind: "wires", wires: [tower, slope] };
+  const feeds = [{ name: "antenna", at: place(0, 0, 15), from: "slope", into: "tower" }];
+  const on = (earths: Parameters<typeof plainStation>[0]) =>
+    antennaStructure(plainStation({ antennas: [{ ...antennaOf(shape), feeds }], ...earths }));
+
+  it("meet it through the earth of the file at that place", () => {
+    const earth = { form: "unspecified" as const, size: null, diameter: null };
+    const at = place(0.2, 0, 0);
+    const built = on({ earths: [{ ...earth, name: "footing", at, resistance: q(30) }] });
+    expect(built.refused).toBeNull();
+    expect(built.structure.contacts).toMatchObject([{ name: "footing", at: [0, 0, 0.02] }]);
+    expect(built.structure.wires[0]!.from[2]).toBe(0.02);
+    expect(built.closings.map((c) => c.kind)).toEqual(["earth"]);
+  });
+
+  it("are refused where the file has no earth, and stand directly on a perfect plane", () => {
+    expect(on({}).refused?.why).toContain("ends on the soil");
+    const plane = on({ ground: { kind: "perfect" } });
+    expect(plane.refused).toBeNull();
+    expect(plane.structure.contacts).toHaveLength(0);
+  });
+});

@@ -26,7 +26,7 @@ const lead = (name: string, from: Point, to: Point): Wire => ({
 });
 
 /** Half of a rod's or strip's length, the radius of a plate. */
-function reachOf(earth: Earth): number {
+export function reachOf(earth: Earth): number {
   if (!earth.size) return usualReach;
   return earth.form === "plate" ? Math.sqrt(earth.size.value / Math.PI) : earth.size.value / 2;
 }
