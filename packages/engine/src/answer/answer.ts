@@ -127,7 +127,13 @@ export interface Drawing {
   readonly feedPoint: readonly number[];
   /** Places of the line from the transmitter; when the file gives none: plumb below the feed point, then level (an assumption). */
   readonly lineRoute: readonly (readonly number[])[];
-  readonly soil: { readonly kind: string; readonly says: string; readonly penetrationDepth: number | null };
+  readonly soil: {
+    readonly kind: string;
+    readonly says: string;
+    readonly penetrationDepth: number | null;
+    /** Depths of the boundaries between layers, m, from the top; left out for one soil. */
+    readonly layerDepths?: readonly number[];
+  };
   /** Azimuth of the vertical cut that `elevationCut` shows. */
   readonly cutAzimuth: number;
 }

@@ -3,6 +3,7 @@ import type { AntennaBuild } from "../antenna/antennaStructure";
 import { antennaStructure } from "../antenna/antennaStructure";
 import type { LoopSetting } from "../antenna/loopTuning";
 import { referenceKernels } from "../kernels/reference/referenceKernels";
+import { layersAt } from "../station/soilAtFrequency";
 import type { Station } from "../station/station";
 import { distanceBetween } from "../wires/geometry";
 import { type AntennaSolution, type SolveOptions, solveAntenna } from "../wires/solveAntenna";
@@ -109,12 +110,7 @@ interface Asked {
 function solveBuild(station: Station, build: AntennaBuild, asked: Asked): AntennaSolution | AntennaRefused {
   const { frequency, lift, mesh } = asked;
   if (build.refused) return { refused: build.refused };
-  const soil = soilOf(station);
-  if (soil === null) {
-    return {
-      refused: { why: "not computed yet: soil in layers", mend: "one soil with a permittivity and a conductivity" },
-    };
-  }
+  const soil = soilOf(station, frequency);
   const held = lift !== 0 && heldDown(build);
   if (held) return { refused: { why: held, mend: "`watts` or `band`, which take the station as it hangs" } };
   const structure = lift === 0 ? build.structure : lifted(build, lift);
@@ -124,16 +120,12 @@ function solveBuild(station: Station, build: AntennaBuild, asked: Asked): Antenn
   return solveAntenna(structure, soil, frequency, referenceKernels, mesh);
 }
 
-/** Null for soils not computed yet. */
-export function soilOf(station: Station): Soil | null {
-  const ground = station.ground;
-  if (ground.kind === "layers") return null;
-  if (ground.kind !== "soil") return { kind: ground.kind };
-  return {
-    kind: "homogeneous",
-    relativePermittivity: ground.permittivity.value,
-    conductivity: ground.conductivity.value,
-  };
+/** The soil in numbers at a frequency in Hz. */
+export function soilOf({ ground }: Station, frequency: number): Soil {
+  if (ground.kind === "free space" || ground.kind === "perfect") return { kind: ground.kind };
+  const layers = layersAt(ground, frequency);
+  const { thickness: _, ...top } = layers[0]!;
+  return layers.length === 1 ? { kind: "homogeneous", ...top } : { kind: "layered", layers };
 }
 
 /** Why the antenna cannot be raised or lowered by itself; null when it can. */

@@ -158,7 +158,7 @@ function standIn(
       if (admittance === null) return solver.solve(asked, frequency, lift, mesh);
       const set = solver.settings(asked, frequency, lift, mesh);
       if ("refused" in set) return set;
-      const state = { frequency, soil: soilOf(asked)!, admittance, electrodes: electrodes(frequency) };
+      const state = { frequency, soil: soilOf(asked, frequency), admittance, electrodes: electrodes(frequency) };
       return closeAntenna(described.build, { ...state, fineAdmittance: null, solution: null }, set);
     },
   };

@@ -3,7 +3,7 @@
  * everything the reader filled in stands in `assumptions`. Axes: x east, y north, z up, z = 0 the soil surface, metres.
  * Azimuths in radians clockwise from true north.
  */
-import type { Quantity } from "../quantity/quantity";
+import type { Quantity, Spectrum } from "../quantity/quantity";
 import type { Antenna } from "./antennaDescription";
 import type { Path } from "./path";
 import type { Conductor, Place } from "./place";
@@ -50,15 +50,21 @@ export interface Transmitter {
   readonly noiseFigure: Quantity | null;
 }
 
+/** Relative permittivity or conductivity (S/m) of a soil: one value, or points by frequency. */
+export type SoilConstant = Quantity | Extract<Spectrum, { readonly kind: "points" }>;
+
+/** One soil with values by frequency is a single layer without thickness. */
 export type Ground =
   | { readonly kind: "free space" }
   | { readonly kind: "perfect" }
   | { readonly kind: "soil"; readonly name: string; readonly permittivity: Quantity; readonly conductivity: Quantity }
   | {
       readonly kind: "layers";
+      /** A soil of the catalogue; left out for what the file describes itself. */
+      readonly name?: string;
       readonly layers: readonly {
-        readonly permittivity: Quantity;
-        readonly conductivity: Quantity;
+        readonly permittivity: SoilConstant;
+        readonly conductivity: SoilConstant;
         readonly thickness: Quantity | null;
       }[];
     };

@@ -1,7 +1,7 @@
 /** An antenna and its soil in a few words. English. */
-import { metres, plainNumber, significantNumber } from "../quantity/format";
+import { metres, significantNumber } from "../quantity/format";
 import type { Antenna, Shape } from "../station/antennaDescription";
-import type { Ground } from "../station/station";
+import type { Ground, SoilConstant } from "../station/station";
 import { quantityText } from "./parts";
 
 export function saysOfAntenna(antenna: Antenna): string {
@@ -35,11 +35,27 @@ export function saysOfSoil(ground: Ground): string {
       return "no ground near by";
     case "perfect":
       return "a perfect conductor";
-    case "soil": {
-      const constants = `${significantNumber(ground.permittivity.value, 3)}, ${significantNumber(ground.conductivity.value * 1000, 3)} mS/m`;
-      return ground.permittivity.basis === "unknown" ? `soil not known, ${constants} taken` : `soil ${constants}`;
+    case "soil":
+      return ground.permittivity.basis === "unknown"
+        ? `soil not known, ${constantsSay(ground)} taken`
+        : `soil ${constantsSay(ground)}`;
+    case "layers": {
+      if (ground.name !== undefined) return ground.name;
+      const [top, next] = ground.layers;
+      if (!top || !next) return "soil with values by frequency";
+      const more = ground.layers.length > 2 ? ", more below" : "";
+      const thickness = top.thickness ? `${metres(top.thickness.value)} of ` : "";
+      return `${thickness}soil ${constantsSay(top)} over ${constantsSay(next)}${more}`;
     }
-    case "layers":
-      return `${plainNumber(ground.layers.length, 0)} layers of soil`;
   }
+}
+
+/** "13, 5 mS/m"; of values by frequency, "13 to 20, 5 mS/m". */
+function constantsSay(soil: { readonly permittivity: SoilConstant; readonly conductivity: SoilConstant }): string {
+  const span = (constant: SoilConstant, factor: number): string => {
+    const values = "kind" in constant ? constant.points.map((p) => p.quantity.value) : [constant.value];
+    const [low, high] = [Math.min(...values), Math.max(...values)].map((x) => significantNumber(x * factor, 3));
+    return low === high ? low! : `${low} to ${high}`;
+  };
+  return `${span(soil.permittivity, 1)}, ${span(soil.conductivity, 1000)} mS/m`;
 }

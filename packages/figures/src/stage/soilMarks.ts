@@ -28,7 +28,12 @@ export function surfaceMarks(drawing: Drawing, plan: StagePlan): Mark[] {
   const plain: Stroke = { role: "soilInk", width: 1.5 * s };
   if (drawing.soil.kind === "free space") return [line(y, { role: "line", width: 1 * s, dash: `${6 * s} ${5 * s}` })];
   if (drawing.soil.kind === "perfect") return [line(y, plain), line(y + 4 * s, plain)];
-  return [{ kind: "group", id: "soil", marks: [...tint(plan), line(y, plain)] }];
+  const thin: Stroke = { role: "soilInk", width: 1 * s, dash: `${8 * s} ${5 * s}` };
+  const boundaries = (drawing.soil.layerDepths ?? [])
+    .map((depth) => depth * plan.ppm)
+    .filter((d) => d < plan.soilDepth);
+  const layers = boundaries.map((depth) => line(y + depth, thin));
+  return [{ kind: "group", id: "soil", marks: [...tint(plan), line(y, plain), ...layers] }];
 }
 
 function depthMarks(drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark[] {

@@ -96,7 +96,12 @@ export const drawingSchema = z
     antennaSays: text,
     feedPoint: numbers,
     lineRoute: z.array(numbers),
-    soil: z.strictObject({ kind: text, says: text, penetrationDepth: nullableNumber }),
+    soil: z.strictObject({
+      kind: text,
+      says: text,
+      penetrationDepth: nullableNumber,
+      layerDepths: numbers.optional(),
+    }),
     cutAzimuth: number,
   })
   .meta({

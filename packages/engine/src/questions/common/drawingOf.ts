@@ -1,9 +1,10 @@
 /** The station as stages draw it: wires, line and soil in metres. */
 import type { Drawing } from "../../answer/answer";
 import type { WorkedPoint } from "../../chain/workedPoint";
-import { penetrationDepth } from "../../ground/soilMedium";
+import { depthOfPenetration } from "../../ground/soilSurface";
 import type { Place } from "../../station/place";
 import type { Station } from "../../station/station";
+import { isRealSoil } from "../../wires/structure";
 import { saysOfAntenna, saysOfSoil } from "../../words/antenna";
 
 const numbersOf = (place: Place): number[] => place.map((q) => q.value);
@@ -35,10 +36,21 @@ export function drawingOf(station: Station, point: WorkedPoint, cutAzimuth: numb
     soil: {
       kind: soil.kind,
       says: saysOfSoil(station.ground),
-      penetrationDepth: soil.kind === "homogeneous" ? finite(penetrationDepth(soil, point.frequency)) : null,
+      penetrationDepth: isRealSoil(soil) ? finite(depthOfPenetration(soil, point.frequency)) : null,
+      ...(soil.kind === "layered" ? { layerDepths: layerDepths(soil.layers) } : {}),
     },
     cutAzimuth,
   };
+}
+
+/** Depths of the boundaries between layers, m, from the top. */
+function layerDepths(layers: readonly { readonly thickness: number | null }[]): number[] {
+  let depth = 0;
+  return layers.flatMap(({ thickness }) => {
+    if (thickness === null) return [];
+    depth += thickness;
+    return [depth];
+  });
 }
 
 const finite = (x: number): number | null => (Number.isFinite(x) ? x : null);

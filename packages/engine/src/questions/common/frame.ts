@@ -1,6 +1,7 @@
 /** What stands in every answer about a whole station; a question adds its own words, tables and figures. */
 import type { Answer, Uncertainty } from "../../answer/answer";
 import { magnitude } from "../../numerics/complex";
+import { isRealSoil } from "../../wires/structure";
 import { powerCautions } from "../../words/cautions";
 import { inputSays } from "../../words/inputs";
 import { assumptionsOfModel, notCoveredOf, shortfallSays } from "../../words/limits";
@@ -43,7 +44,7 @@ export function frameOf(
   const { station, band, point, result, numbers, bounds } = worked;
   const soil = point.antenna.soil;
   const cutAzimuth = cutAzimuthOf(worked);
-  const cut = elevationCut(result.driven, cutAzimuth, soil.kind === "homogeneous");
+  const cut = elevationCut(result.driven, cutAzimuth, isRealSoil(soil));
   const feedVoltage = Math.max(
     ...point.joints.filter((j) => j.name.startsWith("feed point")).map((j) => magnitude(j.voltage)),
   );

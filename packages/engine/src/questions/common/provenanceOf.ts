@@ -2,6 +2,7 @@
 import type { Provenance } from "../../answer/answer";
 import type { WorkedPoint } from "../../chain/workedPoint";
 import { significantNumber } from "../../quantity/format";
+import type { Soil } from "../../wires/structure";
 import { feedError } from "./feedError";
 import type { Context } from "./question";
 
@@ -31,11 +32,15 @@ const errorSays = (ohms: number | null): string =>
     ? "its error could not be estimated"
     : `from the halved mesh its impedance at the feed point is in doubt by about ${significantNumber(ohms, 2)} Ω`;
 
+function soilMethod(soil: Soil): string {
+  if (soil.kind === "layered") return `Sommerfeld integrals for soil in ${soil.layers.length} layers`;
+  return soil.kind === "homogeneous" ? "Sommerfeld integrals for the soil" : soil.kind;
+}
+
 function antennaMethods(point: WorkedPoint | null, residue: number | null): Method[] {
   const solution = point?.antenna.solution;
   if (!solution) return [];
-  const soil =
-    point.antenna.soil.kind === "homogeneous" ? "Sommerfeld integrals for the soil" : point.antenna.soil.kind;
+  const soil = soilMethod(point.antenna.soil);
   const balance =
     residue === null
       ? []

@@ -1,11 +1,12 @@
 /** The watts behind the feed point: wires, soil and sky, each on its own. */
 import type { WorkingStep } from "../../answer/answer";
 import { significantNumber, watts } from "../../quantity/format";
+import { isRealSoil } from "../../wires/structure";
 import type { Worked } from "../common/worked";
 
 export function wattsFromAntenna({ point, numbers }: Worked): WorkingStep[] {
   const residue = Math.abs(numbers.powerBalanceResidue ?? 0);
-  const soil = point.antenna.soil.kind === "homogeneous";
+  const soil = isRealSoil(point.antenna.soil);
   const soilText = soil ? `, ${watts(numbers.heatInSoil ?? 0)} go down through the soil's surface` : "";
   return [
     {
