@@ -1,0 +1,74 @@
+/** The mistaken idea that `trim` corrects: the one that this station's own numbers refute. English. */
+import { megahertz, plainNumber, significantNumber, swrText, watts } from "../quantity/format";
+import { metres3, type TrimFacts } from "./trim";
+
+export interface LineFacts {
+  readonly line: string;
+  readonly length: number;
+  /** Hz. */
+  readonly atFeedPoint: number;
+  readonly inShack: number | null;
+  readonly zeroShift: number | null;
+  readonly dipShift: number | null;
+}
+
+/** A rule of length with its value here, m. */
+export interface LengthRule {
+  readonly rule: string;
+  readonly length: number;
+}
+
+interface Idea {
+  readonly idea: string;
+  readonly refutation: string;
+}
+
+/** Smallest differences that are told: of a frequency and of a length, as shares. */
+const apart = 0.002;
+const off = 0.005;
+
+export function trimMistakenIdea(f: TrimFacts, line: LineFacts | null, rule: LengthRule | null): Idea {
+  const shack = line && line.inShack !== null && Math.abs(line.inShack / line.atFeedPoint - 1) > apart ? line : null;
+  const formula = rule && f.target !== null && Math.abs(rule.length / f.target - 1) > off ? rule : null;
+  if (shack && (f.measured || !formula)) return shackIdea(shack, shack.inShack!);
+  if (formula) return formulaIdea(f.target!, formula);
+  return resonantIdea(f);
+}
+
+const kilohertz = (hertz: number): string => `${significantNumber(Math.abs(hertz) / 1e3, 2)} kHz`;
+
+function shackIdea(f: LineFacts, inShack: number): Idea {
+  const moved =
+    f.zeroShift === null || f.dipShift === null
+      ? ""
+      : ` One metre more of ${f.line} moves X = 0 in the shack by ${kilohertz(f.zeroShift)}, and the lowest SWR by ${kilohertz(f.dipShift)}.`;
+  return {
+    idea: "“X = 0 in the shack is X = 0 at the wire.”",
+    refutation: `With ${metres3(f.length)} the wire is resonant at ${megahertz(f.atFeedPoint)}, and the shack reads X = 0 nearest to that at ${megahertz(inShack)}.${moved} Trim by the lowest SWR.`,
+  };
+}
+
+function formulaIdea(target: number, rule: LengthRule): Idea {
+  const by = (rule.length / target - 1) * 100;
+  return {
+    idea: "“One formula gives the length anywhere.”",
+    refutation: `${rule.rule} gives ${metres3(rule.length)}. Here, with this wire at this height, the SWR is lowest with ${metres3(target)}: the formula is ${plainNumber(Math.abs(by), 1)} % too ${by > 0 ? "long" : "short"}.`,
+  };
+}
+
+function resonantIdea(f: TrimFacts): Idea {
+  const idea = "“A resonant antenna is an efficient one.”";
+  if (f.resonance === null || f.wattsResonant === null)
+    return {
+      idea,
+      refutation: `This one is not resonant (X = 0) at any length near ${metres3(f.present)}, and ${watts(f.wattsNow)} reach it all the same.`,
+    };
+  const best =
+    f.target === null || f.wattsBest === null
+      ? `as it is, with ${metres3(f.present)}, ${watts(f.wattsNow)}`
+      : `with ${metres3(f.target)}, where the SWR is lowest, ${watts(f.wattsBest)}`;
+  return {
+    idea,
+    refutation: `Resonant, with ${metres3(f.resonance)}, the antenna takes ${watts(f.wattsResonant)} at SWR ${swrText(f.swrResonant)}; ${best}. Resonance is no virtue in itself.`,
+  };
+}
