@@ -1,5 +1,6 @@
 /** Every public name of the engine, sorted by folder, one line each. */
 export type * from "./answer/answer";
+export { sectionOf } from "./antenna/sectionOf";
 export { roundConductorImpedance } from "./conductors/roundConductor";
 export { skinDepth, solidWireImpedance, surfaceResistance } from "./conductors/solidWire";
 export type { FarField } from "./fields/farField";

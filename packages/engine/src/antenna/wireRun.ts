@@ -1,6 +1,7 @@
 /** Wires under construction: an antenna as straight runs, its legs, and its feed. SI, absolute places. */
 import type { Conductor, Place } from "../station/place";
 import type { Point, Wire } from "../wires/structure";
+import { sectionOf } from "./sectionOf";
 
 /** A leg: consecutive wires from the feed outwards; loads are placed by distance along it. */
 export interface Leg {
@@ -36,13 +37,11 @@ export const offset = (p: Point, azimuth: number, along: number, up = 0): Point 
 
 export const distance = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 
-/** One straight wire of a conductor. A tube is taken as solid: its wall is many skin depths at any frequency of use. */
+/** One straight wire of a conductor, with its layers and its sleeve. */
 export function wireOf(name: string, from: Point, to: Point, conductor: Conductor): Wire {
   const radius = conductor.diameter.value / 2;
-  const insulation = conductor.insulation && {
-    outerRadius: radius + conductor.insulation.wall.value,
-    permittivity: conductor.insulation.permittivity.value,
-  };
+  const { insulation } = conductor;
+  const section = sectionOf(conductor);
   return {
     name,
     from,
@@ -50,7 +49,12 @@ export function wireOf(name: string, from: Point, to: Point, conductor: Conducto
     radius,
     conductivity: conductor.conductivity,
     permeability: conductor.permeability,
-    insulation,
+    ...(section ? { section } : {}),
+    insulation: insulation && {
+      outerRadius: radius + insulation.wall.value,
+      permittivity: insulation.permittivity.value,
+      ...(insulation.lossTangent ? { lossTangent: insulation.lossTangent.value } : {}),
+    },
   };
 }
 

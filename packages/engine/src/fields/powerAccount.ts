@@ -9,6 +9,7 @@ import { type DrivenAntenna, elementCurrent } from "../wires/driveAntenna";
 import { isRealSoil } from "../wires/structure";
 import { groundReflection } from "./farField";
 import { radiationIntensity } from "./gain";
+import { sleeveHeat } from "./sleeveHeat";
 import { soilHeat } from "./soilHeat";
 
 /** Watts. */
@@ -20,7 +21,6 @@ export interface PowerAccount {
   readonly heatInJoinedLines: number;
   /** What closes the gaps and contacts takes (chokes, earths beyond their electrode); negative where it stands for less than the electrode it replaces. */
   readonly heatAtPorts: number;
-  /** Sleeves are taken without loss: 0. */
   readonly heatInInsulation: number;
   readonly heatInSoil: number;
   /** Sky wave only: over lossy soil the surface wave ends in the soil. */
@@ -93,7 +93,7 @@ export function powerAccount(driven: DrivenAntenna, kernels: Kernels = reference
     heatInLoads: heatInLoads(driven),
     heatInJoinedLines: driven.joinedHeat,
     heatAtPorts: driven.closingHeat.reduce((sum, p) => sum + p, 0),
-    heatInInsulation: 0,
+    heatInInsulation: sleeveHeat(driven),
     heatInSoil: isRealSoil(soil) ? soilHeat(driven, soil, kernels) : 0,
     radiated: radiatedPower(driven),
   };

@@ -51,6 +51,6 @@ export function assembleMatrix(assembly: Assembly, kernels: Kernels): Assembled 
     const { groupOf, count } = groups;
     addReflectedTerms(points, (p, q) => tables[groupOf[p]! * count + groupOf[q]!]!, w, matrix);
   }
-  addLocalTerms(structure, mesh, local, w, matrix);
+  addLocalTerms(structure, mesh, local, matrix);
   return { matrix, kernelError };
 }

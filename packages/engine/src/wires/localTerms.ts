@@ -1,7 +1,8 @@
 /** What the wires themselves add to the matrix: skin effect, thin insulation, lumped loads. */
+import { roundConductorImpedance } from "../conductors/roundConductor";
 import { solidWireImpedance } from "../conductors/solidWire";
 import type { SplitMatrix } from "../kernels/door";
-import { type Complex, complex, zero } from "../numerics/complex";
+import { add, type Complex, complex, scale, subtract, zero } from "../numerics/complex";
 import { vacuumPermittivity } from "../numerics/vacuum";
 import { elementEndAt } from "./elements";
 import type { Mesh } from "./mesh";
@@ -13,15 +14,18 @@ export interface PlacedLoad {
   readonly impedance: Complex;
 }
 
-/** Local properties at one frequency: series impedance of each wire (ohm/m) and the loads in the structure's order. */
+/** Local properties at one frequency: series impedance of each wire (ohm/m), its sleeve, and the loads in the structure's order. */
 export interface LocalImpedances {
   readonly wires: readonly Complex[];
+  /** Factor of the product of charge densities for the sleeve of each wire, ohm m; zero when bare. */
+  readonly sleeves: readonly Complex[];
   readonly loads: readonly PlacedLoad[];
 }
 
 export function localImpedances(structure: Structure, mesh: Mesh, angularFrequency: number): LocalImpedances {
   return {
-    wires: structure.wires.map((w) => solidWireImpedance(w.radius, w.conductivity, w.permeability, angularFrequency)),
+    wires: structure.wires.map((w) => internalImpedance(w, angularFrequency)),
+    sleeves: structure.wires.map((w) => sleeveFactor(w, angularFrequency)),
     loads: structure.loads.map((load) => ({
       elementEnd: elementEndAt(mesh.elements, mesh.firstElement, load.wire, load.distance),
       impedance: load.impedance(angularFrequency),
@@ -29,15 +33,23 @@ export function localImpedances(structure: Structure, mesh: Mesh, angularFrequen
   };
 }
 
+/** Series impedance of the metal, ohm/m, exact for axially symmetric current in every layer. */
+const internalImpedance = (wire: Wire, angularFrequency: number): Complex =>
+  wire.section
+    ? roundConductorImpedance(wire.section, angularFrequency)
+    : solidWireImpedance(wire.radius, wire.conductivity, wire.permeability, angularFrequency);
+
 /**
- * Thin lossless sleeve, quasi-static: factor of the product of charge densities, ohm m (Richmond and Newman 1976, from
- * memory): (1/(j w eps0)) (1/2 pi) (1/eps_r - 1) ln(b/a).
+ * Sleeve, quasi-static: factor of the product of charge densities, ohm m (Richmond and Newman 1976, from memory):
+ * (1/(j w eps0)) (1/2 pi) (1/eps - 1) ln(b/a), eps = eps_r (1 - j tan delta). Its real part is the heat in the sleeve.
  */
 function sleeveFactor(wire: Wire, angularFrequency: number): Complex {
   if (!wire.insulation) return zero;
-  const { outerRadius, permittivity } = wire.insulation;
+  const { outerRadius, permittivity, lossTangent = 0 } = wire.insulation;
   const logarithm = Math.log(outerRadius / wire.radius);
-  return complex(0, ((1 - 1 / permittivity) * logarithm) / (2 * Math.PI * angularFrequency * vacuumPermittivity));
+  const inverse = scale(complex(1, lossTangent), 1 / (permittivity * (1 + lossTangent ** 2)));
+  const factor = logarithm / (2 * Math.PI * angularFrequency * vacuumPermittivity);
+  return complex(inverse.im * factor, (1 - inverse.re) * factor);
 }
 
 /** Adds one 2 x 2 element block (same ends, opposite ends) to the upper triangle. */
@@ -55,21 +67,14 @@ function addBlock(mesh: Mesh, e: number, same: Complex, opposite: Complex, matri
 }
 
 /** Adds all local terms to the upper triangle. */
-export function addLocalTerms(
-  structure: Structure,
-  mesh: Mesh,
-  local: LocalImpedances,
-  angularFrequency: number,
-  matrix: SplitMatrix,
-): void {
-  structure.wires.forEach((wire, w) => {
+export function addLocalTerms(structure: Structure, mesh: Mesh, local: LocalImpedances, matrix: SplitMatrix): void {
+  structure.wires.forEach((_, w) => {
     const z = local.wires[w]!;
-    const sleeve = sleeveFactor(wire, angularFrequency);
+    const sleeve = local.sleeves[w]!;
     for (let e = mesh.firstElement[w]!; e < mesh.firstElement[w + 1]!; e++) {
       const length = mesh.elements.length[e]!;
-      const slope = sleeve.im / length;
-      const same = complex((z.re * length) / 3, (z.im * length) / 3 + slope);
-      addBlock(mesh, e, same, complex((z.re * length) / 6, (z.im * length) / 6 - slope), matrix);
+      const slope = scale(sleeve, 1 / length);
+      addBlock(mesh, e, add(scale(z, length / 3), slope), subtract(scale(z, length / 6), slope), matrix);
     }
   });
   const { first, unknown, sign } = mesh.scatter;

@@ -1,4 +1,5 @@
 /** The moment method's input: straight round wires, feeds, loads and other ports, in metres over the plane z = 0. */
+import type { RoundConductor } from "../conductors/conductor";
 import type { SoilLayer } from "../ground/layeredSoil";
 import type { Complex } from "../numerics/complex";
 
@@ -9,13 +10,22 @@ export interface Wire {
   readonly from: Point;
   readonly to: Point;
   readonly radius: number;
-  /** S/m; Infinity for a lossless wire. */
+  /** S/m, at the surface; Infinity for a lossless wire. */
   readonly conductivity: number;
   readonly permeability: number;
+  /** Layers of a clad, plated or hollow wire, the outermost ending at `radius`. Left out: solid, of the metal above. */
+  readonly section?: RoundConductor;
   /** One bar of a wire grid: short, thick for its length, meshed coarsely. Left out: an ordinary wire. */
   readonly bar?: true;
-  /** Thin dielectric sleeve: outer radius in metres and relative permittivity; null when bare. */
-  readonly insulation: { readonly outerRadius: number; readonly permittivity: number } | null;
+  /** Null when bare. */
+  readonly insulation: Sleeve | null;
+}
+
+/** Dielectric sleeve of a wire: outer radius in metres, relative permittivity, loss tangent (none when left out). */
+export interface Sleeve {
+  readonly outerRadius: number;
+  readonly permittivity: number;
+  readonly lossTangent?: number;
 }
 
 /**

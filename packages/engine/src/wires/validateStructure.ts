@@ -4,7 +4,7 @@ import { wireLength } from "./geometry";
 import { type MeshRule, meshRule, wireNodes } from "./grading";
 import { findJunctions, sameplace } from "./junctions";
 import { countSamplePoints } from "./samplePoints";
-import { isRealSoil, type Soil, type Structure } from "./structure";
+import { isRealSoil, type Sleeve, type Soil, type Structure } from "./structure";
 import { feedProblems } from "./validateFeeds";
 import { portProblems } from "./validatePorts";
 import { spacingProblems } from "./validateSpacing";
@@ -68,8 +68,12 @@ function wireProblems(structure: Structure, wavelength: number): string[] {
     const found: string[] = [];
     if (!(wire.conductivity > 0 && wire.permeability > 0))
       found.push(`${name}: conductivity and permeability must be positive`);
-    if (wire.insulation && !(wire.insulation.outerRadius > wire.radius && wire.insulation.permittivity >= 1))
-      found.push(`${name}: insulation must lie outside of the wire and have a permittivity of 1 or more`);
+    if (wire.section && wire.section.layers.at(-1)?.outerRadius !== wire.radius)
+      found.push(`${name}: the outermost layer of its metal must end at its radius, ${wire.radius} m`);
+    if (wire.insulation && !soundSleeve(wire.insulation, wire.radius))
+      found.push(
+        `${name}: insulation must lie outside of the wire and have a permittivity of 1 or more and a loss tangent of 0 or more`,
+      );
     const shortest = wire.bar ? shortestBarInRadii : shortestInRadii;
     if (length < shortest * wire.radius)
       found.push(`${name} is ${metres(length)} long: shorter than ${shortest} of its radii, no wire any more`);
@@ -81,6 +85,9 @@ function wireProblems(structure: Structure, wavelength: number): string[] {
     return found;
   });
 }
+
+const soundSleeve = ({ outerRadius, permittivity, lossTangent = 0 }: Sleeve, radius: number): boolean =>
+  outerRadius > radius && permittivity >= 1 && lossTangent >= 0;
 
 function heightProblems(structure: Structure, soil: Soil): string[] {
   if (soil.kind === "free space") return [];

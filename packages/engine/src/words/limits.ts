@@ -13,7 +13,7 @@ interface PointFacts {
       readonly notComputed: readonly string[];
       readonly assumed: readonly { readonly name: string; readonly value: string; readonly reason: string }[];
       readonly outside: readonly { readonly feed: string }[];
-      readonly structure: { readonly wires: readonly { readonly insulation: object | null }[] };
+      readonly structure: { readonly wires: readonly { readonly insulation: SleeveFacts | null }[] };
     };
   };
   readonly resolved: {
@@ -24,6 +24,10 @@ interface PointFacts {
   readonly parts: readonly {
     readonly edge: { readonly kind: string; readonly inUse: boolean; readonly part: Part | null };
   }[];
+}
+
+interface SleeveFacts {
+  readonly lossTangent?: number;
 }
 
 const assumption = (name: string, value: string, reason: string, place: string): Assumption => ({
@@ -55,10 +59,8 @@ export function assumptionsOfModel(station: Station, point: PointFacts, linePlac
   if (point.tuner) {
     made.push(assumption(point.tuner.name, "matches without loss", "the tuner's own loss is not computed yet", "path"));
   }
-  if (point.antenna.build.structure.wires.some((w) => w.insulation !== null)) {
-    made.push(
-      assumption("insulation of the wires", "without loss", "heat in a thin sleeve is not computed yet", "antennas"),
-    );
+  if (point.antenna.build.structure.wires.some((w) => w.insulation && w.insulation.lossTangent === undefined)) {
+    made.push(assumption("insulation of the wires", "without loss", "its loss tangent is not known", "antennas"));
   }
   for (const { name, value, reason } of point.antenna.build.assumed)
     made.push(assumption(name, value, reason, "antennas"));

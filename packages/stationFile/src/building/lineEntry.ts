@@ -8,6 +8,7 @@ import {
   type LineModel,
   type Quantity,
   type RoundConductor,
+  sectionOf,
 } from "@feedpath/engine";
 import type { KeyPath } from "../reading/sourceText";
 import type { FileLine } from "../schema/line";
@@ -48,14 +49,15 @@ function dataSheetLine(line: Extract<FileLine, { impedance: Quantity }>, side: "
 /** Dry air, as the engine knows it. */
 const air: Dielectric = { name: "air", permittivity: 1, lossTangent: 0 };
 
-/** A round conductor by its nominal diameter. A tube is as good as solid at radio frequency: current stays in its skin. */
-const round = (conductor: Conductor): RoundConductor => ({
-  form: "solid",
-  layers: [{ metal: metalOf(conductor), outerRadius: conductor.diameter.value / 2 }],
-  holeRadius: 0,
-  effectiveRadiusRatio: 1,
-  resistanceFactor: 1,
-});
+/** A round conductor by its nominal diameter: its layers, or solid of one metal. A tube without a wall is as good as solid. */
+const round = (conductor: Conductor): RoundConductor =>
+  sectionOf(conductor) ?? {
+    form: "solid",
+    layers: [{ metal: metalOf(conductor), outerRadius: conductor.diameter.value / 2 }],
+    holeRadius: 0,
+    effectiveRadiusRatio: 1,
+    resistanceFactor: 1,
+  };
 
 const metalOf = ({ material, conductivity, permeability }: Conductor) => ({
   name: material,

@@ -37,11 +37,11 @@ function hangingOf(spot: ShapeSpot, { name, length, tension }: FileWire, wire: C
 
 /** A wire's conductor: `wire`, or `diameter` and `material` on its entry. */
 function ownWire(spot: ShapeSpot, wire: FileWire, index: number): Conductor {
-  const { diameter, material, form, insulation } = wire;
+  const { diameter, material, form, wall, insulation } = wire;
   const path = [...spot.path, index];
   const named = { ...spot, name: wire.name };
   if (diameter === undefined && material === undefined) {
-    if (insulation || form)
+    if (insulation || form || wall)
       spot.build.report(path, "value", fault("This wire needs its diameter and material too.", "diameter, material"));
     return wireOf(named, wire.wire, `wires.${index}.wire`);
   }
@@ -50,7 +50,7 @@ function ownWire(spot: ShapeSpot, wire: FileWire, index: number): Conductor {
     spot.build.report(path, "value", fault(message, "wire: 2 mm copper"));
     return wireOf(named, wire.wire, `wires.${index}.wire`);
   }
-  const read = readLongConductor({ diameter, material, form, insulation });
+  const read = readLongConductor({ diameter, material, form, wall, insulation });
   if (read.ok) return read.value;
   spot.build.report([...path, "material"], "value", read.fault);
   return wireOf(named, undefined, `wires.${index}.wire`);

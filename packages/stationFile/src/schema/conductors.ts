@@ -12,12 +12,14 @@ const sleeve = entry("Insulation", {
   wall: quantity("length", wallRule),
   material: word(...(insulationNames as [string, ...string[]])).optional(),
   permittivity: quantity("number", { least: 1, most: 100 }).optional(),
+  "loss tangent": quantity("number", { least: 0, most: 1 }).optional(),
 });
 
 export const longConductor = {
   diameter: quantity("length", diameterRule),
   material: written<string>(text("a metal"), parsed),
   form: word("wire", "tube").optional(),
+  wall: quantity("length", wallRule).optional(),
   insulation: sleeve.optional(),
 };
 
@@ -25,6 +27,7 @@ interface LongConductor {
   readonly diameter: Quantity;
   readonly material: string;
   readonly form?: "wire" | "tube" | undefined;
+  readonly wall?: Quantity | undefined;
   readonly insulation?: z.output<typeof sleeve> | undefined;
 }
 
@@ -32,12 +35,21 @@ interface LongConductor {
 export function readLongConductor(long: LongConductor): Parsed<Conductor> {
   const { insulation } = long;
   const form = long.form ?? "wire";
-  if (!insulation) return conductorOf(long.diameter, form, long.material, null);
+  const wall = long.wall ?? null;
+  if (wall && form === "wire") return faulty("Only a tube has a wall.", "form: tube");
+  if (wall && wall.high > long.diameter.low / 2)
+    return faulty("The wall of a tube is at most half of its diameter.", "a thinner wall");
+  if (!insulation) return conductorOf(long.diameter, form, long.material, null, wall);
   if (insulation.material === undefined && insulation.permittivity === undefined) {
     return faulty("Insulation needs its material or its permittivity.", "material or permittivity");
   }
-  const read = insulationOf(insulation.material ?? "insulation", insulation.wall, insulation.permittivity ?? null);
-  return read.ok ? conductorOf(long.diameter, form, long.material, read.value) : read;
+  const read = insulationOf(
+    insulation.material ?? "insulation",
+    insulation.wall,
+    insulation.permittivity ?? null,
+    insulation["loss tangent"] ?? null,
+  );
+  return read.ok ? conductorOf(long.diameter, form, long.material, read.value, wall) : read;
 }
 
 const longForm = entry("A conductor", longConductor).transform((long, context): Conductor => {

@@ -86,6 +86,7 @@ export const wireEntry = entry("A wire", {
   diameter: longConductor.diameter.optional(),
   material: longConductor.material.optional(),
   form: longConductor.form,
+  wall: longConductor.wall,
   insulation: longConductor.insulation,
 });
 

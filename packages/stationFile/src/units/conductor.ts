@@ -1,6 +1,6 @@
 /** A round conductor as people write it: "2 mm copper in 0.8 mm PVC", "30 mm tube aluminium", "1.6 mm copper bare". */
-import type { Conductor, Quantity } from "@feedpath/engine";
-import { conductorMetals, insulations, perfectMetal } from "../catalogue/wireMaterials";
+import type { Conductor, Metal, Quantity } from "@feedpath/engine";
+import { type CladMetal, cladMetals, conductorMetals, insulations, perfectMetal } from "../catalogue/wireMaterials";
 import { plainSymbols } from "./amount";
 import { dimensions } from "./dimensions";
 import { type Fault, faulty, type Parsed, parsed } from "./fault";
@@ -12,17 +12,19 @@ const expectedConductor = "2 mm copper in 0.8 mm PVC, or 30 mm tube aluminium";
 export const diameterRule = { least: 1e-5, most: 3 };
 export const wallRule = { least: 1e-6, most: 0.1 };
 
-export const metalNames: readonly string[] = [...conductorMetals.map((metal) => metal.name), perfectMetal.name];
+const metals: readonly (Metal | CladMetal)[] = [...conductorMetals, ...cladMetals, perfectMetal];
+export const metalNames: readonly string[] = metals.map((metal) => metal.name);
 export const insulationNames: readonly string[] = insulations.map((plastic) => plastic.name);
 
-/** A conductor of a named metal; the fault names the nearest one. Insulation null for a bare wire. */
+/** A conductor of a named metal; the fault names the nearest one. Insulation null for a bare wire, wall null where it is not stated. */
 export function conductorOf(
   diameter: Quantity,
   form: "wire" | "tube",
   material: string,
   insulation: Conductor["insulation"],
+  wall: Quantity | null = null,
 ): Parsed<Conductor> {
-  const metal = [...conductorMetals, perfectMetal].find((known) => known.name === material);
+  const metal = metals.find((known) => known.name === material);
   if (!metal) return unknownWord("metal", material, metalNames);
   return parsed({
     diameter,
@@ -30,6 +32,8 @@ export function conductorOf(
     material: metal.name,
     conductivity: metal.conductivity,
     permeability: metal.permeability,
+    ...("core" in metal ? { cladding: { thickness: metal.thickness(diameter.value), core: metal.core } } : {}),
+    ...(wall ? { wall } : {}),
     insulation,
   });
 }
@@ -40,16 +44,18 @@ function unknownWord<T>(kind: string, word: string, words: readonly string[]): P
   return faulty(`No ${kind} "${shown(word)}" is known. ${hint}`, orList(words), { nearest: near });
 }
 
-/** Insulation of a named plastic; its permittivity is the catalogue's range. */
+/** Insulation of a named plastic; its permittivity and loss tangent are the catalogue's. Of another material what is not stated is none. */
 export function insulationOf(
   material: string,
   wall: Quantity,
   permittivity: Quantity | null,
+  lossTangent: Quantity | null = null,
 ): Parsed<Conductor["insulation"]> {
   const plastic = insulations.find((known) => known.name === material);
-  if (permittivity) return parsed({ material, wall, permittivity });
-  if (!plastic) return unknownWord("insulation", material, insulationNames);
-  return parsed({ material, wall, permittivity: plastic.permittivity });
+  const loss = lossTangent ?? plastic?.lossTangent;
+  const known = permittivity ?? plastic?.permittivity;
+  if (!known) return unknownWord("insulation", material, insulationNames);
+  return parsed({ material, wall, permittivity: known, ...(loss ? { lossTangent: loss } : {}) });
 }
 
 function withMend(parsedConductor: Parsed<Conductor>, text: string, wrong: string): Parsed<Conductor> {

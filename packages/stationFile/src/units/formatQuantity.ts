@@ -147,7 +147,8 @@ export function formatConductor(conductor: Conductor): string | null {
   const sleeve = insulation ? ` in ${formatQuantity(insulation.wall, "length")} ${insulation.material}` : "";
   const text = `${formatQuantity(conductor.diameter, "length")} ${form}${conductor.material}${sleeve}`;
   const read = parseConductor(text);
-  const same = read.ok && read.value.insulation?.permittivity.value === insulation?.permittivity.value;
+  const same =
+    read.ok && !conductor.wall && JSON.stringify(read.value.insulation) === JSON.stringify(conductor.insulation);
   return same ? text : null;
 }
 

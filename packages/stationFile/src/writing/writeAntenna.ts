@@ -18,13 +18,20 @@ const length = (quantity: Quantity): string => formatQuantity(quantity, "length"
 export function writeConductor(conductor: Conductor): Leaf {
   const text = formatConductor(conductor);
   if (text !== null) return text;
-  const { diameter, material, form, insulation } = conductor;
+  const { diameter, material, form, wall, insulation } = conductor;
   const sleeve = insulation && {
     wall: length(insulation.wall),
     permittivity: formatQuantity(insulation.permittivity, "number"),
+    "loss tangent": insulation.lossTangent && formatQuantity(insulation.lossTangent, "number"),
     material: insulation.material === "insulation" ? undefined : insulation.material,
   };
-  return present({ diameter: length(diameter), material, form, insulation: sleeve ? present(sleeve) : undefined });
+  return present({
+    diameter: length(diameter),
+    material,
+    form,
+    wall: wall && length(wall),
+    insulation: sleeve ? present(sleeve) : undefined,
+  });
 }
 
 export function writeAntenna(writing: Writing, antenna: Antenna, place: string): Branch {

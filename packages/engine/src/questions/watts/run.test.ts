@@ -109,7 +109,7 @@ describe("watts", () => {
     walk(ask(plainStation()));
   });
 
-  it("lists that insulation is taken without loss where there is any", () => {
+  it("lists that insulation is taken without loss where its loss tangent is not known, and else counts its heat", () => {
     const bare = levelDipole(20.1, 12);
     const insulation = { material: "PVC", wall: exactly(8e-4), permittivity: exactly(3.5) };
     const sleeved = { ...bare, wire: { ...copper(2e-3), insulation } } as typeof bare;
@@ -119,5 +119,17 @@ describe("watts", () => {
       );
     expect(told(bare)).toEqual([]);
     expect(told(sleeved)[0]).toMatchObject({ value: "without loss" });
+    const lossy = (lossTangent: number) =>
+      ({
+        ...bare,
+        wire: { ...copper(2e-3), insulation: { ...insulation, lossTangent: exactly(lossTangent) } },
+      }) as typeof bare;
+    expect(told(lossy(0.03))).toEqual([]);
+    const heat = (shape: typeof bare) =>
+      (answered(plainStation({ antennas: [antennaOf(shape)] })).values.heatInWires as { value: number }).value;
+    const lossless = heat(lossy(0));
+    // Proportional to the loss while it is small: twice the loss tangent, twice the heat.
+    expect((heat(lossy(0.02)) - lossless) / (heat(lossy(0.01)) - lossless)).toBeCloseTo(2, 1);
+    expect(heat(lossy(0.01))).toBeGreaterThan(lossless);
   });
 });
