@@ -14,6 +14,7 @@ export const engineLayers = {
   fields: ["numerics", "quantity", "ground", "kernels", "wires"],
   station: ["quantity", "lines"],
   antenna: ["numerics", "quantity", "conductors", "ground", "lines", "networks", "wires", "station"],
+  starters: ["numerics", "quantity", "lines", "station"],
   chain: [
     "numerics",
     "quantity",

@@ -64,6 +64,8 @@ export type * from "./quantity/quantity";
 export { between, exactly, isQuantity, isUncertain, within } from "./quantity/quantity";
 export type * from "./questions/common/question";
 export { findQuestion, questions } from "./questions/registry";
+export { findStarter, starters } from "./starters/registry";
+export type { Feeding, Starter } from "./starters/starter";
 export type * from "./station/antennaDescription";
 export type * from "./station/path";
 export type * from "./station/place";

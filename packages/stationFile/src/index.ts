@@ -7,6 +7,7 @@ export { decodeStationBytes } from "./reading/decodeBytes";
 export type { ReadOptions, ReadResult } from "./readStation";
 export { readStation } from "./readStation";
 export { stationSchema } from "./schema/jsonSchema";
+export { startingText } from "./starting/startingText";
 export type { TouchstoneResult } from "./touchstone/readTouchstone";
 export { readTouchstone } from "./touchstone/readTouchstone";
 export type { Dimension, DimensionName } from "./units/dimensions";

@@ -1,5 +1,5 @@
 import { writeFileSync } from "node:fs";
-import { questions } from "@feedpath/engine";
+import { questions, starters } from "@feedpath/engine";
 import { nearestWord, readStation } from "@feedpath/station-file";
 import { fromCaller } from "../files/callerFolder";
 import { exampleNames, exampleText, exampleTitle } from "../files/examples";
@@ -7,6 +7,7 @@ import { checkPlaceForFile } from "../files/replaceFile";
 import { wrongCommand } from "../tell/commandProblem";
 import { exitStatus } from "../tell/exitStatus";
 import type { Terminal } from "../tell/terminal";
+import { antennaText, bothGiven, frequencyAlone } from "./beginAntenna";
 import { type AddCommand, examples } from "./command";
 
 /** The plainest station: one dipole, one line. */
@@ -50,18 +51,39 @@ function filesNamed(text: string): readonly string[] {
   return names;
 }
 
-function begin(file: string, from: string, terminal: Terminal): number {
-  checkExample(from);
-  const text = exampleText(from);
+interface Asked {
+  readonly from?: string;
+  readonly antenna?: string;
+  readonly frequency?: string;
+}
+
+/** Writes the text, or prints it where no file is named. */
+function handOut(file: string | undefined, text: string, what: string, terminal: Terminal): number {
+  if (file === undefined) {
+    terminal.print(text);
+    return exitStatus.answered;
+  }
   writeNew(file, text);
   const files = filesNamed(text);
   const missing =
     files.length > 0 ? `\nThe example names ${files.join(", ")}: put your own there, or take the lines out.` : "";
   terminal.remark(
-    `Wrote ${file}, a copy of the example "${from}". Change it to your own station, then:\n` +
+    `Wrote ${file}, ${what}. Change it to your own station, then:\n` +
       `  feedpath check ${file}\n  feedpath ask ${questions[0]?.id} ${file}${missing}`,
   );
   return exitStatus.answered;
+}
+
+function begin(file: string | undefined, asked: Asked, terminal: Terminal): number {
+  const { from = usual, antenna, frequency } = asked;
+  if (antenna !== undefined) {
+    if (asked.from !== undefined) throw bothGiven(antenna);
+    const text = antennaText(antenna, frequency);
+    return handOut(file, text, `${antenna} with its usual dimensions`, terminal);
+  }
+  if (frequency !== undefined) throw frequencyAlone(frequency);
+  checkExample(from);
+  return handOut(file, exampleText(from), `a copy of the example "${from}"`, terminal);
 }
 
 function listOfExamples(): string {
@@ -70,23 +92,32 @@ function listOfExamples(): string {
   return `\nThe examples:\n${names.map((name) => `  ${name.padEnd(width)}   ${exampleTitle(name)}`).join("\n")}\n`;
 }
 
+function listOfAntennas(): string {
+  const width = Math.max(...starters.map(({ name }) => name.length));
+  return `\nThe antennas:\n${starters.map(({ name, says }) => `  ${name.padEnd(width)}   ${says}`).join("\n")}\n`;
+}
+
 export const addBegin: AddCommand = (program, terminal, done) => {
   program
     .command("begin")
-    .summary("start a new station file from an example")
+    .summary("start a new station file from an example or a usual antenna")
     .description(
-      "Writes a new station file, a copy of an example to change into your own. A file that exists is never touched.",
+      "Writes a new station file to change into your own: a copy of an example, or a usual antenna with its usual dimensions at a frequency. A file that exists is never touched; without a file the text is printed.",
     )
-    .argument("<file>", "name of the new file, such as mine.yaml")
-    .option("--from <example>", "which example", usual)
+    .argument("[file]", "name of the new file, such as mine.yaml")
+    .option("--from <example>", `which example (default: "${usual}")`)
+    .option("--antenna <name>", "which antenna instead of an example")
+    .option("--frequency <value>", 'its frequency, such as "7.1 MHz"')
     .option("--quiet", "no remarks")
+    .addHelpText("after", listOfAntennas)
     .addHelpText("after", listOfExamples)
     .addHelpText(
       "after",
       examples(
         ["feedpath begin mine.yaml", "a copy of the plainest example"],
         ["feedpath begin mine.yaml --from rooftop-flat", "a copy of another"],
+        ['feedpath begin mine.yaml --antenna "inverted L" --frequency 7.1MHz', "a usual antenna"],
       ),
     )
-    .action((file: string, { from }: { from: string }) => done(begin(file, from, terminal)));
+    .action((file: string | undefined, asked: Asked) => done(begin(file, asked, terminal)));
 };

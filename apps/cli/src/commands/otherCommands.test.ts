@@ -1,7 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { questions } from "@feedpath/engine";
+import { questions, starters } from "@feedpath/engine";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { exampleNames, exampleText } from "../files/examples";
 import { optionName } from "../parameters/optionName";
@@ -71,6 +71,36 @@ describe("feedpath begin", () => {
     expect(status).toBe(2);
     expect(err).toContain('Did you mean "harbour-school-club"?');
     for (const name of exampleNames()) expect(err).toContain(name);
+  });
+
+  it("writes a usual antenna, which checks without problems", async () => {
+    const { status } = await feedpath("begin", at("l.yaml"), "--antenna", "inverted L", "--frequency", "7.1MHz");
+    expect(status).toBe(0);
+    expect(readFileSync(join(cwd, "l.yaml"), "utf8")).toContain("station: Inverted L for 7.1 MHz");
+    expect((await feedpath("check", at("l.yaml"))).out).toContain("has no problems");
+  });
+
+  it("prints the text where no file is named", async () => {
+    const { status, out } = await feedpath("begin", "--antenna", "dipole", "--frequency", "14.2 MHz");
+    expect(status).toBe(0);
+    expect(out).toContain("frequency: 14.2 MHz");
+  });
+
+  it.each([
+    [["--antenna", "invertd L", "--frequency", "7.1 MHz"], 'Did you mean "inverted L"?'],
+    [["--antenna", "dipole"], "Say for which frequency"],
+    [["--antenna", "dipole", "--frequency", "7.1"], "MHz"],
+    [["--antenna", "dipole", "--frequency", "7.1 MHz", "--from", "rooftop-flat"], "not both"],
+    [["--frequency", "7.1 MHz"], "goes with an antenna"],
+  ])("tells what is wrong with %j", async (options, message) => {
+    const { status, err } = await feedpath("begin", at("none.yaml"), ...options);
+    expect(status).toBe(2);
+    expect(err).toContain(message);
+  });
+
+  it("lists every antenna in its help", async () => {
+    const { out } = await feedpath("begin", "--help");
+    for (const { name } of starters) expect(out).toContain(name);
   });
 });
 
