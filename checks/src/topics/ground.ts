@@ -4,8 +4,10 @@ import {
   cableDielectric,
   cableMetals,
   complexPermittivity,
+  layersAt,
   penetrationDepth,
   reflection,
+  water,
 } from "@feedpath/engine";
 import { readStation } from "@feedpath/station-file";
 import { input, type PublishedRow } from "../ledger/publishedRow";
@@ -55,10 +57,17 @@ function namedSoil(row: PublishedRow) {
   const name = row.id.split(".").at(-1)!.replaceAll("_", " ");
   const text = `feedpath: 1\nstation: soil\nfrequency: 7 MHz\ntransmitter: { power: 1 W }\npath: []\nantenna: { dipole: { length: 20 m, height: 10 m, wire: 2 mm copper } }\nground: ${name}\n`;
   const { station, problems } = readStation(text, { fileName: "soil.yaml" });
-  if (station?.ground.kind !== "soil") {
-    throw new Error(`ground: ${name} is not read: ${problems.map((p) => p.message).join(" ")}`);
-  }
-  return { eps_r: station.ground.permittivity.value, "sigma_S/m": station.ground.conductivity.value };
+  const [layer] = station ? layersAt(station.ground, 7e6) : [];
+  if (!layer) throw new Error(`ground: ${name} is not read: ${problems.map((p) => p.message).join(" ")}`);
+  return { eps_r: layer.relativePermittivity, "sigma_S/m": layer.conductivity };
+}
+
+function waterOf(row: PublishedRow) {
+  const salty = row.id.startsWith("p527.sea");
+  const salinity = salty ? input(row, "S_g/kg") : 0;
+  const found = water(1e9 * input(row, "f_GHz"), input(row, "T_C"), salinity);
+  const permittivity = { "eps'": found.relativePermittivity, "eps''": found.dielectricLoss };
+  return salty ? { ...permittivity, "sigma_S/m": found.ionicConductivity } : permittivity;
 }
 
 export const ground: Topic = {
@@ -71,6 +80,7 @@ export const ground: Topic = {
       rows: /^ground\.p527-3\.(sea_water|wet_ground|fresh_water|medium_dry_ground|very_dry_ground)$/,
       compute: namedSoil,
     },
+    { rows: /^p527\.(pure|sea)\./, compute: waterOf },
     { rows: /^mat\.cu$/, compute: () => ({ "sigma_MS/m": cableMetals.copper.conductivity / 1e6 }) },
     { rows: /^mat\.al$/, compute: () => ({ "sigma_MS/m": cableMetals.aluminium.conductivity / 1e6 }) },
     { rows: /^mat\.air$/, compute: () => ({ eps_r: cableDielectric("air")!.permittivity }) },

@@ -271,6 +271,7 @@ describe("what stands around", () => {
       name: "unknown",
       permittivity: { value: 15, low: 3, high: 30, basis: "unknown", tied: "soil" },
       conductivity: { value: 1e-3, low: 1e-4, high: 1e-2, basis: "unknown", tied: "soil" },
+      range: { from: 1e4, to: 30e6 },
     });
     expect(soil("wet ground")).toMatchObject({
       permittivity: { value: 30 },

@@ -33,6 +33,10 @@ export function beyondSoilData(
   ground: Ground,
   frequency: number,
 ): { readonly from: number; readonly to: number } | null {
+  if (ground.kind === "soil") {
+    const { range } = ground;
+    return range && (frequency < range.from || frequency > range.to) ? range : null;
+  }
   if (ground.kind !== "layers") return null;
   for (const constant of ground.layers.flatMap((l) => [l.permittivity, l.conductivity])) {
     if (!("kind" in constant) || !readSpectrum(constant, frequency).outside) continue;

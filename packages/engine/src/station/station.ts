@@ -57,7 +57,14 @@ export type SoilConstant = Quantity | Extract<Spectrum, { readonly kind: "points
 export type Ground =
   | { readonly kind: "free space" }
   | { readonly kind: "perfect" }
-  | { readonly kind: "soil"; readonly name: string; readonly permittivity: Quantity; readonly conductivity: Quantity }
+  | {
+      readonly kind: "soil";
+      readonly name: string;
+      readonly permittivity: Quantity;
+      readonly conductivity: Quantity;
+      /** Hz, between which the source of a named soil holds; left out where the file gives the values. */
+      readonly range?: { readonly from: number; readonly to: number };
+    }
   | {
       readonly kind: "layers";
       /** A soil of the catalogue; left out for what the file describes itself. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { between, exactly, within } from "../quantity/quantity";
 import { antennaOf, copper, levelDipole, linePart, pathOf, plainStation } from "../testing/plainStation";
+import { layersAt } from "./soilAtFrequency";
 import { movedStation, uncertainInputs } from "./uncertainInputs";
 
 const soil = (tied?: string) => ({
@@ -32,6 +33,34 @@ describe("uncertain inputs", () => {
       "permittivity of the soil",
       "conductivity of the soil",
     ]);
+  });
+
+  it("names layers of the soil, and counts tied points by frequency as one", () => {
+    const point = (frequency: number, low: number, high: number) => ({
+      frequency,
+      quantity: { ...between(low, high), tied: "permittivity of layer 2" },
+    });
+    const ground = {
+      kind: "layers" as const,
+      layers: [
+        { permittivity: between(3, 5), conductivity: exactly(1e-3), thickness: between(1, 3) },
+        {
+          permittivity: { kind: "points" as const, points: [point(3e6, 20, 25), point(30e6, 10, 15)] },
+          conductivity: exactly(5e-3),
+          thickness: null,
+        },
+      ],
+    };
+    const station = plainStation({ ground });
+    const inputs = uncertainInputs(station);
+    expect(inputs.map((i) => i.name)).toEqual([
+      "permittivity of layer 1 of the soil",
+      "thickness of layer 1 of the soil",
+      "the permittivity of layer 2",
+    ]);
+    const moved = movedStation(station, inputs[2]!, "low").ground;
+    expect(layersAt(moved, 3e6)[1]!.relativePermittivity).toBe(20);
+    expect(layersAt(moved, 30e6)[1]!.relativePermittivity).toBe(10);
   });
 
   it("counts the temperature of a line: it moves its loss", () => {

@@ -104,8 +104,9 @@ const plainWords = (key: Key): string => String(key).replace(/([A-Z])/g, (c) => 
 
 /** "length of line 1", "height of the dipole", "permittivity of the insulation". */
 function nameOf(station: Station, place: readonly Key[]): string {
-  const what = words(place.filter((key) => typeof key === "string").at(-1) ?? "");
-  if (place[0] === "ground") return `${what} of the soil`;
+  const keys = place.filter((key) => typeof key === "string");
+  const what = words(keys.findLast((key) => key !== "points" && key !== "quantity") ?? "");
+  if (place[0] === "ground") return `${what} of ${ownLayer(station, place)}`;
   if (place[0] === "transmitter") return `${what} of the transmitter`;
   const owners = ownersOf(station, place);
   if (place.includes("insulation")) return `${what} of the insulation`;
@@ -116,6 +117,10 @@ function nameOf(station: Station, place: readonly Key[]): string {
   const name = owners.findLast((o) => typeof o.name === "string" && o.name !== "")?.name;
   return name === undefined ? what : `${what} of ${String(name)}`;
 }
+
+/** "the soil", "layer 2 of the soil". */
+const ownLayer = ({ ground }: Station, place: readonly Key[]): string =>
+  ground.kind === "layers" && ground.layers.length > 1 ? `layer ${Number(place[2]) + 1} of the soil` : "the soil";
 
 /** Objects on the way to a place, outermost first. */
 function ownersOf(station: Station, place: readonly Key[]): Record<string, unknown>[] {

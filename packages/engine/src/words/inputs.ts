@@ -9,9 +9,7 @@ export function inputSays(input: UncertainInput): string {
   const q = input.quantities[0]!;
   if (q.tied === "soil") {
     if (q.basis === "unknown") return "very dry to wet soil";
-    return input.quantities
-      .map((one, i) => `${soilKey(input.places[i]!)}${spanText(one, soilUnit(input.places[i]!))}`)
-      .join(", ");
+    return input.quantities.flatMap((one, i) => soilSays(one, input.places[i]!)).join(", ");
   }
   // Loss points move together: what they have in common is the share, not the decibels of the first.
   if (/decibelsPerMetre$/.test(input.place)) {
@@ -21,8 +19,13 @@ export function inputSays(input: UncertainInput): string {
   return spanText(q, unitOfPlace(input.place));
 }
 
-const soilKey = (place: readonly (string | number)[]): string => `${String(place.at(-1))} `;
-const soilUnit = (place: readonly (string | number)[]): Unit => unitOfPlace(place.join("."));
+/** Of values by frequency the first tells how wide they are. */
+function soilSays(q: Quantity, place: readonly (string | number)[]): string[] {
+  const point = place.indexOf("points");
+  if (point >= 0 && place[point + 1] !== 0) return [];
+  const keys = point < 0 ? place : place.slice(0, point);
+  return [`${String(keys.at(-1))} ${spanText(q, unitOfPlace(keys.join(".")))}`];
+}
 
 interface Unit {
   readonly name: string;
@@ -35,7 +38,7 @@ function spanText(q: Quantity, unit: Unit): string {
 }
 
 const unitNames: readonly (readonly [RegExp, string, number])[] = [
-  [/(length|height|Height|spacing|sag|wall|diameter|legs\.\d+|base|along|\.[0-2])$/, "m", 1],
+  [/(length|height|Height|thickness|spacing|sag|wall|diameter|legs\.\d+|base|along|\.[0-2])$/, "m", 1],
   [/conductivity$/, "mS/m", 1000],
   [/excessLoss$|decibelsPerMetre$/, "dB/100 m", 100],
   [/loss$/i, "dB", 1],
@@ -48,7 +51,8 @@ const unitNames: readonly (readonly [RegExp, string, number])[] = [
 ];
 
 function unitOfPlace(place: string): Unit {
-  const found = unitNames.find(([pattern]) => pattern.test(place));
+  const plain = place.replace(/\.points\.\d+\.quantity$|\.quantity$/, "");
+  const found = unitNames.find(([pattern]) => pattern.test(plain));
   return found ? { name: found[1], factor: found[2] } : { name: "", factor: 1 };
 }
 

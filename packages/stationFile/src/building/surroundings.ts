@@ -1,5 +1,18 @@
 /** Ground, earths, surroundings, people, what is wanted, and readings. */
-import type { Earth, Ground, Person, Place, Quantity, Reading, Station, Surrounding, Wanted } from "@feedpath/engine";
+import {
+  type Earth,
+  type Ground,
+  isUncertain,
+  type Person,
+  type Place,
+  type Quantity,
+  type Reading,
+  type SoilConstant,
+  type Spectrum,
+  type Station,
+  type Surrounding,
+  type Wanted,
+} from "@feedpath/engine";
 import { earthRange, footRange } from "../catalogue/ranges";
 import { namedSoil, soils, unknownSoil, unknownSoilReason } from "../catalogue/soils";
 import type { FileStation } from "../schema/station";
@@ -18,7 +31,8 @@ export function buildGround(build: Build, file: FileStation["ground"]): Ground {
   if (ground === "free space" || ground === "perfect") return { kind: ground };
   const known = soils.find((soil) => soil.name === ground);
   if (known) {
-    const values = `permittivity ${known.permittivity}, conductivity ${known.conductivity * 1e3} mS/m`;
+    const [permittivity, conductivity] = [known.permittivity, known.conductivity * 1e3].map((x) => x.toPrecision(3));
+    const values = `permittivity ${Number(permittivity)}, conductivity ${Number(conductivity)} mS/m`;
     list(build, "ground.conductivity", `values of ${known.name}`, values, `${known.source}; ${known.status}`);
     return namedSoil(known);
   }
@@ -27,26 +41,44 @@ export function buildGround(build: Build, file: FileStation["ground"]): Ground {
   return unknownSoil;
 }
 
+type Written = Quantity | Spectrum;
+
 interface Soil {
-  readonly permittivity: Quantity;
-  readonly conductivity: Quantity;
+  readonly permittivity: Written;
+  readonly conductivity: Written;
 }
 
+type Layer = Extract<Ground, { readonly kind: "layers" }>["layers"][number];
+
+/** One value, or points that move together: who measures wrong does so at all frequencies. */
+function soilConstant(written: Written, name: string): SoilConstant {
+  if (!("kind" in written)) return written;
+  if (written.kind === "constant") return written.quantity;
+  const tied = (quantity: Quantity): Quantity => (isUncertain(quantity) ? { ...quantity, tied: name } : quantity);
+  return { ...written, points: written.points.map((p) => ({ ...p, quantity: tied(p.quantity) })) };
+}
+
+/** A soil's values at `place` of the station; `of` says whose they are. */
+function soilValues(build: Build, soil: Soil, place: string, of: string): Pick<Layer, "permittivity" | "conductivity"> {
+  const value = (key: "permittivity" | "conductivity", dimension: "number" | "conductivity"): SoilConstant => {
+    const constant = soilConstant(soil[key], `${key} of ${of}`);
+    const quantity = "kind" in constant ? null : constant;
+    listUnknown(build, quantity, `${place}.${key}`, `${key} of ${of}`, dimension, unknownSoilReason);
+    return constant;
+  };
+  return { permittivity: value("permittivity", "number"), conductivity: value("conductivity", "conductivity") };
+}
+
+/** One soil; with values by frequency it is a single layer. */
 function soilOf(build: Build, soil: Soil): Ground {
-  listUnknown(build, soil.permittivity, "ground.permittivity", "permittivity of the soil", "number", unknownSoilReason);
-  listUnknown(
-    build,
-    soil.conductivity,
-    "ground.conductivity",
-    "conductivity of the soil",
-    "conductivity",
-    unknownSoilReason,
-  );
-  return { kind: "soil", name: "", permittivity: soil.permittivity, conductivity: soil.conductivity };
+  const { permittivity, conductivity } = soilValues(build, soil, "ground", "the soil");
+  if ("kind" in permittivity || "kind" in conductivity)
+    return { kind: "layers", layers: [{ permittivity, conductivity, thickness: null }] };
+  return { kind: "soil", name: "", permittivity, conductivity };
 }
 
 function layered(build: Build, layers: readonly (Soil & { readonly thickness?: Quantity | undefined })[]): Ground {
-  layers.forEach((layer, index) => {
+  const built = layers.map((layer, index): Layer => {
     const last = index === layers.length - 1;
     const path = ["ground", "layers", index];
     if (!last && layer.thickness === undefined) {
@@ -56,25 +88,10 @@ function layered(build: Build, layers: readonly (Soil & { readonly thickness?: Q
       const message = "The lowest layer goes down without end: leave its thickness out, or add the layer below.";
       build.report([...path, "thickness"], "key", fault(message, "no thickness"));
     }
-    const place = `ground.layers.${index}`;
-    listUnknown(
-      build,
-      layer.permittivity,
-      `${place}.permittivity`,
-      `permittivity of layer ${index + 1}`,
-      "number",
-      unknownSoilReason,
-    );
-    listUnknown(
-      build,
-      layer.conductivity,
-      `${place}.conductivity`,
-      `conductivity of layer ${index + 1}`,
-      "conductivity",
-      unknownSoilReason,
-    );
+    const values = soilValues(build, layer, `ground.layers.${index}`, `layer ${index + 1}`);
+    return { ...values, thickness: layer.thickness ?? null };
   });
-  return { kind: "layers", layers: layers.map((layer) => ({ ...layer, thickness: layer.thickness ?? null })) };
+  return { kind: "layers", layers: built };
 }
 
 export function buildEarths(build: Build, file: FileStation["earths"]): readonly Earth[] {

@@ -11,6 +11,7 @@ import { conductor } from "./conductors";
 import { entry } from "./entry";
 import { pathSchema } from "./path";
 import { direction, place, places } from "./places";
+import { points } from "./spectrum";
 import { fileName, name, note, quantity, quantityOrUnknown, span, title, word, wordOrQuantity } from "./values";
 import { written } from "./written";
 
@@ -50,9 +51,17 @@ const transmitter = entry("A transmitter", {
   "noise figure": quantity("decibels", { most: 100 }).optional(),
 });
 
+const permittivityRule = { least: 1, most: 100 };
+const conductivityRule = { most: 100 };
 const soilKeys = {
-  permittivity: quantityOrUnknown("number", { least: 1, most: 100 }, unknownPermittivity),
-  conductivity: quantityOrUnknown("conductivity", { most: 100 }, unknownConductivity),
+  permittivity: textOr(
+    quantityOrUnknown("number", permittivityRule, unknownPermittivity),
+    points("number", permittivityRule),
+  ),
+  conductivity: textOr(
+    quantityOrUnknown("conductivity", conductivityRule, unknownConductivity),
+    points("conductivity", conductivityRule),
+  ),
 };
 
 const layer = entry("A layer", { ...soilKeys, thickness: quantity("length", { above: 0 }).optional() });

@@ -1,10 +1,11 @@
 /** A station back to text: canonical, so that the same station always gives the same bytes. */
-import type { Ground, Station, Surrounding } from "@feedpath/engine";
+import type { Ground, SoilConstant, Station, Surrounding } from "@feedpath/engine";
 import { stringify } from "yaml";
 import { feedCount } from "../building/feedCount";
 import { formatAmount, formatDirection, formatPlace, formatQuantity, formatSpan } from "../units/formatQuantity";
 import { grammarVersion } from "../versions/version";
 import { writeAntenna, writeConductor } from "./writeAntenna";
+import { writeSpectrum } from "./writeComponents";
 import { writePath } from "./writePath";
 import { type Branch, type Leaf, present, type Writing, writing } from "./writing";
 
@@ -73,22 +74,25 @@ function writeAntennas(w: Writing, { antennas }: Station): Branch {
 
 function writeGround(ground: Ground): Leaf {
   if (ground.kind === "free space" || ground.kind === "perfect") return ground.kind;
-  if (ground.kind === "layers") {
-    return {
-      layers: ground.layers.map(({ permittivity, conductivity, thickness }) =>
-        present({
-          permittivity: formatQuantity(permittivity, "number"),
-          conductivity: formatQuantity(conductivity, "conductivity"),
-          thickness: thickness ? formatQuantity(thickness, "length") : undefined,
-        }),
-      ),
-    };
-  }
-  if (ground.name !== "") return ground.name;
+  if (ground.name) return ground.name;
+  if (ground.kind === "soil") return writeSoil(ground);
+  const [only, ...others] = ground.layers;
+  const byFrequency = only && ("kind" in only.permittivity || "kind" in only.conductivity);
+  if (byFrequency && others.length === 0) return writeSoil(only);
   return {
-    permittivity: formatQuantity(ground.permittivity, "number"),
-    conductivity: formatQuantity(ground.conductivity, "conductivity"),
+    layers: ground.layers.map((layer) =>
+      present({
+        ...writeSoil(layer),
+        thickness: layer.thickness ? formatQuantity(layer.thickness, "length") : undefined,
+      }),
+    ),
   };
+}
+
+function writeSoil(soil: { readonly permittivity: SoilConstant; readonly conductivity: SoilConstant }): Branch {
+  const value = (constant: SoilConstant, dimension: "number" | "conductivity"): Leaf =>
+    "kind" in constant ? writeSpectrum(constant, dimension) : formatQuantity(constant, dimension);
+  return { permittivity: value(soil.permittivity, "number"), conductivity: value(soil.conductivity, "conductivity") };
 }
 
 const writeEarths = ({ earths }: Station): Branch =>
