@@ -1,11 +1,14 @@
 /** What the model takes for granted, and what it leaves out. English. */
-import { significantNumber } from "../quantity/format";
+import { megahertz, significantNumber } from "../quantity/format";
 import { isPair } from "../station/isPair";
 import type { Part } from "../station/path";
+import { beyondSoilData } from "../station/soilAtFrequency";
 import type { Assumption, Station } from "../station/station";
 import { asSentence } from "./phrases";
 
 interface PointFacts {
+  /** Hz */
+  readonly frequency?: number;
   readonly tuner: { readonly name: string } | null;
   readonly notes: readonly string[];
   readonly antenna: {
@@ -62,6 +65,8 @@ export function assumptionsOfModel(station: Station, point: PointFacts, linePlac
   if (point.antenna.build.structure.wires.some((w) => w.insulation && w.insulation.lossTangent === undefined)) {
     made.push(assumption("insulation of the wires", "without loss", "its loss tangent is not known", "antennas"));
   }
+  const known = point.frequency === undefined ? null : beyondSoilData(station.ground, point.frequency);
+  if (known) made.push(soilBeyond(known, point.frequency!));
   for (const { name, value, reason } of point.antenna.build.assumed)
     made.push(assumption(name, value, reason, "antennas"));
   for (const note of point.resolved.notes) made.push(assumption("path", note, "from the file", "path"));
@@ -69,6 +74,13 @@ export function assumptionsOfModel(station: Station, point: PointFacts, linePlac
     made.push(assumption(names.join(", "), note, "nothing more is known of it", "path"));
   }
   return made;
+}
+
+/** What is taken of a soil at a frequency its values are not given for. Hz. */
+function soilBeyond(known: { readonly from: number; readonly to: number }, frequency: number): Assumption {
+  const span = known.from === known.to ? megahertz(known.from) : `${megahertz(known.from)} to ${megahertz(known.to)}`;
+  const nearest = megahertz(frequency < known.from ? known.from : known.to);
+  return assumption("soil", `as at ${nearest}`, `its values are known for ${span} only`, "ground");
 }
 
 /** Remarks "NAME: text" by their text, so that what holds for several parts is told once. */
