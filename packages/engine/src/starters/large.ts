@@ -33,7 +33,7 @@ export function helix(d: {
   const around = (x: number, from: number, turn: number): Place =>
     place(x, from * Math.sin(turn), d.height - from * Math.cos(turn));
   const turned = (i: number): Place =>
-    around(d.round / 20 + (d.rise * i) / piecesPerTurn, radius, (2 * Math.PI * i) / piecesPerTurn);
+    around(d.round / 40 + (d.rise * i) / piecesPerTurn, radius, (2 * Math.PI * i) / piecesPerTurn);
   const [hub, foot] = [place(0, 0, d.height), around(0, radius, 0)];
   const coil = Array.from(
     { length: d.turns * piecesPerTurn },

@@ -42,7 +42,7 @@ export const trapDipole = (d: {
   return { ...dipole(d), loads: [{ kind: "trap", component, ...onBothLegs(d.fromFeed) }] };
 };
 
-const round = (x: number): number => Number(x.toPrecision(4));
+const round = (x: number): number => Number(x.toPrecision(3));
 
 /** Level dipoles on one feed point, the shorter ones with their ends lower. */
 export function fanDipole(d: { lengths: readonly number[]; height: number; wire: Conductor }): Antenna {

@@ -13,19 +13,26 @@ export interface LogPeriodicConstants {
   readonly spacing: number;
 }
 
-/** Half wave at the lowest frequency, somewhat longer: common practice. The shortest resonates this far above the highest. */
+/** Longest element, in wavelengths at the lowest frequency. */
 const longest = 0.5;
-const headroom = 1.35;
+
+/**
+ * Several elements work at each frequency: how far above the highest one the shortest must resonate,
+ * 1.1 + 7.7 (1 - ratio)² cot α, cot α = 4 spacing/(1 - ratio). Carrel 1961, from memory.
+ */
+const activeRegion = ({ ratio, spacing }: LogPeriodicConstants): number =>
+  1.1 + 7.7 * (1 - ratio) ** 2 * ((4 * spacing) / (1 - ratio));
 
 /** Lengths of the elements and their places along the boom, longest first. */
 export function logPeriodicRow(
-  { ratio, spacing }: LogPeriodicConstants,
+  constants: LogPeriodicConstants,
   from: number,
   to: number,
 ): (readonly [length: number, along: number])[] {
+  const { ratio, spacing } = constants;
   const row: [number, number][] = [];
   let [length, along] = [longest * wavelengthAt(from), 0];
-  const last = (longest * wavelengthAt(to)) / headroom;
+  const last = (longest * wavelengthAt(to)) / activeRegion(constants);
   for (;;) {
     row.push([length, along]);
     if (length <= last) return row;
