@@ -16,25 +16,33 @@ export interface Scan extends Lengths {
   readonly feed: Fit<[number]>;
 }
 
-/** Lengths searched, as shares of the present one: the widest that can be worked out. */
-const shares: readonly (readonly [number, number])[] = [
-  [0.7, 1.4],
-  [0.82, 1.22],
-  [0.93, 1.07],
-];
+/** Lengths searched, as shares of the present one: first, where that has no lowest SWR, and where it cannot be worked out. */
+const usual = [0.82, 1.22] as const;
+const wide = [0.65, 1.5] as const;
+const narrow = [0.93, 1.07] as const;
 const mostIntervals = 32;
 /** A valley this much shallower in SWR than the deepest still counts, where it is nearer. */
 const asGood = 0.1;
 
 /** Null where no span of lengths can be worked out. */
 export function* scanLengths(bench: Bench, path: FeedPath): Generator<void, Scan | null> {
+  const scan = yield* scanOver(bench, path, usual);
+  if (scan === null) return yield* scanOver(bench, path, narrow);
+  if (scan.lowestSwr !== null) return scan;
+  const wider = yield* scanOver(bench, path, wide);
+  return wider ?? scan;
+}
+
+function* scanOver(
+  bench: Bench,
+  path: FeedPath,
+  [shorter, longer]: readonly [number, number],
+): Generator<void, Scan | null> {
   const { length, least } = bench.trimmed;
-  for (const [shorter, longer] of shares) {
-    const span = { from: Math.max(least, shorter * length), to: Math.max(least * 1.1, longer * length) };
-    const feed = yield* fitLine((l) => feedPointAt(bench, bench.frequency, l), span, mostIntervals);
-    if (feed) return { span, feed, ...lengthsOf(bench, path, feed, span, length) };
-  }
-  return null;
+  const span = { from: Math.max(least, shorter * length), to: Math.max(least * 1.1, longer * length) };
+  const exact = (l: number) => feedPointAt(bench, bench.frequency, l, bench.frequency);
+  const feed = yield* fitLine(exact, span, mostIntervals);
+  return feed && { span, feed, ...lengthsOf(bench, path, feed, span, length) };
 }
 
 /** The marks on a fitted curve; of several as good as each other the ones nearest to `near`. */

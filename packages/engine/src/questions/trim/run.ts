@@ -39,7 +39,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
   if ("refused" in bench) return refusal(trim, station, bench.refused, bench.mend);
   const { measured, unused } = measuredDip(station, worked.band, numeric(parameters, "measuredLowest"));
   const present = workPoint(station, worked.band, worked.frequency, worked.solver, { tuner: "through" });
-  const study = "refused" in present ? null : yield* studyLengths(bench, present, measured?.dip ?? null);
+  const study = "refused" in present ? null : yield* studyLengths(bench, present, measured?.dip ?? null, worked.bounds);
   if (study === null) {
     const mend =
       "a path that runs from the transmitter to one feed point, and a length from which something can be cut";
@@ -108,7 +108,9 @@ function benchOf(worked: Worked, element: number | null): Bench | { readonly ref
       mend: "a path, or a switch in another position, that leads to one feed point",
     };
   const trimmed = trimmedOf(station, feed, speedOfLight / frequency, element);
-  return "refused" in trimmed ? trimmed : { station, band, solver, frequency, trimmed, rated: point.ratedResistance };
+  if ("refused" in trimmed) return trimmed;
+  const refinement = point.antenna.solution?.method.refinement ?? 1;
+  return { station, band, solver, frequency, trimmed, rated: point.ratedResistance, refinement };
 }
 
 /** Least effect of an input on the length that is told, as a share of it. */

@@ -17,7 +17,7 @@ export interface Shares {
   readonly thickness: number | null;
   readonly insulation: number | null;
   readonly ground: number | null;
-  /** Lowest SWR at the feed point instead of X = 0. */
+  /** Lowest SWR at the feed point instead of X = 0; at the transmitter where `path` is null. */
   readonly lowestSwr: number | null;
   /** Lowest SWR at the transmitter instead of at the feed point. */
   readonly path: number | null;
@@ -42,22 +42,27 @@ export function* shareLengths(bench: Bench, scan: Scan): Generator<void, Shares>
     grounded && resonance !== null ? yield* resonanceOf({ ...bench, station: free }, resonance) : resonance;
   const bare =
     insulated && noGround !== null ? yield* resonanceOf({ ...bench, station: bared(free) }, noGround) : noGround;
+  const atFeed = difference(lowestSwrAtFeedPoint, resonance);
+  // Where a transformer lies between, the lowest SWR on the rated load lies elsewhere at the wire: then both steps are told as one.
+  const apart = atFeed === null || Math.abs(atFeed) > oneStep * bench.trimmed.length;
   return {
     inVacuum,
     thickness: difference(bare, inVacuum),
     insulation: insulated ? difference(noGround, bare) : null,
     ground: grounded ? difference(resonance, noGround) : null,
-    lowestSwr: difference(lowestSwrAtFeedPoint, resonance),
-    path: difference(lowestSwr, lowestSwrAtFeedPoint),
+    lowestSwr: apart ? difference(lowestSwr, resonance) : atFeed,
+    path: apart ? null : difference(lowestSwr, lowestSwrAtFeedPoint),
   };
 }
 
+/** Lowest SWR and X = 0 at the wire lie nearer than this share of the length where no transformer lies between. */
+const oneStep = 0.03;
 const reach = 0.12;
 const mostIntervals = 8;
 
 function* resonanceOf(bench: Bench, near: number): Generator<void, number | null> {
   const span = { from: Math.max(bench.trimmed.least, (1 - reach) * near), to: (1 + reach) * near };
-  const feed = yield* fitLine((l) => feedPointAt(bench, bench.frequency, l), span, mostIntervals);
+  const feed = yield* fitLine((l) => feedPointAt(bench, bench.frequency, l, bench.frequency), span, mostIntervals);
   return (
     feed &&
     nearestTo(

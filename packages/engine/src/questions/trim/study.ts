@@ -1,11 +1,13 @@
 /** The whole study of one station: lengths at the wanted frequency, the dip over frequency while it is cut, and what is in doubt. */
 import type { WorkedPoint } from "../../chain/workedPoint";
-import { type Bounds, moveInputs, type Numbers } from "../common/bounds";
+import type { Station } from "../../station/station";
+import { movedStation } from "../../station/uncertainInputs";
+import { type Bounds, combine, type InputEffect, type Numbers } from "../common/bounds";
 import type { Progress } from "../common/question";
 import { type Bench, feedPointAt, pointAt } from "./bench";
 import { type DipCurve, dipAt, dipCurve, type Plane, zeroReactanceAt } from "./dips";
 import { type FeedPath, feedPath } from "./feedPath";
-import { fitLine, fitPlane } from "./fit";
+import { fitPlane, fitRoughly } from "./fit";
 import { lengthsOf, type Scan, scanLengths } from "./lengthScan";
 
 export interface Study {
@@ -23,19 +25,24 @@ export interface Study {
   /** At the length of lowest SWR at the transmitter, and at that of X = 0. */
   readonly best: WorkedPoint | null;
   readonly resonant: WorkedPoint | null;
-  readonly bounds: Bounds & { readonly skipped: readonly string[] };
+  readonly bounds: Bounds;
 }
 
 /** Least reach of the dip curve around the wanted length, as a share of it, and how far it goes to take in what was measured. */
 const leastReach = 0.08;
 const mostReach = 0.22;
 const margin = 0.03;
+/** Uncertain inputs are followed this far from the wanted length. */
+const doubtReach = 0.06;
 
-/** `measured`: a frequency of lowest SWR that the curve has to reach, Hz. Null where no length can be worked out. */
+/**
+ * `measured`: a frequency of lowest SWR that the curve has to reach, Hz. `known`: what inputs do at the present length. Null where no length can be worked out.
+ */
 export function* studyLengths(
   bench: Bench,
   present: WorkedPoint,
   measured: number | null,
+  known: Bounds,
 ): Generator<Progress, Study | null> {
   const path = feedPath(bench.station, bench.band, "transmitter");
   if (path === null) return null;
@@ -45,7 +52,7 @@ export function* studyLengths(
   const plane = yield* counted(planeAround(bench, scan, measured), 28, "lengths and frequencies");
   const centre = target ?? scan.resonance;
   const dips = plane && centre !== null ? dipCurve(plane, path, bench.rated, centre, bench.frequency) : null;
-  const bounds = yield* moveLengths(bench, scan);
+  const bounds = yield* moveLengths(bench, scan, known);
   const { length } = bench.trimmed;
   const inside = plane !== null && length >= plane.lengths.from && length <= plane.lengths.to;
   const expected = centre === null ? bench.frequency : (bench.frequency * centre) / length;
@@ -76,37 +83,65 @@ function* planeAround(bench: Bench, scan: Scan, measured: number | null): Genera
       from: (bench.frequency * (1 - margin)) / (1 + reach),
       to: (bench.frequency * (1 + margin)) / (1 - reach),
     };
-    const feed = yield* fitPlane((f, l) => feedPointAt(bench, f, l), frequencies, lengths);
+    const feed = yield* fitPlane((f, l) => feedPointAt(bench, f, l, frequencies.to), frequencies, lengths);
     if (feed) return { feed, frequencies, lengths };
   }
   return null;
 }
 
-/** Lengths with every uncertain input at its ends, from five solves around the nominal ones. */
-function* moveLengths(bench: Bench, scan: Scan): Generator<Progress, Study["bounds"]> {
+/** Inputs that move none of these by more at either end cannot move a length by a millimetre. */
+const telling: Readonly<Record<string, number>> = {
+  feedPointResistance: 0.05,
+  feedPointReactance: 0.05,
+  swrAtTransmitter: 0.002,
+};
+
+const isTelling = ({ atLow, atHigh }: InputEffect, nominal: Numbers): boolean =>
+  Object.entries(telling).some(([name, least]) =>
+    [atLow, atHigh].some((end) => Math.abs((end[name] ?? 0) - (nominal[name] ?? 0)) > least),
+  );
+
+/** Lengths with every uncertain input that matters at its ends, from four solves each around the nominal ones. */
+function* moveLengths(bench: Bench, scan: Scan, known: Bounds): Generator<Progress, Study["bounds"]> {
   const index = bench.station.bands.indexOf(bench.band);
   const centre = scan.lowestSwr ?? scan.resonance ?? bench.trimmed.length;
   const span = {
-    from: Math.max(scan.span.from, centre * (1 - leastReach)),
-    to: Math.min(scan.span.to, centre * (1 + leastReach)),
+    from: Math.max(scan.span.from, centre * (1 - doubtReach)),
+    to: Math.min(scan.span.to, centre * (1 + doubtReach)),
+  };
+  const lengthsFor = function* (station: Station): Generator<void, Numbers | null> {
+    const moved: Bench = {
+      ...bench,
+      station,
+      band: station.bands[index]!,
+      rated: station.transmitter.designedFor.value,
+    };
+    const path = feedPath(station, moved.band, "transmitter");
+    const feed = path && (yield* fitRoughly((l) => feedPointAt(moved, bench.frequency, l, bench.frequency), span));
+    return path && feed ? numbersOf(lengthsOf(moved, path, feed, span, centre)) : null;
   };
   const nominal = numbersOf(scan);
-  return yield* moveInputs(
-    bench.station,
-    nominal,
-    function* (station) {
-      const moved: Bench = {
-        ...bench,
-        station,
-        band: station.bands[index]!,
-        rated: station.transmitter.designedFor.value,
-      };
-      const path = feedPath(station, moved.band, "transmitter");
-      const feed = path && (yield* fitLine((l) => feedPointAt(moved, bench.frequency, l), span, 4));
-      return path && feed ? numbersOf(lengthsOf(moved, path, feed, span, centre)) : null;
-    },
-    "uncertain values",
-  );
+  const told = known.effects.filter((effect) => isTelling(effect, known.nominal));
+  const of = 8 * told.length + 4;
+  const rough = yield* counted(lengthsFor(bench.station), of, "uncertain values");
+  const effects: InputEffect[] = [];
+  for (const { input } of told) {
+    const at = function* (end: "low" | "high"): Generator<Progress, Numbers> {
+      const moved = yield* counted(lengthsFor(movedStation(bench.station, input, end)), of, "uncertain values");
+      return moved && rough ? shiftedBy(nominal, rough, moved) : nominal;
+    };
+    effects.push({ input, atLow: yield* at("low"), atHigh: yield* at("high") });
+  }
+  return { nominal, ...combine(nominal, effects), effects };
+}
+
+/** The nominal numbers moved by what lies between two rough ones, so that the error of these cancels. */
+function shiftedBy(nominal: Numbers, rough: Numbers, moved: Numbers): Numbers {
+  const shifted = Object.entries(nominal).map(([name, value]) => {
+    const [a, b] = [rough[name] ?? null, moved[name] ?? null];
+    return [name, value === null || a === null || b === null ? value : value + b - a] as const;
+  });
+  return Object.fromEntries(shifted);
 }
 
 const numbersOf = ({ lowestSwr, lowestSwrAtFeedPoint, resonance }: Omit<Scan, "span" | "feed">): Numbers => ({

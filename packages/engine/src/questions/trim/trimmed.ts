@@ -140,8 +140,7 @@ function keptOf(shape: Shape, antenna: Antenna, element: string | null): string[
   const kept = element === null ? [] : [`only the element "${element}" changes, the others stay as they are`];
   if (shape.kind === "loop") kept.push("the loop keeps its form and grows or shrinks about its feed point");
   if (shape.kind === "beam") kept.push("only the driven element changes, the others stay as they are");
-  if (slopes(shape))
-    kept.push("the ends move along the line of their leg: slope and sag stay in proportion");
+  if (slopes(shape)) kept.push("the ends move along the line of their leg: slope and sag stay in proportion");
   if (antenna.loads.length > 0)
     kept.push("coils, traps and other loads stay where they are: only the outer ends change");
   return kept;

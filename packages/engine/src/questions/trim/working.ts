@@ -59,7 +59,12 @@ function sharesStep({ shares: s, facts: f }: Shown): WorkingStep[] {
     ["thickness and form of the bare wire, with its ends", s.thickness],
     ["insulation", s.insulation],
     ["the ground at this height, and what is connected to it", s.ground],
-    ["lowest SWR at the wire instead of X = 0", s.lowestSwr],
+    [
+      s.path === null
+        ? "lowest SWR at the transmitter instead of X = 0 at the wire"
+        : "lowest SWR at the wire instead of X = 0",
+      s.lowestSwr,
+    ],
     ["seen through the path", s.path],
   ];
   const told = steps.flatMap(([what, by]) => (by === null ? [] : [`${what} ${signed(by)}`]));
