@@ -24,13 +24,9 @@ export function addAntenna(station: Station, antenna: Antenna, growing: Growing)
   const { built, standing } = withRaisedEnds(station, onOneFeed(antenna));
   const placed = placeLoads(antenna, built);
   if (placed.refused) {
-    growing.refused = {
-      why: `not computed yet: ${placed.refused}`,
-      mend: "the same antenna without it, or a later version",
-    };
+    growing.refused = { why: placed.refused, mend: "`on`, `from feed` or `length` of that load" };
     return;
   }
-  growing.notComputed.push(...placed.notComputed.map((n) => `not computed yet: ${n}`));
   const start = growing.wires.length;
   const feeds = feedsOf(station, antenna, placed.built, growing);
   if ("refused" in feeds) {

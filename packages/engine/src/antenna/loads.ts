@@ -11,8 +11,8 @@ export interface PlacedLoads {
   /** The antenna with the wires of its hats; the loads count its wires. */
   readonly built: Built;
   readonly loads: readonly LumpedLoad[];
+  /** Why a load cannot be where the file puts it. */
   readonly refused: string | null;
-  readonly notComputed: readonly string[];
 }
 
 /** A load of its own length acts in this many places along it, each no shorter than some radii. */
@@ -39,10 +39,10 @@ export function placeLoads(antenna: Antenna, built: Built): PlacedLoads {
       if (trouble) return refuse(built, `the ${load.kind} on "${load.on}": ${trouble}`);
     }
   }
-  return { ...withHats(built, loads, hats), refused: null, notComputed: [] };
+  return { ...withHats(built, loads, hats), refused: null };
 }
 
-const refuse = (built: Built, what: string): PlacedLoads => ({ built, loads: [], refused: what, notComputed: [] });
+const refuse = (built: Built, what: string): PlacedLoads => ({ built, loads: [], refused: what });
 
 function putHat({ built, feeds }: Place, leg: Leg, load: Load, hats: PlacedHat[]): string | null {
   const spots = spotsOn(built, leg, feeds, load.fromFeed === "end" ? "end" : load.fromFeed.value);

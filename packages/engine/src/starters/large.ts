@@ -94,25 +94,25 @@ export function rhombic(d: {
 export const largeStarters: readonly Starter[] = [
   {
     name: "helix",
-    says: "five turns of about a wavelength before a reflector of spokes, for circular polarisation",
+    says: "four turns of about a wavelength before a reflector of spokes, for circular polarisation",
     rule: "1.15 wavelengths round, 13 degrees of pitch: Kraus, Antennas (from memory)",
     feeding: { kind: "transformer", ohms: 140 },
     at: (f) => {
       const w = wavelengthAt(f);
       const wire = copperTube(Math.max(2e-3, Number((w / 200).toPrecision(1))));
       const round = 1.15 * w;
-      const size = { turns: 5, round, rise: round * Math.tan((13 * Math.PI) / 180), spokes: 8, spoke: 0.4 * w };
+      const size = { turns: 4, round, rise: round * Math.tan((13 * Math.PI) / 180), spokes: 6, spoke: 0.4 * w };
       return helix({ ...size, height: Math.max(4, 1.5 * w), wire });
     },
   },
   {
     name: "rhombic",
-    says: "a level rhombus of legs two and a half waves long, ended by a resistor",
-    rule: "legs of 2.5 wavelengths, 28 degrees to either side: textbooks, from memory; 800 ohm",
+    says: "a level rhombus of legs two waves long, ended by a resistor",
+    rule: "legs of 2 wavelengths, 31 degrees to either side: textbooks, from memory; 800 ohm",
     feeding: { kind: "balun", ohms: 800 },
     at: (f) => {
       const w = wavelengthAt(f);
-      const size = { leg: 2.5 * w, halfAngle: (28 * Math.PI) / 180, resistance: 800 };
+      const size = { leg: 2 * w, halfAngle: (31 * Math.PI) / 180, resistance: 800 };
       return rhombic({ ...size, height: Math.max(usualHeight(w), 0.6 * w), wire: wireFor(w) });
     },
   },
