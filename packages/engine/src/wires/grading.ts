@@ -24,8 +24,8 @@ export interface MeshRule {
 const fewestPairs = 4;
 
 /**
- * The rule for a frequency (Hz). Free ends of bare wires get elements of one radius over the refinement. Measured on half-wave
- * dipoles of 1 and 10 mm radius at 7 MHz: about 0.05 ohm from the converged value after extrapolation.
+ * The rule for a frequency (Hz). Measured on half-wave dipoles of 1 to 60 mm radius, 7 to 28 MHz: below 0.06 ohm from the
+ * converged value after extrapolation.
  */
 export function meshRule(frequency: number, refinement: number): MeshRule {
   const wavelength = speedOfLight / frequency;
@@ -73,10 +73,17 @@ function pairLengths(length: number, first: Side, last: Side, largest: number, g
  */
 const shortestSleevedInOuterRadii = 5;
 
+/**
+ * Elements at free ends of bare wires, in radii, over the refinement. The charge rises there as one over the root of the
+ * distance, which hats take up only in proportion to their length: one radius left a thick dipole (0.006 wavelengths) an
+ * error of 1.1 ohm, twice the estimate; a sixteenth leaves 0.06 ohm for 12 unknowns more.
+ */
+const freeEndInRadii = 1 / 16;
+
 /** Length of the element at a free end, m. */
 function freeEnd(wire: Wire, rule: MeshRule): number {
   if (wire.insulation) return shortestSleevedInOuterRadii * wire.insulation.outerRadius;
-  return wire.radius / rule.refinement;
+  return (freeEndInRadii * wire.radius) / rule.refinement;
 }
 
 /** The pair of elements at one end of a wire. */

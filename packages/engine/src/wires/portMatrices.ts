@@ -6,7 +6,7 @@ import type { Port } from "./mesh";
 
 /** The goal for the estimated error of a port impedance: the larger of an absolute (ohm) and a relative bound. */
 const goalOhms = 0.5;
-const goalShare = 0.01;
+const goalShare = 0.005;
 
 /** One volt at each port in turn. */
 export function portVectors(length: number, ports: readonly Port[]): SplitVectors {

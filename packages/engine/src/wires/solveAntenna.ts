@@ -40,7 +40,7 @@ export interface AntennaSolution {
   readonly fineAdmittance: readonly (readonly Complex[])[];
   /** Estimated error of the port impedances in ohm: a third of the difference to the halved mesh, largest entry. */
   readonly errorEstimate: number;
-  /** The estimate over the goal, 0.5 ohm or 1 per cent of the port's impedance: the goal is met up to 1. */
+  /** The estimate over the goal, 0.5 ohm or 0.5 per cent of the port's impedance: the goal is met up to 1. */
   readonly errorOverGoal: number;
   readonly goalMet: boolean;
   readonly unknowns: number;

@@ -31,7 +31,7 @@ describe("validateStructure", () => {
     ["no feed", { ...base, feeds: [] }, free, "no feed"],
     ["a wire without length", withWires(wire(far, far)), free, "no length"],
     ["a negative radius", replaced({ radius: -1 }), free, "radius"],
-    ["a stub thicker than long", withWires(wire(far, [30, 0, 10.005])), free, "shorter than 8"],
+    ["a stub thicker than long", withWires(wire(far, [30, 0, 10.005])), free, "shorter than 20"],
     ["a wire thick for its wavelength", replaced({ radius: 0.5 }), free, "0.01 wavelengths"],
     [
       "insulation inside the wire",

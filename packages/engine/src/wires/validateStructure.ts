@@ -1,10 +1,10 @@
 /** What the moment method here cannot hold, said before any memory is taken. */
 import { speedOfLight } from "../numerics/vacuum";
-import { wireLength } from "./geometry";
+import { distanceBetween, wireLength } from "./geometry";
 import { type MeshRule, meshRule, wireNodes } from "./grading";
 import { findJunctions, sameplace } from "./junctions";
 import { countSamplePoints } from "./samplePoints";
-import { isRealSoil, type Sleeve, type Soil, type Structure } from "./structure";
+import { isRealSoil, type Sleeve, type Soil, type Structure, type Wire } from "./structure";
 import { feedProblems } from "./validateFeeds";
 import { portProblems } from "./validatePorts";
 import { spacingProblems } from "./validateSpacing";
@@ -15,9 +15,10 @@ export const mostUnknowns = 1500;
 const mostSamplePoints = 1500;
 /** Wires thicker than this share of a wavelength carry currents around themselves that the method does not know. */
 const thickestInWavelengths = 0.01;
-const shortestInRadii = 8;
-/** Bars of grids are as thick as a sixth of their length. */
-const shortestBarInRadii = 6;
+/** A wire that ends in the air is thinner than a tenth of its length. */
+const shortestInRadii = 20;
+/** Pieces between others, such as the link of a close pair, and bars of grids. */
+const shortestLinkInRadii = 6;
 /** Over soil: heights below these are outside of what was checked. */
 const lowestHeight = 0.02;
 const lowestInRadii = 10;
@@ -29,7 +30,7 @@ const metres = (x: number): string => `${Number(x.toPrecision(4))} m`;
 /** Everything that stands against solving, as sentences with the bound that is broken; empty when all is well. */
 export function validateStructure(structure: Structure, soil: Soil, frequency: number): string[] {
   if (!(frequency > 0 && Number.isFinite(frequency))) return [`frequency ${frequency} Hz: expected a positive number`];
-  const basics = [...soilProblems(soil), ...wireProblems(structure, speedOfLight / frequency)];
+  const basics = [...soilProblems(soil), ...wireProblems(structure, soil, speedOfLight / frequency)];
   if (basics.length > 0) return basics;
   const problems = [
     ...heightProblems(structure, soil),
@@ -58,7 +59,7 @@ function soilProblems(soil: Soil): string[] {
     : [...problems, `soil in layers: layer ${flawed + 1} has no thickness: expected metres above 0`];
 }
 
-function wireProblems(structure: Structure, wavelength: number): string[] {
+function wireProblems(structure: Structure, soil: Soil, wavelength: number): string[] {
   if (structure.wires.length === 0) return ["the structure has no wires"];
   return structure.wires.flatMap((wire) => {
     const length = wireLength(wire);
@@ -74,9 +75,12 @@ function wireProblems(structure: Structure, wavelength: number): string[] {
       found.push(
         `${name}: insulation must lie outside of the wire and have a permittivity of 1 or more and a loss tangent of 0 or more`,
       );
-    const shortest = wire.bar ? shortestBarInRadii : shortestInRadii;
-    if (length < shortest * wire.radius)
-      found.push(`${name} is ${metres(length)} long: shorter than ${shortest} of its radii, no wire any more`);
+    const shortest = wire.bar || isLink(structure, soil, wire) ? shortestLinkInRadii : shortestInRadii;
+    if (length < shortest * wire.radius * (1 - 1e-9))
+      found.push(
+        `${name} is ${metres(length)} long and ${metres(2 * wire.radius)} thick: shorter than ${shortest} of its radii, ` +
+          "no wire any more; make it longer or thinner, or leave it out",
+      );
     if (wire.radius > thickestInWavelengths * wavelength)
       found.push(
         `${name} has radius ${metres(wire.radius)}: thicker than ${thickestInWavelengths} wavelengths ` +
@@ -85,6 +89,18 @@ function wireProblems(structure: Structure, wavelength: number): string[] {
     return found;
   });
 }
+
+/** Whether both ends go on: in another wire, in a contact, or in the perfect plane. */
+const isLink = (structure: Structure, soil: Soil, wire: Wire): boolean =>
+  [wire.from, wire.to].every(
+    (end) =>
+      (soil.kind === "perfect" && Math.abs(end[2]) <= sameplace) ||
+      (structure.contacts ?? []).some((c) => distanceBetween(c.at, end) <= sameplace) ||
+      structure.wires.some(
+        (other) =>
+          other !== wire && [other.from, other.to].some((place) => distanceBetween(place, end) <= sameplace),
+      ),
+  );
 
 const soundSleeve = ({ outerRadius, permittivity, lossTangent = 0 }: Sleeve, radius: number): boolean =>
   outerRadius > radius && permittivity >= 1 && lossTangent >= 0;

@@ -3,8 +3,10 @@
  * of 1/r with r^2 = x^2 + D^2, averaged over the azimuth between the two surfaces. The logarithm is split,
  * ln((x + r)/D) = ln((x + r)/b) - ln(D/b): the first part is periodic and analytic in azimuth (midpoint rule, error
  * about e^{-4 n asinh(x/2a)}), the mean of the second is known exactly. Splitting idea: Bruno and Haslam 2007.
- * Relative errors 1e-11 at worst (an element of a/4 beside one of 100 a).
+ * Relative errors 1e-11 down to elements of a/16, 1e-8 at a/64, beside ones of up to 1000 a.
  */
+
+const mostAzimuths = 500;
 
 interface Primitives {
   readonly f2: number;
@@ -17,7 +19,7 @@ function primitives(x: number, a: number, b: number): Primitives {
   const u = Math.abs(x);
   const mean = Math.sqrt(a * b);
   const needed = Math.ceil(9.5 / Math.asinh(Math.max(u, 1e-9 * b) / (2 * mean)));
-  const n = Math.min(64, Math.max(3, needed));
+  const n = Math.min(mostAzimuths, Math.max(3, needed));
   let f2 = 0;
   let f3 = 0;
   let f4 = 0;
