@@ -41,11 +41,11 @@ export function saysOfSoil(ground: Ground): string {
         : `soil ${constantsSay(ground)}`;
     case "layers": {
       if (ground.name !== undefined) return ground.name;
-      const [top, next] = ground.layers;
-      if (!top || !next) return "soil with values by frequency";
-      const more = ground.layers.length > 2 ? ", more below" : "";
-      const thickness = top.thickness ? `${metres(top.thickness.value)} of ` : "";
-      return `${thickness}soil ${constantsSay(top)} over ${constantsSay(next)}${more}`;
+      const [top, next, more] = ground.layers;
+      if (!top) return "soil";
+      if (!next) return `soil ${constantsSay(top)}, by frequency`;
+      const below = `below ${top.thickness ? metres(top.thickness.value) : "it"} ${constantsSay(next)}`;
+      return `soil ${constantsSay(top)}, ${below}${more ? ", and more layers" : ""}`;
     }
   }
 }

@@ -8,6 +8,9 @@ import type { StagePlan } from "./stagePlan";
 
 const isLossless = (drawing: Drawing): boolean => drawing.soil.kind === "free space" || drawing.soil.kind === "perfect";
 
+/** Where depth and soil are told, as a share of the width. */
+const notesStart = 0.737;
+
 /** Two fades over each other: 0.55 at the surface, 0.2 at 40 % of the depth, nothing at the bottom. */
 function tint(plan: StagePlan): Mark[] {
   const { width, surfaceY: y, soilDepth } = plan;
@@ -32,14 +35,15 @@ export function surfaceMarks(drawing: Drawing, plan: StagePlan): Mark[] {
   const boundaries = (drawing.soil.layerDepths ?? [])
     .map((depth) => depth * plan.ppm)
     .filter((d) => d < plan.soilDepth);
-  const layers = boundaries.map((depth) => line(y + depth, thin));
+  const end = plan.compact ? width : notesStart * width;
+  const layers = boundaries.map((d): Mark => ({ kind: "line", x1: 0, y1: y + d, x2: end, y2: y + d, stroke: thin }));
   return [{ kind: "group", id: "soil", marks: [...tint(plan), line(y, plain), ...layers] }];
 }
 
 function depthMarks(drawing: Drawing, plan: StagePlan, board: LabelBoard): Mark[] {
   const depth = drawing.soil.penetrationDepth;
   const { s, surfaceY: y, ppm, width, soilDepth } = plan;
-  const x = 0.737 * width;
+  const x = notesStart * width;
   const words =
     depth === null
       ? [drawing.soil.says]
