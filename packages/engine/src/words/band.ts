@@ -46,7 +46,7 @@ export interface BandFacts {
   } | null;
 }
 
-export type Trimmed = "wire" | "vertical" | "loop" | "driven element" | "antenna";
+export type Trimmed = "wire" | "vertical" | "loop" | "driven element" | "antenna" | "capacitor";
 
 /** "7.0 to 7.2 MHz": both ends with the same decimals. */
 const span = (f: BandFacts): string => {
@@ -133,6 +133,8 @@ export function bandAdvice(f: BandFacts): string {
     return `Tune at low power; where no match is found, ${f.tuner.lineBehind ? "a line some metres" : "a wire somewhat"} longer or shorter changes what the tuner meets.`;
   if (f.flattered) return "Much of this fine curve is loss: ask “Where does my power go?” before you trust it.";
   if (f.verdict === "good") return "Leave it.";
+  if (f.trimmed === "capacitor")
+    return `The curve is that of one setting of its capacitor: retune as you move; one setting covers ${widthText(f.usableWidth)}.`;
   const middle = (f.from + f.to) / 2;
   const off = f.lowestSwrFrequency - middle;
   if (f.lowestSwr >= f.limit && !f.lowestAtEdge)
@@ -154,6 +156,7 @@ const longer: Readonly<Record<Trimmed, string>> = {
   loop: "a little more wire in the loop",
   "driven element": "a little longer driven element",
   antenna: "a little more length in the antenna",
+  capacitor: "a little more capacitance",
 };
 const shorter: Readonly<Record<Trimmed, string>> = {
   wire: "a little shorter wire",
@@ -161,6 +164,7 @@ const shorter: Readonly<Record<Trimmed, string>> = {
   loop: "a little less wire in the loop",
   "driven element": "a little shorter driven element",
   antenna: "a little less length in the antenna",
+  capacitor: "a little less capacitance",
 };
 
 function trimAdvice(f: BandFacts, down: boolean): string {

@@ -96,8 +96,9 @@ function trimmedOf({ station, point }: Worked): Trimmed {
     case "vertical":
     case "loop":
       return shape.kind;
-    case "wires":
     case "small loop":
+      return "capacitor";
+    case "wires":
       return "antenna";
     default:
       return "wire";
