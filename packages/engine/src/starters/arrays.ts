@@ -152,14 +152,14 @@ export const arrayStarters: readonly Starter[] = [
   {
     name: "two phased verticals",
     says: "two quarter-wave masts a quarter wave apart, the front one fed a quarter wave later",
-    rule: quarterApart,
-    feeding: { kind: "tee", wavelengths: { back: 0.25, front: 0.5 } },
+    rule: `${quarterApart}; lines found with this program's own moment method for equal currents over average soil`,
+    feeding: { kind: "tee", wavelengths: { back: 0.17, front: 0.55 } },
     at: (f) => twoPhasedVerticals(wavelengthAt(f)),
   },
   {
     name: "four phased verticals",
     says: "four quarter-wave masts in a square, fed one after the other along its diagonal",
-    rule: quarterApart,
+    rule: `${quarterApart}; lines of a quarter, a half and three quarters of a wave alone do not give equal currents`,
     feeding: { kind: "tee", wavelengths: { back: 0.25, left: 0.5, right: 0.5, front: 0.75 } },
     at: (f) => fourPhasedVerticals(wavelengthAt(f)),
   },

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { gainInDecibels } from "../fields/gain";
 import { strongestDirection } from "../fields/strongestDirection";
-import { type Complex, complex, one, reciprocal } from "../numerics/complex";
+import { add, type Complex, complex, magnitude, multiply, one, reciprocal, scale, subtract } from "../numerics/complex";
 import { rootBetween } from "../numerics/crossings";
 import {
+  averageSoil,
   freeSpace,
   perfectPlane,
   type SolvedStarter,
@@ -129,6 +130,26 @@ describe("rows of elements", () => {
     const [front, back] = [gainInDecibels(driven, 0.01, east), gainInDecibels(driven, 0.01, 3 * east)];
     // Array factor 1 + cos of equal elements: textbooks; masts whose currents differ a little fill the null a little.
     expect(front - back).toBeGreaterThan(20);
+  });
+
+  it("two masts get those currents from one tee by the lengths of their lines", () => {
+    const feeding = findStarter("two phased verticals")!.feeding;
+    const waves = feeding.kind === "tee" ? feeding.wavelengths : {};
+    const currents: Record<string, Complex> = { back: one, front: complex(0, -1) };
+    const { structure, impedances } = solveStarter(
+      twoPhasedVerticals(wavelengthAt(7.1e6)),
+      averageSoil,
+      7.1e6,
+      currents,
+    );
+    // Telegrapher's equations without loss on 75 ohm: both lines must want the same voltage at the tee.
+    const [back, front] = structure.feeds.map(({ name }, i) => {
+      const angle = 2 * Math.PI * waves[name]!;
+      const current = currents[name]!;
+      const atFeed = multiply(impedances[i]!, current);
+      return add(scale(atFeed, Math.cos(angle)), multiply(complex(0, 75 * Math.sin(angle)), current));
+    });
+    expect(magnitude(subtract(back!, front!)) / magnitude(back!)).toBeLessThan(0.1);
   });
 
   it("a log-periodic row keeps its gain and its match over the band", () => {

@@ -12,12 +12,14 @@ const usualFrequency = (name: string): number => {
   return ["beam", "log-periodic", "rhombic", "small transmitting loop"].includes(name) ? 14.2e6 : 7.1e6;
 };
 
-/** Currents at the feeds: one feed, or equal ones that lag by the length of their lines. */
+/** Currents at the feeds: one feed, or equal ones from the back to the front, each a quarter of a period later. */
 function currentsFor(feeding: Feeding): Record<string, Complex> {
   if (feeding.kind === "line to one feed") return { [feeding.feed]: one };
   if (feeding.kind !== "tee") return {};
+  const periods: Record<string, number> = { back: 0, left: 0.25, right: 0.25 };
+  const front = "left" in feeding.wavelengths ? 0.5 : 0.25;
   const lag = (waves: number) => complex(Math.cos(2 * Math.PI * waves), -Math.sin(2 * Math.PI * waves));
-  return Object.fromEntries(Object.entries(feeding.wavelengths).map(([feed, waves]) => [feed, lag(waves)]));
+  return Object.fromEntries(Object.keys(feeding.wavelengths).map((feed) => [feed, lag(periods[feed] ?? front)]));
 }
 
 describe("the starters", () => {
