@@ -5,6 +5,7 @@
  *   |kz u + kr n|^2 = |a q + k^2 n|^2 / kr^2,   |v|^2 = |m|^2 - |q - a n|^2 / kr^2.
  */
 import { buildKernelTable } from "../ground/kernelTable";
+import { octaveSampler } from "../ground/octaveSampler";
 import { powerNodes } from "../ground/powerNodes";
 import type { SoilSurface } from "../ground/soilSurface";
 import type { Reach } from "../ground/spectrum";
@@ -12,30 +13,44 @@ import type { ComplexPlane, Kernels, Spectrum } from "../kernels/door";
 import { complex } from "../numerics/complex";
 import type { DrivenAntenna } from "../wires/driveAntenna";
 import { type HeightGroups, tablesBetween } from "../wires/heightGroups";
+import { imageLoss } from "./imageHeat";
 
 const powerTail = 14;
 
-/** Weights of the kernels that multiply m m (horizontal), q q (scalar), n n (vertical), and q n (imaginary part of it). */
+/**
+ * Weights of the kernels that multiply m m (horizontal), q q (scalar), n n (vertical), and q n (imaginary part of it).
+ * Without images the scalar kernel's limit c for large decay is left out: integral of c e^{-as} J0 da over all a is
+ * c (cos(kR)/R + integral of sin(kz s) J0 dkz from 0 to k); its first part is imageHeat's, the second stays here.
+ */
 function powerSpectrum(surface: SoilSurface, reach: Reach): Spectrum {
   const { k } = surface;
-  const nodes = powerNodes(surface, reach, powerTail).evanescent;
+  const { propagating, evanescent } = powerNodes(surface, reach, powerTail);
+  const limit = reach.lessImages ? imageLoss(surface) / (4 * Math.PI) : 0;
+  const waves = reach.lessImages ? propagating : [];
+  const nodes = [...waves, ...evanescent];
   const plane = (): ComplexPlane => ({ re: new Float64Array(nodes.length), im: new Float64Array(nodes.length) });
   const spectrum = {
-    propagating: 0,
+    propagating: waves.length,
     steep: reach.steep,
     depth: Float64Array.from(nodes, (n) => n.depth),
-    radial: Float64Array.from(nodes, (n) => Math.hypot(k, n.depth)),
+    radial: Float64Array.from(nodes, (n, i) =>
+      i < waves.length ? Math.sqrt(Math.max(0, k * k - n.depth ** 2)) : Math.hypot(k, n.depth),
+    ),
     horizontal: plane(),
     scalar: plane(),
     vertical: plane(),
     cross: plane(),
   };
-  nodes.forEach(({ depth: a, weight }, i) => {
+  waves.forEach(({ weight }, i) => {
+    spectrum.scalar.im[i] = weight * limit;
+  });
+  evanescent.forEach(({ depth: a, weight }, e) => {
+    const i = waves.length + e;
     const { tm, te } = surface.transmit(complex(0, -a));
     const radialSquared = k * k + a * a;
     const w = (weight * a) / (2 * Math.PI);
     spectrum.horizontal.re[i] = w * te;
-    spectrum.scalar.re[i] = (w * (tm * a * a - te)) / radialSquared;
+    spectrum.scalar.re[i] = (w * (tm * a * a - te)) / radialSquared - weight * limit;
     spectrum.vertical.re[i] = (w * (tm * k ** 4 - te * a * a)) / radialSquared;
     spectrum.vertical.im[i] = (2 * w * a * (tm * k * k + te)) / radialSquared;
   });
@@ -55,7 +70,7 @@ function chargeMoments(driven: DrivenAntenna): ComplexPlane {
   return q;
 }
 
-/** Watts carried into the soil by evanescent waves. */
+/** Watts carried into the soil by evanescent waves, less what imageHeat holds. */
 export function nearSoilHeat(
   driven: DrivenAntenna,
   groups: HeightGroups,
@@ -65,7 +80,11 @@ export function nearSoilHeat(
   const { position, direction, count } = driven.solution.model.points;
   // Phase constant 0: these kernels are real, nothing is to be taken out.
   const tables = tablesBetween(groups, (reach) =>
-    buildKernelTable(powerSpectrum(surface, reach), 0, reach, kernels.sumSpectrum),
+    buildKernelTable(
+      0,
+      reach,
+      octaveSampler(reach, (part) => powerSpectrum(surface, part), kernels.sumSpectrum),
+    ),
   );
   const q = chargeMoments(driven);
   const c = driven.moments;

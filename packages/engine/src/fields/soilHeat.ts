@@ -8,6 +8,7 @@ import type { Kernels } from "../kernels/door";
 import { complex } from "../numerics/complex";
 import type { DrivenAntenna } from "../wires/driveAntenna";
 import { groupByHeight } from "../wires/heightGroups";
+import { imageHeat } from "./imageHeat";
 import { nearSoilHeat } from "./nearSoilHeat";
 import { emptySum, sumMoments } from "./radiationSums";
 
@@ -28,7 +29,8 @@ export function soilHeat(driven: DrivenAntenna, soil: RealSoil, kernels: Kernels
     const azimuths = fewestAzimuths + 2 * Math.ceil((radial * whole.largestDistance) / 2);
     propagating += weight * depth * ringPower(driven, waves, depth, radial, azimuths);
   }
-  return propagating / (4 * Math.PI * Math.PI) + nearSoilHeat(driven, groups, surface, kernels);
+  const evanescent = nearSoilHeat(driven, groups, surface, kernels) + imageHeat(driven, soil, surface, kernels);
+  return propagating / (4 * Math.PI * Math.PI) + evanescent;
 }
 
 const sum = emptySum();

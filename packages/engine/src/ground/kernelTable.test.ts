@@ -3,6 +3,7 @@ import { sumSpectrum } from "../kernels/reference/spectralSums";
 import { add, type Complex, complex, divide, exponential, multiply, scale, subtract, zero } from "../numerics/complex";
 import { gaussLegendre } from "../numerics/gaussLegendre";
 import { buildKernelTable } from "./kernelTable";
+import { octaveSampler } from "./octaveSampler";
 import { complexPermittivity, decayingRoot } from "./soilMedium";
 import { buildSpectrum } from "./spectrum";
 
@@ -92,7 +93,11 @@ describe("reflected kernels", () => {
         const k = (2 * Math.PI * frequency) / 299792458;
         const eps = complexPermittivity(soil, frequency);
         const reach = { smallestSum: 3, largestSum: 30, largestDistance: 25, steep: true };
-        const table = buildKernelTable(buildSpectrum(k, eps, reach), k, reach, sumSpectrum);
+        const table = buildKernelTable(
+          k,
+          reach,
+          octaveSampler(reach, (part) => buildSpectrum(k, eps, part), sumSpectrum),
+        );
         const out = new Float64Array(8);
         const places = [
           [0, 3],
@@ -123,7 +128,11 @@ describe("reflected kernels", () => {
     const k = (2 * Math.PI * frequency) / 299792458;
     const eps = complexPermittivity(soils[0]!, frequency);
     const reach = { smallestSum: 0.1, largestSum: 0.1, largestDistance: 6, steep: true };
-    const table = buildKernelTable(buildSpectrum(k, eps, reach), k, reach, sumSpectrum);
+    const table = buildKernelTable(
+      k,
+      reach,
+      octaveSampler(reach, (part) => buildSpectrum(k, eps, part), sumSpectrum),
+    );
     const out = new Float64Array(8);
     for (const rho of [0, 0.037, 0.41, 2.3]) {
       const exact = bruteForce(k, eps, rho, 0.1);

@@ -2,10 +2,9 @@
  * Reflected kernels as tables: smooth once the distance R to the image, its phase and (for the cross kernel) rho are
  * taken out. Chebyshev in u = ln(R/s)/ln(Rmax/s), in pieces halved until they resolve, times Chebyshev in ln s.
  */
-import type { Spectrum } from "../kernels/door";
 import { chebyshevPoints, lagrangeRow } from "../numerics/barycentric";
 import type { Reach } from "./spectrum";
-import { type Axes, type Piece, rangeOf, type Sampler, samplePieces } from "./tablePieces";
+import { type Axes, type Piece, type PlaceSampler, rangeOf, samplePieces } from "./tablePieces";
 
 const nodesInU = 12;
 /** Tried in turn until the s axis is resolved; what the last leaves unresolved is reported. */
@@ -20,15 +19,15 @@ export interface KernelTable {
 
 const single = { points: new Float64Array(1), weights: new Float64Array([1]) };
 
-/** Tables of the spectrum inside its reach; `k` (rad/m) is the phase constant taken out of them. */
-export function buildKernelTable(spectrum: Spectrum, k: number, reach: Reach, sample: Sampler): KernelTable {
+/** Tables of what `sample` says inside its reach; `k` (rad/m) is the phase constant taken out of them. */
+export function buildKernelTable(k: number, reach: Reach, sample: PlaceSampler): KernelTable {
   const flat = reach.largestSum / reach.smallestSum < 1 + 1e-9;
   const column = reach.largestDistance < 1e-6 * reach.smallestSum;
   const u = column ? { ...single, points: new Float64Array([-1]) } : chebyshevPoints(nodesInU);
   const choices = flat ? [1] : nodesInS;
   for (const nodes of choices) {
     const axes = { reach, k, u, lnS: flat ? single : chebyshevPoints(nodes) };
-    const sampled = samplePieces(axes, spectrum, sample, nodes !== choices.at(-1));
+    const sampled = samplePieces(axes, sample, nodes !== choices.at(-1));
     if (sampled) return { lookUp: reader(axes, sampled.pieces, flat, column), unresolved: sampled.unresolved };
   }
   throw new Error("kernel table: the last choice of nodes is always taken");

@@ -5,6 +5,7 @@
  */
 import { complex } from "../numerics/complex";
 import { gaussLegendre } from "../numerics/gaussLegendre";
+import type { spectralEnd } from "./spectralEnd";
 import type { Reach, SpectralNode } from "./spectrum";
 
 const rule = gaussLegendre(10);
@@ -65,12 +66,12 @@ const evenEdges = (from: number, to: number, widest: number): number[] => {
   return Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
 };
 
-/** As spectralNodes, for a surface that lets through `transmit`; `k` in rad/m, decay kept to e^-tail. */
+/** As spectralNodes, for a surface that lets through `transmit`; `k` in rad/m, decay kept as spectralEnd says. */
 export function layeredPowerNodes(
   k: number,
   transmit: Transmit,
   reach: Reach,
-  tail: number,
+  { end, share }: ReturnType<typeof spectralEnd>,
 ): { propagating: SpectralNode[]; evanescent: SpectralNode[] } {
   const widest = (2.4 * Math.PI) / (reach.largestSum + reach.largestDistance);
   const decays = Math.min(widest, 6 / reach.smallestSum);
@@ -80,9 +81,9 @@ export function layeredPowerNodes(
   return {
     propagating: resolved(evenEdges(0, k, Math.min(widest, k / 2)), panel(1), least),
     evanescent: resolved(
-      evenEdges(0, tail / reach.smallestSum, Math.min(decays, (8 * k + 1 / reach.smallestSum) / 4)),
+      evenEdges(0, end, Math.min(decays, (8 * k + 1 / reach.smallestSum) / 4)),
       panel(-1),
       least,
-    ),
+    ).map(({ depth, weight }) => ({ depth, weight: weight * share(depth) })),
   };
 }

@@ -4,10 +4,12 @@
  * near kz = 0 (surface-wave pole) and near the branch point of nearly lossless soil.
  */
 import type { ComplexPlane, Spectrum } from "../kernels/door";
-import { type Complex, complex, scale } from "../numerics/complex";
+import { add, type Complex, complex, negate, scale, subtract, zero } from "../numerics/complex";
 import { gaussLegendre } from "../numerics/gaussLegendre";
+import { type QuasiStaticImages, quasiStaticImages } from "./quasiStaticImages";
 import { reflection } from "./reflection";
 import { contrast } from "./soilMedium";
+import { spectralEnd } from "./spectralEnd";
 
 /** Ranges the spectrum must serve: s = sum of heights, rho = horizontal distance, metres. */
 export interface Reach {
@@ -16,11 +18,18 @@ export interface Reach {
   readonly largestDistance: number;
   /** Whether vertical currents exist. */
   readonly steep: boolean;
+  /** Smallest horizontal distance; far from it the tail may end early (spectralEnd). 0 when left out. */
+  readonly nearestDistance?: number;
+  /** Whether the quasi-static images are integrated elsewhere and left out of the kernels here. */
+  readonly lessImages?: boolean;
 }
 
 const rule = gaussLegendre(10);
 /** Decay kept of the evanescent tail: what is cut is below 2 e^-15 = 6e-7 of the free-space kernel. */
 const impedanceTail = 15;
+
+/** Panels are no wider than this share of the distance from 0: the soil's branch point lies some panels behind then. */
+const widestShare = 1.2;
 
 /** Edges from 0 to `end`: first panel `first`, growing by 2.5, never wider than `widest`, with extra edges `breaks`. */
 function panelEdges(end: number, first: number, widest: number, breaks: readonly number[]): number[] {
@@ -30,7 +39,8 @@ function panelEdges(end: number, first: number, widest: number, breaks: readonly
   let at = 0;
   for (const stop of stops) {
     while (at < stop) {
-      at = at + 1.2 * width >= stop ? stop : at + width;
+      const step = Math.min(width, Math.max(first, widestShare * at));
+      at = at + 1.2 * step >= stop ? stop : at + step;
       edges.push(at);
       width = Math.min(width * 2.5, widest);
     }
@@ -65,7 +75,10 @@ function gaussNodes(edges: readonly number[]): SpectralNode[] {
   return nodes;
 }
 
-/** Integration nodes over real kz from 0 to k, then over the decay until e^-tail at the smallest height sum. */
+/**
+ * Integration nodes over real kz from 0 to k, then over the decay until e^-tail at the smallest height sum, or earlier
+ * where all distances are large against it.
+ */
 export function spectralNodes(
   k: number,
   eps: Complex,
@@ -74,11 +87,14 @@ export function spectralNodes(
 ): { propagating: SpectralNode[]; evanescent: SpectralNode[] } {
   const first = k / Math.sqrt(contrast(eps));
   const widest = (2.4 * Math.PI) / (reach.largestSum + reach.largestDistance);
-  const end = tail / reach.smallestSum;
+  const { end, share } = spectralEnd(k * Math.sqrt(contrast(eps)), reach, tail);
   const widestDecay = Math.min(widest, 6 / reach.smallestSum);
   return {
     propagating: gaussNodes(panelEdges(k, first, widest, [])),
-    evanescent: gaussNodes(panelEdges(end, first, widestDecay, soilBranch(k, eps))),
+    evanescent: gaussNodes(panelEdges(end, first, widestDecay, soilBranch(k, eps))).map(({ depth, weight }) => ({
+      depth,
+      weight: weight * share(depth),
+    })),
   };
 }
 
@@ -100,10 +116,20 @@ export function buildSpectrum(k: number, eps: Complex, reach: Reach): Spectrum {
     vertical: plane(),
     cross: plane(),
   };
+  const images = reach.lessImages ? quasiStaticImages(eps) : noImages;
   [...propagating, ...evanescent].forEach((node, n) => {
-    fillNode(spectrum, n, node, k, eps, n < propagating.length);
+    fillNode(spectrum, n, node, { k, eps, images, propagating: n < propagating.length });
   });
   return spectrum;
+}
+
+const noImages: QuasiStaticImages = { scalar: zero, vertical: zero, cross: zero };
+
+interface Filling {
+  readonly k: number;
+  readonly eps: Complex;
+  readonly images: QuasiStaticImages;
+  readonly propagating: boolean;
 }
 
 const put = (plane: ComplexPlane, n: number, value: Complex): void => {
@@ -111,25 +137,20 @@ const put = (plane: ComplexPlane, n: number, value: Complex): void => {
   plane.im[n] = value.im;
 };
 
-/** Weights of one node: F/(4 pi j) and so on, F from reflection(). */
-function fillNode(
-  spectrum: Spectrum,
-  n: number,
-  node: SpectralNode,
-  k: number,
-  eps: Complex,
-  propagating: boolean,
-): void {
+/** Weights of one node: F/(4 pi j) and so on, F from reflection(), less the images. */
+function fillNode(spectrum: Spectrum, n: number, node: SpectralNode, { k, eps, images, propagating }: Filling): void {
   const kz = propagating ? complex(node.depth) : complex(0, -node.depth);
   const kzSquared = propagating ? node.depth ** 2 : -(node.depth ** 2);
   const radial = Math.sqrt(k * k - kzSquared);
   const { tm, te, difference } = reflection(kz, k, eps);
   const w = node.weight / (4 * Math.PI);
   const weigh = (f: Complex): Complex => (propagating ? complex(w * f.im, -w * f.re) : scale(f, w));
+  const scalar = add(tm, scale(difference, k * k));
+  const vertical = negate(add(tm, scale(difference, kzSquared)));
   spectrum.depth[n] = node.depth;
   spectrum.radial[n] = radial;
   put(spectrum.horizontal, n, weigh(te));
-  put(spectrum.scalar, n, weigh(complex(tm.re + k * k * difference.re, tm.im + k * k * difference.im)));
-  put(spectrum.vertical, n, weigh(complex(-tm.re - kzSquared * difference.re, -tm.im - kzSquared * difference.im)));
-  put(spectrum.cross, n, scale(difference, -w * radial * radial * node.depth));
+  put(spectrum.scalar, n, weigh(subtract(scalar, images.scalar)));
+  put(spectrum.vertical, n, weigh(subtract(vertical, images.vertical)));
+  put(spectrum.cross, n, scale(add(scale(difference, radial * radial), images.cross), -w * node.depth));
 }

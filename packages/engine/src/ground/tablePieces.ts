@@ -20,6 +20,9 @@ export interface Piece {
 /** Kernels.sumSpectrum. */
 export type Sampler = (spectrum: Spectrum, rho: Float64Array, s: Float64Array) => SpectralSums;
 
+/** Kernels at places (rho, s) in m. */
+export type PlaceSampler = (rho: Float64Array, s: Float64Array) => SpectralSums;
+
 /** Nodes of both axes. */
 export interface Axes {
   readonly reach: Reach;
@@ -36,7 +39,7 @@ export const rangeOf = (reach: Reach, s: number): number =>
 const sumAt = (reach: Reach, x: number): number =>
   Math.sqrt(reach.smallestSum * reach.largestSum) * (reach.largestSum / reach.smallestSum) ** (x / 2);
 
-function samplePiece(axes: Axes, spectrum: Spectrum, sample: Sampler, from: number, to: number): Piece {
+function samplePiece(axes: Axes, sample: PlaceSampler, from: number, to: number): Piece {
   const { reach, k, u, lnS } = axes;
   const count = u.points.length * lnS.points.length;
   const rho = new Float64Array(count);
@@ -50,7 +53,7 @@ function samplePiece(axes: Axes, spectrum: Spectrum, sample: Sampler, from: numb
       rho[p] = Math.sqrt(Math.max(0, distance[p]! ** 2 - s[p]! ** 2));
     }
   }
-  const sums = sample(spectrum, rho, s);
+  const sums = sample(rho, s);
   const kinds = reach.steep
     ? [sums.horizontal, sums.scalar, sums.vertical, sums.cross]
     : [sums.horizontal, sums.scalar];
@@ -101,8 +104,8 @@ export interface Pieces {
 }
 
 /** Samples the u axis in pieces, halved until they resolve; gives up early when the s axis does not and must. */
-export function samplePieces(axes: Axes, spectrum: Spectrum, sample: Sampler, mustResolveS: boolean): Pieces | null {
-  const first = samplePiece(axes, spectrum, sample, 0, 1);
+export function samplePieces(axes: Axes, sample: PlaceSampler, mustResolveS: boolean): Pieces | null {
+  const first = samplePiece(axes, sample, 0, 1);
   const scale = sizes(first);
   let worst = unresolved(axes, first, "s", scale);
   if (mustResolveS && worst > tolerance) return null;
@@ -114,10 +117,7 @@ export function samplePieces(axes: Axes, spectrum: Spectrum, sample: Sampler, mu
       return [piece];
     }
     const middle = (from + to) / 2;
-    return [
-      ...halve(samplePiece(axes, spectrum, sample, from, middle)),
-      ...halve(samplePiece(axes, spectrum, sample, middle, to)),
-    ];
+    return [...halve(samplePiece(axes, sample, from, middle)), ...halve(samplePiece(axes, sample, middle, to))];
   };
   const pieces = halve(first);
   return { pieces, unresolved: worst };

@@ -1,3 +1,5 @@
+import type { Complex } from "../numerics/complex";
+
 /**
  * The door to the hot operations of the antenna engine. Everything above speaks to these four only, so that the
  * readable twin in reference/ (which defines what is correct) can be exchanged for a faster one. Bulk numbers live
@@ -8,7 +10,7 @@ export interface Kernels {
   readonly name: string;
   /** Static moments of all pairs too close for quadrature. Geometry only: may be kept over frequencies. */
   readonly nearMoments: (tests: Elements, sources: Elements) => NearMoments;
-  /** Adds mixed-potential terms of the free-space kernel, from `sources` onto `tests`, to the upper triangle. */
+  /** Adds mixed-potential terms of the free-space kernel times factors, from `sources` onto `tests`, to the upper triangle. */
   readonly addPairTerms: (terms: PairTerms, matrix: SplitMatrix) => void;
   /** Sommerfeld integrals: sums the sampled spectrum at each (rho, s). */
   readonly sumSpectrum: (spectrum: Spectrum, rho: Float64Array, s: Float64Array) => SpectralSums;
@@ -81,8 +83,25 @@ export interface PairTerms {
   readonly vectorFactor: number;
   /** 1 / (4 pi w eps0), ohm m. */
   readonly scalarFactor: number;
-  /** 1, or -1 for images in a perfect plane. */
-  readonly sign: 1 | -1;
+  readonly factors: PairFactors;
+}
+
+/**
+ * What multiplies the free-space kernel of a pair: 1 for the wires themselves, -1 for their images in a perfect plane
+ * (mirrored sources), complex strengths for quasi-static images in soil.
+ */
+export interface PairFactors {
+  /** Of the level parts of both directions. */
+  readonly level: Complex;
+  /** Of the upright parts, as the sources' directions are given (those of images are mirrored). */
+  readonly upright: Complex;
+  readonly charge: Complex;
+  /**
+   * Of the kernel between a level and an upright current, for mirrored sources only, null without it:
+   * (e^{-jks} - (s/R) e^{-jkR})/rho^2 times (t_z u_h - u_z t_h) . d, with t, u the directions of the wires themselves,
+   * s the sum of their heights, d the horizontal distance (rho long) from source to test.
+   */
+  readonly cross: Complex | null;
 }
 
 /**

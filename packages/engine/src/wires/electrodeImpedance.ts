@@ -1,4 +1,5 @@
 /** What the electrode of a contact with the soil has as impedance by itself. */
+import { soilLength } from "../ground/soilLength";
 import type { Kernels } from "../kernels/door";
 import { type Complex, complex } from "../numerics/complex";
 import { speedOfLight } from "../numerics/vacuum";
@@ -34,7 +35,7 @@ export function electrodeImpedance(contact: SoilContact, soil: Soil, frequency: 
     restriction: { size: 1, first: Int32Array.of(0, 1), unknown: Int32Array.of(0), weight: Float64Array.of(1) },
   };
   const w = 2 * Math.PI * frequency;
-  const points = buildSamplePoints(structure, mesh, speedOfLight / frequency, true);
+  const points = buildSamplePoints(structure, mesh, speedOfLight / frequency, soilLength(soil, frequency));
   const local = localImpedances(structure, mesh, w);
   const { matrix } = assembleMatrix({ structure, prepared, points, local, soil, angularFrequency: w }, kernels);
   return complex(matrix.re[0]!, matrix.im[0]!);

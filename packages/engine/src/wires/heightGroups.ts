@@ -1,6 +1,7 @@
 /**
  * Sample points sorted by height, so that each pair of groups gets reflected kernels over a narrow range of heights:
- * level wires by themselves (one height, a table in distance only), others in bands of a factor in height.
+ * level wires by themselves (one height, a table in distance only), others in bands of a factor in height; low wires,
+ * whose images are integrated apart, by themselves.
  */
 import type { Reach } from "../ground/spectrum";
 import type { SamplePoints } from "./samplePoints";
@@ -26,6 +27,7 @@ interface Box {
   low: number;
   high: number;
   steep: boolean;
+  lessImages: boolean;
 }
 
 const emptyBox = (): Box => ({
@@ -36,6 +38,7 @@ const emptyBox = (): Box => ({
   low: Number.POSITIVE_INFINITY,
   high: Number.NEGATIVE_INFINITY,
   steep: false,
+  lessImages: false,
 });
 
 function extend(box: Box, [x, y, z]: readonly number[], steep: boolean): void {
@@ -56,16 +59,17 @@ function reachBetween(a: Box, b: Box): Reach {
     largestSum: a.high + b.high,
     largestDistance: Math.hypot(eastWest, northSouth),
     steep: a.steep || b.steep,
+    lessImages: a.lessImages && b.lessImages,
   };
 }
 
 /** All points must lie above z = 0. */
 export function groupByHeight(points: SamplePoints): HeightGroups {
-  const { position, direction, count } = points;
+  const { position, direction, low, count } = points;
   let lowest = Number.POSITIVE_INFINITY;
   const levels = new Set<string>();
   const isSteep = (p: number): boolean => Math.abs(direction[3 * p + 2]!) > 1e-12;
-  const levelKey = (p: number): string => `level ${position[3 * p + 2]!.toFixed(6)}`;
+  const levelKey = (p: number): string => `level ${position[3 * p + 2]!.toPrecision(7)}`;
   for (let p = 0; p < count; p++) {
     lowest = Math.min(lowest, position[3 * p + 2]!);
     if (!isSteep(p)) levels.add(levelKey(p));
@@ -75,10 +79,12 @@ export function groupByHeight(points: SamplePoints): HeightGroups {
   const groupOf = new Int32Array(count);
   for (let p = 0; p < count; p++) {
     const band = Math.floor(Math.log(position[3 * p + 2]! / lowest) / Math.log(bandFactor) + 1e-9);
-    const key = isSteep(p) || levels.size > mostLevels ? `band ${band}` : levelKey(p);
+    const place = isSteep(p) || levels.size > mostLevels ? `band ${band}` : levelKey(p);
+    const key = low[p] ? `${place} low` : place;
     const group = numbers.get(key) ?? numbers.size;
     numbers.set(key, group);
     boxes[group] ??= emptyBox();
+    boxes[group].lessImages = low[p] === 1;
     extend(boxes[group], [...position.subarray(3 * p, 3 * p + 3)], isSteep(p));
     groupOf[p] = group;
   }
@@ -102,8 +108,8 @@ export function tablesBetween<Table>(groups: HeightGroups, build: (reach: Reach)
   for (let a = 0; a < groups.count; a++) {
     for (let b = 0; b <= a; b++) {
       const reach = groups.reach(a, b);
-      const { smallestSum, largestSum, largestDistance, steep } = reach;
-      const key = [smallestSum, largestSum, largestDistance].map((x) => x.toFixed(6)).join() + steep;
+      const { smallestSum, largestSum, largestDistance, steep, lessImages } = reach;
+      const key = [smallestSum, largestSum, largestDistance].map((x) => x.toPrecision(7)).join() + steep + lessImages;
       const table = known.get(key) ?? build(reach);
       known.set(key, table);
       tables[a * groups.count + b] = table;

@@ -10,7 +10,10 @@ import type { Mesh } from "./mesh";
 import type { Structure, Wire } from "./structure";
 
 const pointsPerPanel = 8;
-/** Longest panel in wavelengths, and in heights of its lower end: reflected kernels vary on the scale of the height. */
+/**
+ * Longest panel in wavelengths, and in heights of its lower end: reflected kernels vary on the scale of the height, or,
+ * near the soil, where their quasi-static images are integrated apart, of the soil's length (soilLength).
+ */
 const longestInWavelengths = 0.3;
 const longestInHeights = 2.5;
 
@@ -20,6 +23,8 @@ export interface SamplePoints {
   readonly position: Float64Array;
   /** Unit vectors. */
   readonly direction: Float64Array;
+  /** Whether the point's wire is low (isLow): 1 or 0. */
+  readonly low: Uint8Array;
   /** Radius of the wire at each point, m. */
   readonly radius: Float64Array;
   /** Column lists: unknown n has entries first[n] .. first[n + 1] - 1. */
@@ -31,8 +36,15 @@ export interface SamplePoints {
   readonly charge: Float64Array;
 }
 
+/** Wires that come down to this many soil lengths are low: what is left of their images varies no faster. */
+const lowInSoilLengths = 0.5;
+
+/** Whether the quasi-static images of a wire are integrated element by element; `soil` is the soil's length, m. */
+export const isLow = (wire: Wire, soil: number): boolean =>
+  Math.min(wire.from[2], wire.to[2]) < lowInSoilLengths * soil;
+
 /** Panel edges as distances from the wire's start. */
-function panelEdges(wire: Wire, wavelength: number, overSoil: boolean): number[] {
+function panelEdges(wire: Wire, wavelength: number, soil: number | null): number[] {
   const length = wireLength(wire);
   const [zFrom, zTo] = [wire.from[2], wire.to[2]];
   const low = Math.min(zFrom, zTo);
@@ -40,7 +52,8 @@ function panelEdges(wire: Wire, wavelength: number, overSoil: boolean): number[]
   const edges = [0];
   let at = 0;
   while (at < length * (1 - 1e-9)) {
-    const byHeight = overSoil ? longestInHeights * (low + slope * at) : Number.POSITIVE_INFINITY;
+    const least = soil !== null && isLow(wire, soil) ? lowInSoilLengths * soil : 0;
+    const byHeight = soil === null ? Number.POSITIVE_INFINITY : longestInHeights * Math.max(low + slope * at, least);
     at += Math.min(longestInWavelengths * wavelength, byHeight);
     edges.push(at);
   }
@@ -48,9 +61,9 @@ function panelEdges(wire: Wire, wavelength: number, overSoil: boolean): number[]
   return zFrom <= zTo ? fitted : fitted.map((e) => length - e).reverse();
 }
 
-/** Sample points a structure would need; known before any memory is taken. */
-export const countSamplePoints = (structure: Structure, wavelength: number, overSoil: boolean): number =>
-  structure.wires.reduce((sum, w) => sum + pointsPerPanel * (panelEdges(w, wavelength, overSoil).length - 1), 0);
+/** Sample points a structure would need over soil of a length (soilLength, m; null: none); known before memory is taken. */
+export const countSamplePoints = (structure: Structure, wavelength: number, soil: number | null): number =>
+  structure.wires.reduce((sum, w) => sum + pointsPerPanel * (panelEdges(w, wavelength, soil).length - 1), 0);
 
 interface Entry {
   readonly point: number;
@@ -100,19 +113,20 @@ function addOverlap(
   }
 }
 
-/** Chooses the points for a wavelength (m) and projects the mesh on them. */
+/** Chooses the points for a wavelength (m) and a soil (soilLength, m; null: none) and projects the mesh on them. */
 export function buildSamplePoints(
   structure: Structure,
   mesh: Mesh,
   wavelength: number,
-  overSoil: boolean,
+  soil: number | null,
 ): SamplePoints {
   const position: number[] = [];
   const direction: number[] = [];
   const radius: number[] = [];
+  const low: number[] = [];
   const entries = Array.from({ length: mesh.unknowns }, () => new Map<number, Entry>());
   structure.wires.forEach((wire, w) => {
-    const edges = panelEdges(wire, wavelength, overSoil);
+    const edges = panelEdges(wire, wavelength, soil);
     const firstPoint = position.length / 3;
     const u = mesh.elements.direction.subarray(3 * mesh.firstElement[w]!, 3 * mesh.firstElement[w]! + 3);
     for (let p = 1; p < edges.length; p++) {
@@ -121,6 +135,7 @@ export function buildSamplePoints(
         position.push(wire.from[0] + u[0]! * s, wire.from[1] + u[1]! * s, wire.from[2] + u[2]! * s);
         direction.push(u[0]!, u[1]!, u[2]!);
         radius.push(wire.radius);
+        low.push(soil !== null && isLow(wire, soil) ? 1 : 0);
       }
     }
     projectWire(mesh, w, edges, firstPoint, entries);
@@ -135,6 +150,7 @@ export function buildSamplePoints(
     position: Float64Array.from(position),
     direction: Float64Array.from(direction),
     radius: Float64Array.from(radius),
+    low: Uint8Array.from(low),
     first,
     point: Int32Array.from(all, (x) => x.point),
     current: Float64Array.from(all, (x) => x.current),

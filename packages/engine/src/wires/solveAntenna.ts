@@ -3,6 +3,7 @@
  * exact cylindrical kernel, rigorous half-space below. Solves twice, on the mesh and on its halved twin, extrapolates
  * the port impedances and reports the difference as their error; refines by itself until the goal is met.
  */
+import { soilLength } from "../ground/soilLength";
 import type { Kernels, SplitMatrix, SplitVectors, SymmetricSolution } from "../kernels/door";
 import { referenceKernels } from "../kernels/reference/referenceKernels";
 import type { Complex } from "../numerics/complex";
@@ -128,7 +129,12 @@ function solveOnce(
   const { structure } = made;
   const prepared = preparedMesh(made, soil, rule, kernels);
   const { mesh } = prepared;
-  const points = buildSamplePoints(structure, mesh, speedOfLight / frequency, isRealSoil(soil));
+  const points = buildSamplePoints(
+    structure,
+    mesh,
+    speedOfLight / frequency,
+    isRealSoil(soil) ? soilLength(soil, frequency) : null,
+  );
   const local = localImpedances(structure, mesh, w);
   const { matrix, kernelError } = assembleMatrix(
     { structure, prepared, points, local, soil, angularFrequency: w },

@@ -78,7 +78,8 @@ export function distantMoments(
   }
 }
 
-function addRamps(m: Float64Array, rise: number, sourceRise: number, re: number, im: number): void {
+/** Adds one sample at the given heights of both rising ramps to re 0..3 and im 4..7. */
+export function addRamps(m: Float64Array, rise: number, sourceRise: number, re: number, im: number): void {
   const ff = (1 - rise) * (1 - sourceRise);
   const fr = (1 - rise) * sourceRise;
   const rf = rise * (1 - sourceRise);

@@ -1,31 +1,40 @@
 /** Fills the moment matrix with the free-space kernel e^{-jkR}/R between elements, mixed-potential form. */
 import type { PairTerms, Scatter, SplitMatrix } from "../door";
+import { crossMoments } from "./crossMoments";
 import { distantMoments, orderFor, remainderMoments, sampled } from "./pairMoments";
 
-/** Adds the moments of one pair to the unknowns on its four ends. */
+/** Adds the moments of one pair to the unknowns on its four ends; `cross` are those of the cross kernel, or null. */
 function scatterPair(
   terms: PairTerms,
   e: number,
   f: number,
   same: boolean,
-  m: Float64Array,
+  [m, cross]: readonly [Float64Array, Float64Array | null],
   matrix: SplitMatrix,
 ): void {
-  const { tests, sources, scatter } = terms;
-  const cosine =
-    tests.direction[3 * e]! * sources.direction[3 * f]! +
-    tests.direction[3 * e + 1]! * sources.direction[3 * f + 1]! +
-    tests.direction[3 * e + 2]! * sources.direction[3 * f + 2]!;
-  const vector = terms.sign * terms.vectorFactor * cosine;
-  const scalar = (terms.sign * terms.scalarFactor) / (tests.length[e]! * sources.length[f]!);
-  const chargeRe = scalar * (m[0]! + m[1]! + m[2]! + m[3]!);
-  const chargeIm = scalar * (m[4]! + m[5]! + m[6]! + m[7]!);
+  const { tests, sources, scatter, factors, vectorFactor } = terms;
+  const levels =
+    tests.direction[3 * e]! * sources.direction[3 * f]! + tests.direction[3 * e + 1]! * sources.direction[3 * f + 1]!;
+  const uprights = tests.direction[3 * e + 2]! * sources.direction[3 * f + 2]!;
+  const vectorRe = vectorFactor * (factors.level.re * levels + factors.upright.re * uprights);
+  const vectorIm = vectorFactor * (factors.level.im * levels + factors.upright.im * uprights);
+  const scalar = terms.scalarFactor / (tests.length[e]! * sources.length[f]!);
+  const sumRe = scalar * (m[0]! + m[1]! + m[2]! + m[3]!);
+  const sumIm = scalar * (m[4]! + m[5]! + m[6]! + m[7]!);
+  const chargeRe = factors.charge.re * sumRe - factors.charge.im * sumIm;
+  const chargeIm = factors.charge.re * sumIm + factors.charge.im * sumRe;
+  const crossRe = cross && factors.cross ? vectorFactor * factors.cross.re : 0;
+  const crossIm = cross && factors.cross ? vectorFactor * factors.cross.im : 0;
   for (let pair = 0; pair < 4; pair++) {
     const i = pair >> 1;
     const j = pair & 1;
     const slopes = i === j ? 1 : -1;
-    const re = -(vector * m[4 + pair]! - slopes * chargeIm);
-    const im = vector * m[pair]! - slopes * chargeRe;
+    let re = -(vectorRe * m[4 + pair]! + vectorIm * m[pair]! - slopes * chargeIm);
+    let im = vectorRe * m[pair]! - vectorIm * m[4 + pair]! - slopes * chargeRe;
+    if (cross) {
+      re -= crossRe * cross[4 + pair]! + crossIm * cross[pair]!;
+      im += crossRe * cross[pair]! - crossIm * cross[4 + pair]!;
+    }
     addToUnknowns(scatter, [2 * e + i, 2 * f + j], same, [re, im], matrix);
   }
 }
@@ -59,18 +68,21 @@ export function addPairTerms(terms: PairTerms, matrix: SplitMatrix): void {
   const tests = sampled(terms.tests);
   const sources = terms.sources === terms.tests ? tests : sampled(terms.sources);
   const m = new Float64Array(8);
+  const cross = new Float64Array(8);
   for (let e = 0; e < terms.tests.count; e++) {
     let next = near.rowStart[e]!;
     const end = near.rowStart[e + 1]!;
     for (let f = e; f < terms.sources.count; f++) {
-      if (next < end && near.column[next] === f) {
+      const close = next < end && near.column[next] === f;
+      const crosses = terms.factors.cross !== null && crossMoments(terms.tests, e, terms.sources, f, k, close, cross);
+      if (close) {
         remainderMoments(terms.tests, e, terms.sources, f, k, m);
         for (let i = 0; i < 4; i++) m[i]! += near.moments[4 * next + i]!;
         next++;
       } else {
         distantMoments(tests, e, sources, f, orderFor(tests, e, sources, f), k, m);
       }
-      scatterPair(terms, e, f, e === f, m, matrix);
+      scatterPair(terms, e, f, e === f, [m, crosses ? cross : null], matrix);
     }
   }
 }

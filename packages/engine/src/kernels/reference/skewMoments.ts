@@ -13,7 +13,7 @@ const rule = gaussLegendre(6);
 const growth = 3;
 
 /** Panel edges on [0, length] graded in steps growing from `finest` around each given place. */
-function gradedEdges(length: number, places: readonly number[], finest: number): number[] {
+export function gradedEdges(length: number, places: readonly number[], finest: number): number[] {
   const inside = [...places, 0, length].filter((p) => p >= 0 && p <= length).sort((p, q) => p - q);
   const edges = [0];
   for (let i = 1; i < inside.length; i++) {
