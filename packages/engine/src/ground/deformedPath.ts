@@ -4,7 +4,8 @@
  */
 import { gaussLegendre } from "../numerics/gaussLegendre";
 import type { LayeredMedium } from "./layeredSoil";
-import { decayingRoot } from "./soilMedium";
+import { contrast, decayingRoot } from "./soilMedium";
+import { spectralEnd } from "./spectralEnd";
 
 /** One node: horizontal wavenumber (rad/m) and weight, dkr included. */
 export interface PathNode {
@@ -14,8 +15,9 @@ export interface PathNode {
   readonly weightIm: number;
 }
 
-/** Distances the nodes must serve, m: rho up to `distance`, s from `sum` to twice that. */
+/** Distances the nodes must serve, m: rho from `nearest` to `distance`, s from `sum` to twice that. */
 export interface PathReach {
+  readonly nearest: number;
   readonly distance: number;
   readonly sum: number;
 }
@@ -63,20 +65,27 @@ function ellipseNodes(medium: LayeredMedium, end: number, { distance, sum }: Pat
   ).flat();
 }
 
-function tailNodes(from: number, { distance, sum }: PathReach, density: number): PathNode[] {
-  const end = from + (tail + Math.log1p(distance / sum)) / sum;
+/** Largest wavenumber of the layers and their surface waves. */
+const largestWavenumber = ({ k, layers }: LayeredMedium): number =>
+  k * Math.sqrt(Math.max(...layers.map((layer) => contrast(layer.permittivity))));
+
+function tailNodes(medium: LayeredMedium, from: number, reach: PathReach, density: number): PathNode[] {
+  const { nearest, distance, sum } = reach;
+  const window = spectralEnd(
+    largestWavenumber(medium),
+    { smallestSum: sum, largestSum: 2 * sum, largestDistance: distance, nearestDistance: nearest, steep: true },
+    tail + Math.log1p(distance / sum),
+  );
+  const end = from + window.end;
   const widest = Math.min(6 / distance, 3 / sum);
   const nodes: PathNode[] = [];
   for (let at = from; at < end; ) {
     const width = Math.min(widest, 0.6 * at) / density;
     const to = at + 1.2 * width >= end ? end : at + width;
     rule.points.forEach((x, i) => {
-      nodes.push({
-        re: (at + to) / 2 + ((to - at) / 2) * x,
-        im: 0,
-        weightRe: ((to - at) / 2) * rule.weights[i]!,
-        weightIm: 0,
-      });
+      const re = (at + to) / 2 + ((to - at) / 2) * x;
+      const weightRe = ((to - at) / 2) * rule.weights[i]! * window.share(re - from);
+      nodes.push({ re, im: 0, weightRe, weightIm: 0 });
     });
     at = to;
   }
@@ -90,5 +99,5 @@ export function pathNodes(
   density = 1,
 ): { readonly bent: PathNode[]; readonly straight: PathNode[] } {
   const end = ellipseEnd(medium);
-  return { bent: ellipseNodes(medium, end, reach, density), straight: tailNodes(end, reach, density) };
+  return { bent: ellipseNodes(medium, end, reach, density), straight: tailNodes(medium, end, reach, density) };
 }

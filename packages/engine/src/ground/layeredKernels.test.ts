@@ -233,6 +233,28 @@ describe("reflected kernels over layers", () => {
     }
   });
 
+  it("agree with doubled panels and with the definition for wires on the soil", () => {
+    const layers = over(wet, 0.3, sand);
+    const medium = layeredMedium(layers, 7.1e6);
+    const [once, twice] = [layeredSampler(medium), layeredSampler(medium, { density: 2 })];
+    for (const [rho, s] of [
+      [0.02, 0.01],
+      [0.3, 0.01],
+      [3, 0.01],
+      [19, 0.012],
+      [8, 0.3],
+    ] as const)
+      expect(apart(sampled(once, rho, s), sampled(twice, rho, s), rho, s), `rho ${rho}, s ${s}`).toBeLessThan(1e-6);
+    // Farther and lower the quadrature of the definition takes too long for a test.
+    for (const [rho, s] of [
+      [0.3, 0.05],
+      [1.5, 0.1],
+    ] as const) {
+      const exact = definition(7.1e6, layers, rho, s);
+      expect(apart(sampled(once, rho, s), exact, rho, s), `rho ${rho}, s ${s}`).toBeLessThan(1e-6);
+    }
+  });
+
   it("lose exactly the kernels of images when constants are taken out", () => {
     const f = 14.2e6;
     const k = wavenumber(f);

@@ -62,11 +62,17 @@ export function layeredSampler(
 ): (rho: Float64Array, s: Float64Array) => SpectralSums {
   const kept = new Map<string, LayeredSpectrum>();
   const spectrumFor = (rho: number, s: number): LayeredSpectrum => {
-    const [far, high] = [octave(Math.max(rho, nearest * s)) + 1, octave(s)];
-    const key = `${far} ${high}`;
+    const isNear = rho < nearest * s;
+    const [far, high] = [octave(isNear ? nearest * s : rho) + 1, octave(s)];
+    const key = `${far} ${high} ${isNear}`;
     const known = kept.get(key);
     if (known) return known;
-    const made = buildLayeredSpectrum(medium, { distance: 2 ** far, sum: 2 ** high }, takenOut, density);
+    const made = buildLayeredSpectrum(
+      medium,
+      { nearest: isNear ? 0 : 2 ** (far - 1), distance: 2 ** far, sum: 2 ** high },
+      takenOut,
+      density,
+    );
     kept.set(key, made);
     return made;
   };
