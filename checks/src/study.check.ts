@@ -12,6 +12,7 @@ const quick = [
   "thick mast with a thin wire from its top, 30 to 1",
   "two masts on a perfect plane, one radius tenfold the other, two feeds",
   "small loop tuned by a capacitor",
+  "folded dipole six radii apart",
   "trap dipole",
   "dipole in PVC",
   "dipole over soil in layers",

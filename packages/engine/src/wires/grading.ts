@@ -5,6 +5,7 @@
  */
 
 import { speedOfLight } from "../numerics/vacuum";
+import { facingPlaces } from "./facingPlaces";
 import { wireLength } from "./geometry";
 import type { Junction } from "./junctions";
 import type { Structure, Wire } from "./structure";
@@ -122,13 +123,15 @@ export function wireNodes(
   if (structure.wires[wire]!.bar) return barNodes(length, rule);
   const lumped = [...structure.loads, ...(structure.gaps ?? [])];
   const loads = lumped.filter((l) => l.wire === wire && l.distance > 1e-9 && l.distance < length - 1e-9);
-  const breaks = [...new Set([0, ...loads.map((l) => l.distance), length])].sort((a, b) => a - b);
+  const gaps = [0, ...loads.map((l) => l.distance), length];
+  const facing = facingPlaces(structure, wire, rule.gap).filter((f) => gaps.every((g) => Math.abs(g - f) > rule.gap));
+  const breaks = [...new Set([...gaps, ...facing])].sort((a, b) => a - b);
   const stretches = breaks.slice(1).map((to, i) => to - breaks[i]!);
   const loadGap = Math.min(rule.gap, Math.min(...stretches) / (2 * fewestPairs));
   const sides = breaks.map((_, i): Side => {
     if (i === 0) return sideAtEnd(structure, junctions, wire, 0, rule);
     if (i === breaks.length - 1) return sideAtEnd(structure, junctions, wire, 1, rule);
-    return { pair: 2 * loadGap, isGap: true };
+    return { pair: 2 * loadGap, isGap: !facing.includes(breaks[i]!) };
   });
   const largest = Math.min(rule.largest, length / (2 * fewestPairs * rule.refinement));
   const nodes = [0];
