@@ -94,5 +94,7 @@ describe("hanging wires", () => {
     expect(messages("", wires.replace("10.3 m", "9 m"))[0]).toContain("its ends are");
     expect(messages("", wires.replace("10.3 m", "10.3 m, tension: 5 N"))[0]).toContain("one of the two");
     expect(messages("", wires.replace("copper, tension", "perfect, tension"))[0]).toContain("weighs");
+    expect(messages("", wires.replace("60 N", "0.1 N"))[0]).toContain("deeper than its ends are apart");
+    expect(messages("", wires.replace("[10 m west, 8 m up]", "[3 m up]"))[0]).toContain("above each other");
   });
 });

@@ -6,6 +6,7 @@ import type { KeyPath } from "../reading/sourceText";
 import { formatAmount, formatPlace } from "../units/formatQuantity";
 import { shown, someOf } from "../units/nearest";
 import type { Checked } from "./checked";
+import { checkHanging } from "./hanging";
 import { partsWithPlaces } from "./references";
 
 /** Differences below this are rounding, m. */
@@ -83,11 +84,7 @@ function checkWires(checked: Checked, wires: Wires, path: KeyPath): void {
     if (between(wire.from, wire.to) < tolerance) {
       checked.build.report([...here, "to"], "value", fault(`The wire "${wire.name}" has no length.`, "another place"));
     }
-    const chord = between(wire.from, wire.to);
-    if (wire.hangs?.kind === "length" && wire.hangs.length.value < chord - tolerance) {
-      const message = `The wire "${wire.name}" is ${metres(wire.hangs.length.value)} long; its ends are ${metres(chord)} apart.`;
-      checked.build.report([...here, "length"], "value", fault(message, `${metres(chord)} or more`));
-    }
+    checkHanging(checked, wire, here);
     if (!free && wire.from[2].value * wire.to[2].value < 0) {
       const message = `The wire "${wire.name}" goes through the surface of the soil: only an earth or a radial may.`;
       checked.build.report([...here, "to"], "value", fault(message, "both ends on one side of the surface"));
@@ -108,7 +105,7 @@ function checkEnd(
   const wire = wires[index];
   const spot = straight[index]?.[end];
   if (!wire || !spot) return;
-  const met = wires[straight.findIndex((other, at) => at !== index && onMiddle(spot, other))];
+  const met = wires[straight.findIndex((other, at) => at !== index && !wires[at]?.hangs && onMiddle(spot, other))];
   if (!met) return;
   const where = formatPlace(wire[end]).join(", ");
   const message = `The wire "${shown(wire.name)}" ends on the middle of "${shown(met.name)}". Split that one in two at [${where}].`;
