@@ -3,11 +3,14 @@ import type { Answer } from "@feedpath/engine";
 import { heightPanels } from "./curves/heightPanels";
 import { impedanceCompromise } from "./curves/impedanceCompromise";
 import { swrAcrossBand } from "./curves/swrAcrossBand";
+import { hasLadder, trimLadder } from "./curves/trimLadder";
+import { trimLengths } from "./curves/trimLengths";
 import type { Figure } from "./kit/figure";
 import { stage } from "./stage/stage";
 import type { StageOptions } from "./stage/stageOptions";
 
-type Draw = (answer: Answer, options: StageOptions) => Figure;
+/** Null where the answer has not what the figure draws. */
+type Draw = (answer: Answer, options: StageOptions) => Figure | null;
 
 /** Curves are as wide as reading allows, whatever the stage takes; px at scale 1. */
 const widestCurves = 640;
@@ -19,11 +22,15 @@ const curves =
     return draw(answer, { ...options, width: Math.min(options.width, widestCurves * scale), scale });
   };
 
+/** None where no dip could be followed from length to length. */
+const ladder: Draw = (answer, options) => (hasLadder(answer) ? trimLadder(answer, options) : null);
+
 /** First the figure that leads, then those of the depth. A question without an entry has no figure yet. */
 const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   watts: [stage],
   band: [stage, curves(swrAcrossBand)],
   height: [stage, curves(heightPanels)],
+  trim: [stage, curves(ladder), curves(trimLengths)],
   why: [curves(impedanceCompromise)],
 };
 
@@ -32,7 +39,7 @@ export const questionsWithFigures: readonly string[] = Object.keys(figuresByQues
 
 /** Figures of an answer in reading order; each carries its title, description and table. Empty for a question without figures. */
 export const figuresOf = (answer: Answer, options: StageOptions): Figure[] =>
-  (figuresByQuestion[answer.question] ?? []).map((draw) => draw(answer, options));
+  (figuresByQuestion[answer.question] ?? []).flatMap((draw) => draw(answer, options) ?? []);
 
 /** Titles and descriptions are the same at every width; this one is of the desktop page, px. */
 const listedAt = 1112;

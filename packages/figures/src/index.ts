@@ -3,6 +3,8 @@ export type { ChartOptions } from "./curves/chartTypes";
 export { heightPanels } from "./curves/heightPanels";
 export { impedanceCompromise } from "./curves/impedanceCompromise";
 export { swrAcrossBand } from "./curves/swrAcrossBand";
+export { trimLadder } from "./curves/trimLadder";
+export { trimLengths } from "./curves/trimLengths";
 export { figuresOf, questionsWithFigures, withFigures } from "./figuresOf";
 export type { Theme } from "./kit/colours";
 export { colourDeclarations, colourOf, colourProperty } from "./kit/colours";

@@ -7,6 +7,7 @@ export const saidWords: Readonly<Record<string, string>> = {
   band: "SWR high standing wave band edge width bandwidth resonance resonant meter shack curve flat narrow reflected 50 ohm match sweep",
   height:
     "high low height mast tree tower raise lower hang put up dipole take-off angle near far DX local soil ground wavelength",
+  trim: "trim cut length long short resonance resonant too low too high prune fold wire leg end insulation formula measured dip lowest SWR X = 0",
   why: "why 50 ohm 75 ohm impedance coaxial standard compromise attenuation voltage power diameter dielectric cable television",
 };
 

@@ -141,8 +141,10 @@ function lengthPhrases(f: TrimFacts): Phrase[] {
   const resonant = f.resonance === null ? "" : `; X = 0 at the wire is at ${metres3(f.resonance)}`;
   return [
     said(`At ${megahertz(f.frequency)} the SWR is `),
-    linked(swrText(f.swrNow), "swrAtTransmitter"),
-    said(` now and `),
+    f.measured?.equivalent == null
+      ? linked(swrText(f.swrNow), "swrAtTransmitter")
+      : linked(swrText(f.swrNow), "swrAsMeasured"),
+    said(f.measured?.equivalent == null ? " now and " : " with a wire that behaves like that, and "),
     linked(swrText(f.swrBest), "lowestSwrByTrimming"),
     said(` at ${metres3(f.target)}${resonant}. `),
   ];

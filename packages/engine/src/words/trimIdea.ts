@@ -44,8 +44,18 @@ function shackIdea(f: LineFacts, inShack: number): Idea {
       : ` One metre more of ${f.line} moves X = 0 in the shack by ${kilohertz(f.zeroShift)}, and the lowest SWR by ${kilohertz(f.dipShift)}.`;
   return {
     idea: "“X = 0 in the shack is X = 0 at the wire.”",
-    refutation: `With ${metres3(f.length)} the wire is resonant at ${megahertz(f.atFeedPoint)}, and the shack reads X = 0 nearest to that at ${megahertz(inShack)}.${moved} Trim by the lowest SWR.`,
+    refutation: `With ${metres3(f.length)} the wire is resonant at ${megahertz(f.atFeedPoint)}, and the shack reads X = 0 nearest to that at ${megahertz(inShack)}.${moved}${trust(f)}`,
   };
+}
+
+/** The lowest SWR is worth trusting where the line shifts it much less than X = 0. */
+const steady = 0.3;
+
+function trust({ zeroShift, dipShift }: LineFacts): string {
+  if (zeroShift === null || dipShift === null) return " Trim by the lowest SWR.";
+  return Math.abs(dipShift) < steady * Math.abs(zeroShift)
+    ? " Trim by the lowest SWR."
+    : " Here the line shifts both: sweep at the feed point, or measure the line first.";
 }
 
 function formulaIdea(target: number, rule: LengthRule): Idea {

@@ -5,6 +5,7 @@ import { swr } from "../../lines/reflection";
 import { type MeasuredFacts, type TrimFacts, worthwhileShare } from "../../words/trim";
 import { nameInSentence } from "../common/inUse";
 import type { Worked } from "../common/worked";
+import { pointAt } from "./bench";
 import { dipAt, dipCurve, lengthOfDip } from "./dips";
 import { feedPath, reflectionSize } from "./feedPath";
 import { changeFor, hertzPerMetre } from "./ladder";
@@ -17,6 +18,10 @@ export const farShare = 0.2;
 export function trimFacts(worked: Worked, study: Study, measured: Measured | null, limit: number): TrimFacts {
   const { bench, scan, present, best, resonant } = study;
   const slope = study.dips && hertzPerMetre(study.dips, bench.frequency);
+  const read = measured && measuredFacts(study, measured);
+  // What was measured says how the real wire behaves: like this length of the model.
+  const asMeasured = read?.equivalent == null ? null : pointAt(bench, bench.frequency, read.equivalent);
+  const now = asMeasured ?? present;
   const widest = Math.max(...bench.trimmed.ends.map((e) => e.share));
   const facts = {
     frequency: bench.frequency,
@@ -26,9 +31,9 @@ export function trimFacts(worked: Worked, study: Study, measured: Measured | nul
     targetAtFeedPoint: scan.lowestSwrAtFeedPoint,
     resonance: scan.resonance,
     ends: bench.trimmed.ends,
-    swrNow: present.swrAtTransmitter,
+    swrNow: now.swrAtTransmitter,
     swrBest: best?.swrAtTransmitter ?? null,
-    wattsNow: present.powerIntoAntenna,
+    wattsNow: now.powerIntoAntenna,
     wattsBest: best?.powerIntoAntenna ?? null,
     wattsResonant: resonant?.powerIntoAntenna ?? null,
     swrResonant: resonant?.swrAtTransmitter ?? null,
@@ -38,7 +43,7 @@ export function trimFacts(worked: Worked, study: Study, measured: Measured | nul
     span: scan.span,
     tuner: tunerOf(worked.point),
     kilohertzPerCentimetre: slope === null ? null : Math.abs(slope) / widest / 1e5,
-    measured: measured && measuredFacts(study, measured),
+    measured: read,
   };
   return { ...facts, verdict: facts.tuner === null ? verdictOf(facts) : null };
 }

@@ -83,6 +83,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
       measuredLowest: facts.measured ? facts.measured.dip / 1e6 : null,
       element: bench.trimmed.shape + 1,
       swrBelow: limit,
+      trimmedAt: facts.ends.map((e) => e.place).join("; "),
     },
     headline: sentence(trimHeadline(facts)),
     headlinePhrases: trimHeadline(facts),

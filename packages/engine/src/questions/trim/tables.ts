@@ -15,8 +15,9 @@ export function trimTable({ scan, path, bench }: Study): Table {
   const marks = [bench.trimmed.length, scan.lowestSwr, scan.lowestSwrAtFeedPoint, scan.resonance].filter(
     (x): x is number => x !== null,
   );
-  const from = Math.max(scan.span.from, Math.min(...marks) * (1 - shoulder));
-  const to = Math.min(scan.span.to, Math.max(...marks) * (1 + shoulder));
+  const whole = scan.lowestSwr === null;
+  const from = whole ? scan.span.from : Math.max(scan.span.from, Math.min(...marks) * (1 - shoulder));
+  const to = whole ? scan.span.to : Math.min(scan.span.to, Math.max(...marks) * (1 + shoulder));
   const lengths = Array.from({ length: points }, (_, i) => from + ((to - from) * i) / (points - 1));
   const feed = lengths.map((l) => scan.feed.at(l));
   const column = (unit: string, values: (number | null)[]): Column => ({ unit, values });

@@ -61,7 +61,7 @@ function changeValues(f: TrimFacts, study: Study): Record<string, Value> {
   return values;
 }
 
-function measuredValues({ measured, present }: TrimFacts): Record<string, Value> {
+function measuredValues({ measured, present, swrNow, rated }: TrimFacts): Record<string, Value> {
   if (!measured) return {};
   const { equivalent } = measured;
   const over = equivalent === null ? null : 100 * (equivalent - present);
@@ -69,6 +69,7 @@ function measuredValues({ measured, present }: TrimFacts): Record<string, Value>
     measuredLowest: megahertzValue(measured.dip, ""),
     lengthAsMeasured: scalarValue(equivalent, "m", noDip),
     actsLongerBy: scalarValue(over, "cm", noDip),
+    swrAsMeasured: { ...scalarValue(equivalent === null ? null : swrNow, "1", noDip), reference: rated },
   };
 }
 

@@ -103,7 +103,14 @@ function sensitivityStep({ study: { plane, dips }, facts: f }: Shown): WorkingSt
 function measuredStep({ facts: f }: Shown): WorkingStep[] {
   const { measured } = f;
   if (!measured) return [];
-  const explains = ["measuredLowest", "lengthAsMeasured", "actsLongerBy", "changeAtEachEnd", "firstStepAtEachEnd"];
+  const explains = [
+    "measuredLowest",
+    "lengthAsMeasured",
+    "actsLongerBy",
+    "swrAsMeasured",
+    "changeAtEachEnd",
+    "firstStepAtEachEnd",
+  ];
   if (measured.equivalent === null || measured.change === null) {
     const why = measured.far
       ? `It lies more than ${plainNumber(100 * farShare, 0)} % from ${megahertz(f.frequency)}: no length is read from it.`
