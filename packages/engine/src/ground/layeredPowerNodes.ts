@@ -9,7 +9,7 @@ import type { spectralEnd } from "./spectralEnd";
 import type { Reach, SpectralNode } from "./spectrum";
 
 const rule = gaussLegendre(10);
-/** Error allowed in a panel, as a share of the whole so far. */
+/** Error allowed in a panel, as a share of the sum up to it. */
 const allowed = 1e-7;
 /** A peak narrower than this share of the wavenumber of the air is passed over: its soil would have no loss. */
 const narrowest = 1e-9;
@@ -40,22 +40,30 @@ function makePanel(k: number, sign: 1 | -1, transmit: Transmit, sum: number, fro
   return { from, to, nodes, sums };
 }
 
-/** Halves the panels of the widths given until they resolve what `transmit` says. */
+/**
+ * Halves the panels of the widths given until they resolve what `transmit` says: each against the sum up to it, since
+ * what counts near the first edge may be small against what far ones hold and images take away again.
+ */
 function resolved(edges: readonly number[], panel: (from: number, to: number) => Panel, least: number): SpectralNode[] {
-  const first = edges.slice(1).map((to, p) => panel(edges[p]!, to));
-  const whole = [0, 1, 2].map((n) => first.reduce((sum, p) => sum + p.sums[n]!, 0));
+  const open = edges
+    .slice(1)
+    .map((to, p) => panel(edges[p]!, to))
+    .reverse();
+  const before = [0, 0, 0];
   const nodes: SpectralNode[] = [];
-  const open = first.reverse();
   for (let next = open.pop(); next; next = open.pop()) {
     const middle = (next.from + next.to) / 2;
     const halves = [panel(next.from, middle), panel(middle, next.to)] as const;
-    const changes = next.sums.map((s, n) => halves[0].sums[n]! + halves[1].sums[n]! - s);
-    changes.forEach((change, n) => {
-      whole[n]! += change;
+    const sums = next.sums.map((_, n) => halves[0].sums[n]! + halves[1].sums[n]!);
+    const fine = sums.every((sum, n) => Math.abs(sum - next.sums[n]!) <= allowed * (before[n]! + sum));
+    if (!fine && next.to - next.from >= least) {
+      open.push(halves[1], halves[0]);
+      continue;
+    }
+    nodes.push(...halves[0].nodes, ...halves[1].nodes);
+    sums.forEach((sum, n) => {
+      before[n]! += sum;
     });
-    const fine = changes.every((change, n) => Math.abs(change) <= allowed * whole[n]!);
-    if (fine || next.to - next.from < least) nodes.push(...halves[0].nodes, ...halves[1].nodes);
-    else open.push(halves[1], halves[0]);
   }
   return nodes;
 }
