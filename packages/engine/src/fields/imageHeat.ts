@@ -3,8 +3,7 @@
  * of electrostatics, whose integral over all decays is known in closed form, 1/R to the mirror images of the charges.
  */
 import { quasiStaticImages } from "../ground/quasiStaticImages";
-import { soilLength } from "../ground/soilLength";
-import type { RealSoil, SoilSurface } from "../ground/soilSurface";
+import type { SoilSurface } from "../ground/soilSurface";
 import type { Kernels } from "../kernels/door";
 import { complex, zero } from "../numerics/complex";
 import { vacuumImpedance } from "../numerics/vacuum";
@@ -15,9 +14,9 @@ import { lowImages } from "../wires/lowImages";
 export const imageLoss = ({ k, top }: SoilSurface): number => (quasiStaticImages(top).scalar.im * vacuumImpedance) / k;
 
 /** W: sum over the charges of all low elements and their images, imageLoss cos(kR)/(4 pi R) apart. */
-export function imageHeat(driven: DrivenAntenna, soil: RealSoil, surface: SoilSurface, kernels: Kernels): number {
-  const { model, frequency } = driven.solution;
-  const low = lowImages(model.structure, model.mesh, soilLength(soil, frequency), kernels);
+export function imageHeat(driven: DrivenAntenna, surface: SoilSurface, kernels: Kernels): number {
+  const { model } = driven.solution;
+  const low = lowImages(model.mesh, model.points.lowWires, kernels);
   if (!low) return 0;
   const n = model.mesh.unknowns;
   const matrix = { size: n, re: new Float64Array(n * n), im: new Float64Array(n * n) };

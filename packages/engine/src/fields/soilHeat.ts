@@ -29,7 +29,7 @@ export function soilHeat(driven: DrivenAntenna, soil: RealSoil, kernels: Kernels
     const azimuths = fewestAzimuths + 2 * Math.ceil((radial * whole.largestDistance) / 2);
     propagating += weight * depth * ringPower(driven, waves, depth, radial, azimuths);
   }
-  const evanescent = nearSoilHeat(driven, groups, surface, kernels) + imageHeat(driven, soil, surface, kernels);
+  const evanescent = nearSoilHeat(driven, groups, surface, kernels) + imageHeat(driven, surface, kernels);
   return propagating / (4 * Math.PI * Math.PI) + evanescent;
 }
 

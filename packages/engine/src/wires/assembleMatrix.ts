@@ -1,7 +1,6 @@
 /** The moment matrix of a structure: direct terms, images or reflected waves, and what the wires add themselves. */
 import { type QuasiStaticImages, quasiStaticImages } from "../ground/quasiStaticImages";
 import { reflectedTables } from "../ground/reflectedKernels";
-import { soilLength } from "../ground/soilLength";
 import { soilSurface } from "../ground/soilSurface";
 import type { Kernels, PairFactors, SplitMatrix } from "../kernels/door";
 import { negate, one, zero } from "../numerics/complex";
@@ -62,7 +61,7 @@ export function assembleMatrix(assembly: Assembly, kernels: Kernels): Assembled 
   let kernelError = 0;
   if (isRealSoil(soil)) {
     const frequency = w / (2 * Math.PI);
-    const low = lowImages(structure, mesh, soilLength(soil, frequency), kernels);
+    const low = lowImages(mesh, points.lowWires, kernels);
     if (low) {
       const factors = soilImages(quasiStaticImages(soilSurface(soil, frequency).top));
       const { elements, scatter, mirrored: sources, near: close } = low;

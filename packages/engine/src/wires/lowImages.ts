@@ -1,8 +1,6 @@
 /** Low wires and their mirror images: pairs whose quasi-static images in soil are integrated element by element. */
 import type { Elements, Kernels, NearMoments, Scatter } from "../kernels/door";
 import { type Mesh, mirrorElements } from "./mesh";
-import { isLow } from "./samplePoints";
-import type { Structure } from "./structure";
 
 export interface LowImages {
   readonly elements: Elements;
@@ -13,9 +11,8 @@ export interface LowImages {
 
 const kept = new WeakMap<Elements, Map<string, LowImages>>();
 
-/** Images of the wires that are low over soil of the given length (soilLength, m); null when none is. */
-export function lowImages(structure: Structure, mesh: Mesh, soil: number, kernels: Kernels): LowImages | null {
-  const low = structure.wires.map((wire) => isLow(wire, soil));
+/** Images of the wires that are low (SamplePoints.lowWires); null when none is. Kept while the mesh lives. */
+export function lowImages(mesh: Mesh, low: readonly boolean[], kernels: Kernels): LowImages | null {
   if (!low.includes(true)) return null;
   const ofMesh = kept.get(mesh.elements) ?? new Map<string, LowImages>();
   kept.set(mesh.elements, ofMesh);

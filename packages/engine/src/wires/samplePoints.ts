@@ -23,7 +23,9 @@ export interface SamplePoints {
   readonly position: Float64Array;
   /** Unit vectors. */
   readonly direction: Float64Array;
-  /** Whether the point's wire is low (isLow): 1 or 0. */
+  /** Whether each wire of the structure is low: its quasi-static images are integrated element by element. */
+  readonly lowWires: readonly boolean[];
+  /** The same for the wire of each point: 1 or 0. */
   readonly low: Uint8Array;
   /** Radius of the wire at each point, m. */
   readonly radius: Float64Array;
@@ -39,9 +41,8 @@ export interface SamplePoints {
 /** Wires that come down to this many soil lengths are low: what is left of their images varies no faster. */
 const lowInSoilLengths = 0.5;
 
-/** Whether the quasi-static images of a wire are integrated element by element; `soil` is the soil's length, m. */
-export const isLow = (wire: Wire, soil: number): boolean =>
-  Math.min(wire.from[2], wire.to[2]) < lowInSoilLengths * soil;
+const isLow = (wire: Wire, soil: number | null): boolean =>
+  soil !== null && Math.min(wire.from[2], wire.to[2]) < lowInSoilLengths * soil;
 
 /** Panel edges as distances from the wire's start. */
 function panelEdges(wire: Wire, wavelength: number, soil: number | null): number[] {
@@ -124,6 +125,7 @@ export function buildSamplePoints(
   const direction: number[] = [];
   const radius: number[] = [];
   const low: number[] = [];
+  const lowWires = structure.wires.map((wire) => isLow(wire, soil));
   const entries = Array.from({ length: mesh.unknowns }, () => new Map<number, Entry>());
   structure.wires.forEach((wire, w) => {
     const edges = panelEdges(wire, wavelength, soil);
@@ -135,7 +137,7 @@ export function buildSamplePoints(
         position.push(wire.from[0] + u[0]! * s, wire.from[1] + u[1]! * s, wire.from[2] + u[2]! * s);
         direction.push(u[0]!, u[1]!, u[2]!);
         radius.push(wire.radius);
-        low.push(soil !== null && isLow(wire, soil) ? 1 : 0);
+        low.push(lowWires[w] ? 1 : 0);
       }
     }
     projectWire(mesh, w, edges, firstPoint, entries);
@@ -150,6 +152,7 @@ export function buildSamplePoints(
     position: Float64Array.from(position),
     direction: Float64Array.from(direction),
     radius: Float64Array.from(radius),
+    lowWires,
     low: Uint8Array.from(low),
     first,
     point: Int32Array.from(all, (x) => x.point),
