@@ -98,3 +98,28 @@ describe("hanging wires", () => {
     expect(messages("", wires.replace("[10 m west, 8 m up]", "[3 m up]"))[0]).toContain("above each other");
   });
 });
+
+describe("a beam stepped in diameter", () => {
+  const beam = (inner: string): string => `beam:
+  elements:
+    - { length: 10.6 m, along: 0 m, sections: [{ length: ${inner}, wire: 30 mm tube aluminium }, { length: 1 m, wire: 25 mm tube aluminium }] }
+    - { length: 10 m, along: 3 m }
+  driven: 2
+  height: 12 m
+  wire: 20 mm tube aluminium
+`;
+  const oneFeed = (text: string) => station(text).replace("{ feed: one }", "{ feed: antenna }");
+  const readBeam = (text: string) => readStation(text, { fileName: "test.yaml", readFile: () => null });
+
+  it("is read, written and read back", () => {
+    const first = readBeam(oneFeed(beam("2 m")));
+    expect(first.problems).toEqual([]);
+    const shape = first.station!.antennas[0]!.shapes[0]!.shape;
+    expect(shape.kind === "beam" && shape.elements[0]!.sections?.map((s) => s.length.value)).toEqual([2, 1]);
+    expect(readBeam(first.normalised).station).toEqual(first.station);
+  });
+
+  it("ends its sections before the tip", () => {
+    expect(readBeam(oneFeed(beam("4.5 m"))).problems[0]?.message).toContain("half of the element");
+  });
+});

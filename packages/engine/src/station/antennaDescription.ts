@@ -118,7 +118,12 @@ export type Shape =
     }
   | {
       readonly kind: "beam";
-      readonly elements: readonly { readonly length: Quantity; readonly along: Quantity }[];
+      readonly elements: readonly {
+        readonly length: Quantity;
+        readonly along: Quantity;
+        /** Of either half, from the boom outwards; what is left to the tip is the beam's wire. All of it when left out. */
+        readonly sections?: readonly { readonly length: Quantity; readonly wire: Conductor }[];
+      }[];
       /** Counted from the back, from 1. */
       readonly driven: number;
       readonly height: Quantity;

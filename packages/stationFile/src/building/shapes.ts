@@ -1,8 +1,9 @@
 /** Shapes of antennas as written to shapes as the engine sees them. */
-import type { Conductor, Quantity, Shape } from "@feedpath/engine";
+import { type Conductor, exactly, type Quantity, type Shape } from "@feedpath/engine";
 import type { KeyPath } from "../reading/sourceText";
 import type { FileShape } from "../schema/antenna";
 import { parseConductor } from "../units/conductor";
+import { formatQuantity } from "../units/formatQuantity";
 import { type Build, fault, fill, fillQuantity } from "./build";
 import { adjustable } from "./components";
 import { theAntenna } from "./spot";
@@ -153,6 +154,16 @@ function beam(spot: ShapeSpot, written: Of<"beam">["beam"]): Shape {
     const message = `The beam has ${elements.length} elements, counted from the back; ${driven} is none of them.`;
     spot.build.report([...spot.path, "driven"], "value", fault(message, `1 to ${elements.length}`));
   }
+  elements.forEach(({ length, sections = [] }, index) => {
+    const inner = sections.reduce((sum, section) => sum + section.length.value, 0);
+    if (inner < length.value / 2) return;
+    const message = `The sections of this element are ${formatQuantity(exactly(inner), "length")} from the boom; half of the element is ${formatQuantity(exactly(length.value / 2), "length")}. What is left to its tip is the beam's wire.`;
+    spot.build.report(
+      [...spot.path, "elements", index, "sections"],
+      "value",
+      fault(message, "sections that end before the tip"),
+    );
+  });
   const backwards = elements.findIndex(
     (element, index) => index > 0 && element.along.value <= (elements[index - 1]?.along.value ?? 0),
   );
@@ -172,5 +183,6 @@ function beam(spot: ShapeSpot, written: Of<"beam">["beam"]): Shape {
     reason: "not given: element lengths are taken as they act",
   });
   const boom = turned(spot, written.boom, "boom", "direction of the boom");
-  return { kind: "beam", elements, driven, height, boom, wire: wireOf(spot, written.wire), boomCorrection };
+  const built = elements.map(({ length, along, sections }) => ({ length, along, ...(sections ? { sections } : {}) }));
+  return { kind: "beam", elements: built, driven, height, boom, wire: wireOf(spot, written.wire), boomCorrection };
 }

@@ -30,14 +30,12 @@ const offCentre = entry("An off-centre dipole", {
 });
 const folded = entry("A folded dipole", { length, spacing: length, height, direction: turned, wire });
 const endFed = entry("An end-fed wire", { points: places(2), wire });
+const sections = z.array(entry("A section", { length, wire: conductor }), { error: () => "a list of sections" }).min(1);
 const vertical = entry("A vertical", {
   length: length.optional(),
   base: height.optional(),
   wire,
-  sections: z
-    .array(entry("A section", { length, wire: conductor }), { error: () => "a list of sections" })
-    .min(1)
-    .optional(),
+  sections: sections.optional(),
 });
 
 /** "corner 2", "middle of side 1"; counted from 1. */
@@ -65,9 +63,14 @@ const smallLoop = entry("A small loop", {
 });
 const beam = entry("A beam", {
   elements: z
-    .array(entry("An element", { length, along: quantity("length", { least: -1000, most: 1000 }) }), {
-      error: () => "a list of elements",
-    })
+    .array(
+      entry("An element", {
+        length,
+        along: quantity("length", { least: -1000, most: 1000 }),
+        sections: sections.optional(),
+      }),
+      { error: () => "a list of elements" },
+    )
     .min(1),
   driven: count(1, 1000),
   height,

@@ -124,7 +124,13 @@ function writeShape(writing: Writing, shape: Shape, place: string): Leaf {
       });
     case "beam":
       return present({
-        elements: shape.elements.map((element) => ({ length: length(element.length), along: length(element.along) })),
+        elements: shape.elements.map((element) =>
+          present({
+            length: length(element.length),
+            along: length(element.along),
+            sections: element.sections?.map(writeSection),
+          }),
+        ),
         driven: String(shape.driven),
         height: length(shape.height),
         boom: given("boom", formatDirection(shape.boom)),
@@ -145,15 +151,16 @@ function writeShape(writing: Writing, shape: Shape, place: string): Leaf {
   }
 }
 
+const writeSection = (section: { readonly length: Quantity; readonly wire: Conductor }): Branch => ({
+  length: length(section.length),
+  wire: writeConductor(section.wire),
+});
+
 function writeVertical(writing: Writing, shape: Extract<Shape, { kind: "vertical" }>, place: string): Branch {
   const base = writing.given(`${place}.base`, length(shape.base));
   const [first, ...more] = shape.sections;
   if (!first || more.length > 0) {
-    const sections = shape.sections.map((section) => ({
-      length: length(section.length),
-      wire: writeConductor(section.wire),
-    }));
-    return present({ base, sections });
+    return present({ base, sections: shape.sections.map(writeSection) });
   }
   const wire = writing.given(`${place}.sections.0.wire`, writeConductor(first.wire));
   return present({ length: length(first.length), base, wire });

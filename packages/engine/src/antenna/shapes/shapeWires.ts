@@ -3,6 +3,7 @@ import { exactly } from "../../quantity/quantity";
 import type { Shape } from "../../station/antennaDescription";
 import type { Point, Wire } from "../../wires/structure";
 import { type Built, chainOf, distance, fedLegs, joined, offset, pointOf, wireOf } from "../wireRun";
+import { beam } from "./beam";
 import { hangingPoints } from "./hangingWire";
 import { smallLoop } from "./smallLoop";
 import { spanLegs } from "./span";
@@ -92,30 +93,6 @@ function loop(shape: Of<"loop">, feedName: string): Built {
     legs: [{ name: "loop", wires: wires.map((_, i) => i) }],
     feeds: [{ name: feedName, at: around[0]!, from: [0], into: [wires.length - 1] }],
   };
-}
-
-/** Elements across the boom, each a straight wire; the driven one is split in its middle. Boom centre above `at`. */
-function beam(shape: Of<"beam">, at: Point, feedName: string): Built {
-  const places = shape.elements.map((e) => e.along.value);
-  const middle = (Math.min(...places) + Math.max(...places)) / 2;
-  const centre: Point = [at[0], at[1], shape.height.value];
-  const across = shape.boom.value - Math.PI / 2;
-  const elements = shape.elements.map((element, i): Built => {
-    const name = `element ${i + 1}`;
-    const spot = offset(centre, shape.boom.value, element.along.value - middle);
-    const half = element.length.value / 2;
-    if (i + 1 !== shape.driven) {
-      const wire = wireOf(name, offset(spot, across, half), offset(spot, across, -half), shape.wire);
-      return { wires: [wire], legs: [{ name, wires: [0], fromMiddle: true }], feeds: [] };
-    }
-    const legs = fedLegs(
-      [wireOf(`${name} first leg`, spot, offset(spot, across, half), shape.wire)],
-      [wireOf(`${name} second leg`, spot, offset(spot, across, -half), shape.wire)],
-      feedName,
-    );
-    return { ...legs, legs: [...legs.legs, { name, wires: [0] }, { name, wires: [1] }] };
-  });
-  return joined(elements);
 }
 
 /** Each wire is a leg of its name; a hanging one is a chain of straight pieces. */
