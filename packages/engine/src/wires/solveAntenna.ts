@@ -19,13 +19,14 @@ import { preparedMesh } from "./preparedMesh";
 import { type Restriction, restrictMatrix } from "./restriction";
 import { buildSamplePoints, type SamplePoints } from "./samplePoints";
 import { isRealSoil, portNames, type Soil, type Structure } from "./structure";
-import { countUnknowns, mostUnknowns, validateStructure } from "./validateStructure";
+import { countUnknowns, mostUnknowns } from "./validateSize";
+import { validateStructure } from "./validateStructure";
 
 const finest = 3.2;
 /** Refinement stops when a step leaves more than this share of the estimate. */
 const worthwhile = 0.8;
 /** A mesh that is asked for may have this many times the unknowns of the largest structure let in. */
-const mostOverBound = 2;
+const mostOverBound = 1.5;
 
 export interface AntennaSolution {
   /** Hz */

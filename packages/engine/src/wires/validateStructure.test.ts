@@ -63,6 +63,13 @@ describe("validateStructure", () => {
       "infinite",
     ],
     ["too many unknowns", dipole(5000, 1e-3, 100), free, "unknown currents"],
+    ["too much memory, told in MB with what to leave out", dipole(5000, 1e-3, 100), free, "(192 MB)"],
+    [
+      "thousands of wires, before each pair of them is looked at",
+      withWires(...Array.from({ length: 20_000 }, (_, i) => wire([i, 0, 30], [i, 1, 30]))),
+      free,
+      "draw fewer",
+    ],
     ["wires too close to it", dipole(20, 1e-3, 0.0014), soil, "stay 0.0015 m above the soil"],
     [
       "long wires low over the sea",

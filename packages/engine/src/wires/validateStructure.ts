@@ -1,19 +1,13 @@
 /** What the moment method here cannot hold, said before any memory is taken. */
-import { soilLength } from "../ground/soilLength";
 import { speedOfLight } from "../numerics/vacuum";
 import { distanceBetween, wireLength } from "./geometry";
-import { type MeshRule, meshRule, wireNodes } from "./grading";
-import { findJunctions, sameplace } from "./junctions";
-import { countSamplePoints } from "./samplePoints";
+import { sameplace } from "./junctions";
 import { isRealSoil, type Sleeve, type Soil, type Structure, type Wire } from "./structure";
 import { feedProblems } from "./validateFeeds";
 import { portProblems } from "./validatePorts";
+import { countProblems, sizeProblems } from "./validateSize";
 import { spacingProblems } from "./validateSpacing";
 
-/** Largest number of unknown currents: 36 MB of matrix, some seconds of work. */
-export const mostUnknowns = 1500;
-/** Largest number of sample points over soil: low long wires need many. */
-const mostSamplePoints = 1500;
 /** Wires thicker than this share of a wavelength carry currents around themselves that the method does not know. */
 const thickestInWavelengths = 0.01;
 /** A wire that ends in the air is thinner than a tenth of its length. */
@@ -34,6 +28,8 @@ const metres = (x: number): string => `${Number(x.toPrecision(4))} m`;
 /** Everything that stands against solving, as sentences with the bound that is broken; empty when all is well. */
 export function validateStructure(structure: Structure, soil: Soil, frequency: number): string[] {
   if (!(frequency > 0 && Number.isFinite(frequency))) return [`frequency ${frequency} Hz: expected a positive number`];
+  const tooMany = countProblems(structure);
+  if (tooMany.length > 0) return tooMany;
   const basics = [...soilProblems(soil), ...wireProblems(structure, soil, speedOfLight / frequency)];
   if (basics.length > 0) return basics;
   const problems = [
@@ -79,19 +75,29 @@ function wireProblems(structure: Structure, soil: Soil, wavelength: number): str
       found.push(
         `${name}: insulation must lie outside of the wire and have a permittivity of 1 or more and a loss tangent of 0 or more`,
       );
-    const shortest = wire.bar || isLink(structure, soil, wire) ? shortestLinkInRadii : shortestInRadii;
-    if (length < shortest * wire.radius * (1 - 1e-9))
-      found.push(
-        `${name} is ${metres(length)} long and ${metres(2 * wire.radius)} thick: shorter than ${shortest} of its radii, ` +
-          "no wire any more; make it longer or thinner, or leave it out",
-      );
-    if (wire.radius > thickestInWavelengths * wavelength)
-      found.push(
-        `${name} has radius ${metres(wire.radius)}: thicker than ${thickestInWavelengths} wavelengths ` +
-          `(${metres(thickestInWavelengths * wavelength)}), where currents around the wire count`,
-      );
+    found.push(...thicknessProblems(structure, soil, wire, wavelength));
     return found;
   });
+}
+
+/** Wires too thick for their length or for the wavelength (m). */
+function thicknessProblems(structure: Structure, soil: Soil, wire: Wire, wavelength: number): string[] {
+  const length = wireLength(wire);
+  const name = `wire "${wire.name}"`;
+  const found: string[] = [];
+  const shortest = wire.bar || isLink(structure, soil, wire) ? shortestLinkInRadii : shortestInRadii;
+  if (length < shortest * wire.radius * (1 - 1e-9))
+    found.push(
+      `${name} is ${metres(length)} long and ${metres(2 * wire.radius)} thick: shorter than ${shortest} of its radii, ` +
+        "no wire any more; make it longer or thinner, or leave it out",
+    );
+  if (wire.radius > thickestInWavelengths * wavelength)
+    found.push(
+      `${name} has radius ${metres(wire.radius)}: thicker than ${thickestInWavelengths} wavelengths ` +
+        `(${metres(thickestInWavelengths * wavelength)}), where currents around the wire count; make it thinner, ` +
+        "or ask at a lower frequency",
+    );
+  return found;
 }
 
 /** Whether both ends go on: in another wire, in a contact, or in the perfect plane. */
@@ -150,25 +156,4 @@ function loadProblems(structure: Structure, frequency: number): string[] {
     if (Number.isFinite(z.re) && Number.isFinite(z.im)) return [];
     return [`a load on wire "${wire.name}" has an infinite impedance at ${frequency} Hz: give it a loss`];
   });
-}
-
-/** Unknown currents a mesh would have, nearly; counted without building more than its nodes. */
-export function countUnknowns(structure: Structure, soil: Soil, rule: MeshRule): number {
-  const total = structure.wires.reduce((sum, w) => sum + wireLength(w), 0);
-  if (total / rule.largest > 10 * mostUnknowns) return Math.ceil(total / rule.largest);
-  const junctions = findJunctions(structure, soil);
-  return structure.wires.reduce((sum, _, w) => sum + wireNodes(structure, junctions, w, rule).length - 1, 0);
-}
-
-function sizeProblems(structure: Structure, soil: Soil, frequency: number): string[] {
-  const unknowns = countUnknowns(structure, soil, meshRule(frequency, 1));
-  if (unknowns > mostUnknowns)
-    return [`the wires need about ${unknowns} unknown currents at ${frequency / 1e6} MHz: more than ${mostUnknowns}`];
-  if (!isRealSoil(soil)) return [];
-  const points = countSamplePoints(structure, speedOfLight / frequency, soilLength(soil, frequency));
-  if (points <= mostSamplePoints) return [];
-  return [
-    `long wires this low over soil need ${points} sample points: more than ${mostSamplePoints}; ` +
-      "raise them, or leave some out",
-  ];
 }

@@ -1,0 +1,60 @@
+/** What a structure would take in memory, estimated before any is taken. */
+import { soilLength } from "../ground/soilLength";
+import { speedOfLight } from "../numerics/vacuum";
+import { wireLength } from "./geometry";
+import { fewestElements, type MeshRule, meshRule, wireNodes } from "./grading";
+import { findJunctions } from "./junctions";
+import { countSamplePoints } from "./samplePoints";
+import { isRealSoil, type Soil, type Structure } from "./structure";
+
+/** Largest number of unknown currents. Measured: 2200 take 8 s in plain TypeScript and 0.5 GB with all else of the program. */
+export const mostUnknowns = 2000;
+/** Largest number of sample points over soil: low long wires need many. */
+const mostSamplePoints = 1500;
+/**
+ * Bytes a pair of unknowns: the matrix, its copy for the factors and its mirror image are there at once, complex numbers of
+ * 16 bytes; the coarse mesh comes after they are gone.
+ */
+const bytesOfPair = 3 * 16;
+
+/** MB (1e6 bytes) of the matrices of so many unknowns. */
+const megabytes = (unknowns: number): number => Math.ceil((bytesOfPair * unknowns ** 2) / 1e6);
+
+const tooLarge = (unknowns: number, what: string): string =>
+  `${what} about ${unknowns} unknown currents, ${megabytes(unknowns)} MB: more than ${mostUnknowns} ` +
+  `(${megabytes(mostUnknowns)} MB)`;
+
+/** More wires than fit whatever their length; said before anything is done for each pair of them. */
+export function countProblems({ wires }: Structure): string[] {
+  const least = wires.reduce((sum, wire) => sum + fewestElements(wire) - 1, 0);
+  if (least <= mostUnknowns) return [];
+  return [
+    `${tooLarge(least, `${wires.length} wires need at least`)}; draw fewer: straight runs in one piece, ` +
+      "bends with fewer corners, fewer radials, sheets and grids with wider meshes",
+  ];
+}
+
+/** Unknown currents a mesh would have, nearly; counted without building more than its nodes. */
+export function countUnknowns(structure: Structure, soil: Soil, rule: MeshRule): number {
+  const total = structure.wires.reduce((sum, w) => sum + wireLength(w), 0);
+  if (total / rule.largest > 10 * mostUnknowns) return Math.ceil(total / rule.largest);
+  const junctions = findJunctions(structure, soil);
+  return structure.wires.reduce((sum, _, w) => sum + wireNodes(structure, junctions, w, rule).length - 1, 0);
+}
+
+export function sizeProblems(structure: Structure, soil: Soil, frequency: number): string[] {
+  const unknowns = countUnknowns(structure, soil, meshRule(frequency, 1));
+  if (unknowns > mostUnknowns) {
+    return [
+      `${tooLarge(unknowns, `at ${frequency / 1e6} MHz the wires need`)}; their number grows with length over wavelength ` +
+        "and with every end and corner: leave out wires that matter little, or ask at a lower frequency",
+    ];
+  }
+  if (!isRealSoil(soil)) return [];
+  const points = countSamplePoints(structure, speedOfLight / frequency, soilLength(soil, frequency));
+  if (points <= mostSamplePoints) return [];
+  return [
+    `long wires this low over soil need ${points} sample points: more than ${mostSamplePoints}; ` +
+      "raise them, or leave some out",
+  ];
+}
