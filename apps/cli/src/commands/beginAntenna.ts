@@ -5,7 +5,7 @@ import { wrongCommand } from "../tell/commandProblem";
 const names = starters.map(({ name }) => name);
 
 /** Hz, from which to which a usual antenna can be begun: beyond, its wires are no wires any more or no mast carries them. */
-const [lowest, highest] = [100e3, 1e9];
+const [lowest, highest] = [1e6, 500e6];
 
 /** A station file with a usual antenna. */
 export function antennaText(antenna: string, frequency: string | undefined): string {

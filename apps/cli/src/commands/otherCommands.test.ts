@@ -90,6 +90,7 @@ describe("feedpath begin", () => {
     [["--antenna", "invertd L", "--frequency", "7.1 MHz"], 'Did you mean "inverted L"?'],
     [["--antenna", "dipole"], "Say for which frequency"],
     [["--antenna", "dipole", "--frequency", "7.1"], "MHz"],
+    [["--antenna", "dipole", "--frequency", "137 kHz"], "1 MHz"],
     [["--antenna", "dipole", "--frequency", "7.1 MHz", "--from", "rooftop-flat"], "not both"],
     [["--frequency", "7.1 MHz"], "goes with an antenna"],
   ])("tells what is wrong with %j", async (options, message) => {

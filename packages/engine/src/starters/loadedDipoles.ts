@@ -48,7 +48,7 @@ const round = (x: number): number => Number(x.toPrecision(3));
 export function fanDipole(d: { lengths: readonly number[]; height: number; wire: Conductor }): Antenna {
   const shapes = d.lengths.map((length, i) => {
     // Each a quarter of a radian below the one before: apart enough to hang, near enough for one mast.
-    const endsHeight = metres(d.height - (length / 2) * Math.sin(0.25 * i));
+    const endsHeight = metres(d.height - Math.min((length / 2) * Math.sin(0.25 * i), d.height / 2));
     const span = { height: metres(d.height), endsHeight, sag: exactly(0), direction: east, wire: d.wire };
     const shape: Shape = { kind: "dipole", length: metres(length), ...span };
     return { name: i === 0 ? "long" : d.lengths.length === 2 ? "short" : `short ${i}`, shape };

@@ -4,7 +4,7 @@ import { readStation } from "../readStation";
 import { startingText } from "./startingText";
 
 describe("a station file to begin with", () => {
-  it.each(starters.flatMap((s) => [1.9e6, 7.1e6, 28.5e6, 145e6].map((f) => [s.name, f / 1e6, s, f] as const)))(
+  it.each(starters.flatMap((s) => [1e6, 7.1e6, 50e6, 500e6].map((f) => [s.name, f / 1e6, s, f] as const)))(
     "%s at %d MHz reads without a problem and takes nothing of the antenna for granted",
     (_, _megahertz, starter, frequency) => {
       const { problems, station, normalised } = readStation(startingText(starter, frequency), {
