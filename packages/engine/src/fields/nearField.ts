@@ -1,4 +1,6 @@
 /** Electric and magnetic field at any place above the ground, near or far, from the currents of a driven antenna. */
+import { layeredMedium } from "../ground/layeredSoil";
+import { buildLayeredSpectrum } from "../ground/layeredSpectrum";
 import { complexPermittivity } from "../ground/soilMedium";
 import { type Complex, complex } from "../numerics/complex";
 import { speedOfLight } from "../numerics/vacuum";
@@ -42,7 +44,7 @@ function checkPlace(driven: DrivenAntenna, elements: readonly CurrentElement[], 
       }
     }
     const lowest = Math.min(wire.from[2], wire.to[2]) + point[2];
-    if (soil.kind === "homogeneous" && lowest < leastSum) {
+    if (soil.kind !== "free space" && soil.kind !== "perfect" && lowest < leastSum) {
       throw new RangeError(
         `near field at ${where} and wire "${wire.name}" lie together ${lowest} m above the soil: expected ${leastSum} m or more`,
       );
@@ -50,9 +52,17 @@ function checkPlace(driven: DrivenAntenna, elements: readonly CurrentElement[], 
   });
 }
 
+/** Layers are sampled for half the height sum, on twice the panels: derivatives need more of the tail. */
+const layerDensity = 2;
+
 function reflectedKernels(soil: Soil, frequency: number): NearKernels | null {
   if (soil.kind === "free space" || soil.kind === "perfect") return null;
-  if (soil.kind !== "homogeneous") throw new RangeError("near field over soil in layers is not computed");
+  if (soil.kind === "layered") {
+    const medium = layeredMedium(soil.layers, frequency);
+    return keptKernels((reach) =>
+      buildLayeredSpectrum(medium, { ...reach, sum: reach.sum / layerDensity }, null, layerDensity),
+    );
+  }
   const eps = complexPermittivity(soil, frequency);
   const k = (2 * Math.PI * frequency) / speedOfLight;
   return keptKernels((reach) => buildNearSpectrum(k, eps, reach));

@@ -9,18 +9,21 @@ import type { ComplexPlane } from "../kernels/door";
 import { add, type Complex, complex, multiply, negate, scale } from "../numerics/complex";
 import { gaussLegendre } from "../numerics/gaussLegendre";
 
-/** Nodes with all but e^{-j kz s} and Bessel functions; soil in layers fits in too, once its nodes are real ones. */
+/** Nodes with all but e^{-j kz s} and Bessel functions; the spectrum of soil in layers is of the same form. */
 export interface NearSpectrum {
+  /** So many of the first nodes have a complex horizontal wavenumber. */
+  readonly bent: number;
   /** Horizontal wavenumber, rad/m. */
-  readonly radial: Float64Array;
+  readonly radial: ComplexPlane;
   /** Vertical wavenumber in the air, rad/m, Im <= 0. */
   readonly depth: ComplexPlane;
   /** For J0: G_xx, K, G_zz; for J1(x)/x: T/rho. */
   readonly weights: readonly ComplexPlane[];
 }
 
-/** Places the spectrum must serve, m: height sums from `sum` to twice that, distances up to `distance`. */
+/** Places the spectrum must serve, m: height sums from `sum` to twice that, distances from `nearest` to `distance`. */
 export interface NearReach {
+  readonly nearest: number;
   readonly sum: number;
   readonly distance: number;
 }
@@ -54,8 +57,14 @@ function propagatingNodes(k: number, eps: Complex, { sum, distance }: NearReach)
   return nodes;
 }
 
-function evanescentNodes(k: number, eps: Complex, { sum, distance }: NearReach): Node[] {
-  const reach = { smallestSum: sum, largestSum: 2 * sum, largestDistance: distance, steep: true };
+function evanescentNodes(k: number, eps: Complex, { sum, nearest, distance }: NearReach): Node[] {
+  const reach = {
+    smallestSum: sum,
+    largestSum: 2 * sum,
+    largestDistance: distance,
+    nearestDistance: nearest,
+    steep: true,
+  };
   const kept = tail + fall * Math.log1p(distance / sum);
   return spectralNodes(k, eps, reach, kept).evanescent.map(({ depth, weight }) => ({
     kz: complex(0, -depth),
@@ -67,7 +76,7 @@ function evanescentNodes(k: number, eps: Complex, { sum, distance }: NearReach):
 export function buildNearSpectrum(k: number, eps: Complex, reach: NearReach): NearSpectrum {
   const nodes = [...propagatingNodes(k, eps, reach), ...evanescentNodes(k, eps, reach)];
   const plane = (): ComplexPlane => ({ re: new Float64Array(nodes.length), im: new Float64Array(nodes.length) });
-  const spectrum = { radial: new Float64Array(nodes.length), depth: plane(), weights: [0, 1, 2, 3].map(plane) };
+  const spectrum = { bent: 0, radial: plane(), depth: plane(), weights: [0, 1, 2, 3].map(plane) };
   const put = (at: ComplexPlane, n: number, value: Complex): void => {
     at.re[n] = value.re;
     at.im[n] = value.im;
@@ -76,7 +85,7 @@ export function buildNearSpectrum(k: number, eps: Complex, reach: NearReach): Ne
     const square = multiply(kz, kz).re;
     const { tm, te, difference } = reflection(kz, k, eps);
     const forCross = multiply(scale(difference, square - k * k), multiply(complex(0, 1), multiply(kz, weight)));
-    spectrum.radial[n] = Math.sqrt(k * k - square);
+    spectrum.radial.re[n] = Math.sqrt(k * k - square);
     put(spectrum.depth, n, kz);
     put(spectrum.weights[0]!, n, multiply(te, weight));
     put(spectrum.weights[1]!, n, multiply(add(tm, scale(difference, k * k)), weight));
