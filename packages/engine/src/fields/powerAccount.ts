@@ -73,8 +73,8 @@ function radiatedPower(driven: DrivenAntenna): number {
   return power;
 }
 
-/** Largest horizontal distance from the middle, or height above the plane (m): what the pattern's detail depends on. */
-function extent(driven: DrivenAntenna): number {
+/** Horizontal diagonal of the antenna or twice its height above the plane, whichever is larger (m): what the detail of the pattern depends on. */
+export function extent(driven: DrivenAntenna): number {
   const { position, count } = driven.solution.model.points;
   const ranges = [0, 1, 2].map((c) => {
     const values = Array.from({ length: count }, (_, p) => position[3 * p + c]!);
