@@ -88,12 +88,12 @@ export const verticalStarters: readonly Starter[] = [
   },
   {
     name: "vertical with radials on the soil",
-    says: "a quarter-wave mast at the soil with sixteen radials lying on it",
+    says: "a quarter-wave mast at the soil with twelve radials lying on it",
     rule: `${quarterRule}; radials a fifth of a wavelength`,
     feeding: { kind: "line" },
     at: (f) => {
       const w = wavelengthAt(f);
-      const radials = radialsOf(16, 0.2 * w, wireFor(w), "on the soil");
+      const radials = radialsOf(12, 0.2 * w, wireFor(w), "on the soil");
       return vertical({ length: 0.237 * w, base: 0.1, tube: tubeFor(w), radials });
     },
   },
