@@ -63,6 +63,8 @@ describe("soil by frequency", () => {
         .problems.map((p) => p.message)
         .join(" ");
     expect(messages("{ permittivity: { 3 MHz: 0.5 }, conductivity: 1 mS/m }")).toMatch(/0\.5/);
+    const layer = "{ permittivity: 8, conductivity: 1 mS/m, thickness: 1 m }";
+    expect(messages(`{ layers: [${Array(51).fill(layer).join(", ")}] }`)).toMatch(/50/);
     expect(messages("{ permittivity: {}, conductivity: 1 mS/m }")).toMatch(/At least one frequency/);
     expect(messages("{ permittivity: { 3 mm: 5 }, conductivity: 1 mS/m }")).toMatch(/3 mm/);
   });

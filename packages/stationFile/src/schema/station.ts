@@ -64,13 +64,20 @@ const soilKeys = {
   ),
 };
 
+/** Every wave of the spectrum passes every layer. */
+const mostLayers = 50;
 const layer = entry("A layer", { ...soilKeys, thickness: quantity("length", { above: 0 }).optional() });
 
 const ground = textOr(
   word("free space", "perfect", "unknown", ...soils.map((soil) => soil.name)),
   kindEntry("Ground", [
     entry("Ground", soilKeys),
-    entry("Ground", { layers: z.array(layer, { error: () => "a list of layers from the top" }).min(1) }),
+    entry("Ground", {
+      layers: z
+        .array(layer, { error: () => "a list of layers from the top" })
+        .min(1)
+        .max(mostLayers, { error: () => `at most ${mostLayers} layers` }),
+    }),
   ] as const),
 );
 
