@@ -1,5 +1,5 @@
 /** Thin antennas in free space and over a perfect plane: induced-EMF closed forms, directivity, coupling, beams. */
-import { driveAntenna, solveAntenna, strongestDirection } from "@feedpath/engine";
+import { driveAntenna, groundWaveOfMonopole, solveAntenna, strongestDirection } from "@feedpath/engine";
 import { yagi } from "../antennas/beams";
 import { portImpedance } from "../antennas/portImpedance";
 import { resonantLength, solveDipole } from "../antennas/solvedDipole";
@@ -46,6 +46,9 @@ function beam(row: PublishedRow) {
   return { "gain_dBi (+2.15)": 10 * Math.log10(best.gain) };
 }
 
+/** mV/m at 1 km from 1 kW. */
+const monopole = (): number => 1000 * groundWaveOfMonopole(1000, { kind: "perfect" }, frequency, 1000, null);
+
 export const antennas: Topic = {
   name: "antennas",
   title: "Thin antennas in free space and over a perfect plane",
@@ -56,6 +59,7 @@ export const antennas: Topic = {
     { rows: /^ant\.hertz\.D$/, compute: hertz },
     { rows: /^ant\.mutual\./, compute: mutual },
     { rows: /^ant\.ground\.perfect\./, compute: overPlane },
+    { rows: /^field\.monopole1kW\.1km$/, compute: () => ({ "": monopole() }) },
     { rows: /^ant\.t\.half$/, compute: textbookHalfWave },
     { rows: /^ant\.t\.thick$/, compute: resonances },
     { rows: /^ant\.t\.kgraph$/, compute: shorteningGraph },

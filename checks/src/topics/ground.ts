@@ -4,6 +4,7 @@ import {
   cableDielectric,
   cableMetals,
   complexPermittivity,
+  flatAttenuation,
   layersAt,
   penetrationDepth,
   reflection,
@@ -52,6 +53,13 @@ function pseudoBrewster(row: PublishedRow) {
   };
 }
 
+/** Attenuation along flat ground at w = p e^{-jb}. */
+function norton(row: PublishedRow) {
+  const p = input(row, "numerical distance p");
+  const b = (input(row, "phase b_deg") * Math.PI) / 180;
+  return { "|F|_exact": size(flatAttenuation({ re: p * Math.cos(b), im: -p * Math.sin(b) })) };
+}
+
 /** The soil of that name as the station file reads it. */
 function namedSoil(row: PublishedRow) {
   const name = row.id.split(".").at(-1)!.replaceAll("_", " ");
@@ -75,6 +83,7 @@ export const ground: Topic = {
   title: "Ground and materials",
   evaluators: [
     { rows: /^ground\.fresnel\./, compute: fresnel },
+    { rows: /^ground\.norton\./, compute: norton },
     { rows: /^ground\.brewster\.(?!lossless)/, compute: pseudoBrewster },
     {
       rows: /^ground\.p527-3\.(sea_water|wet_ground|fresh_water|medium_dry_ground|very_dry_ground)$/,

@@ -6,7 +6,14 @@ export { skinDepth, solidWireImpedance, surfaceResistance } from "./conductors/s
 export type { FarField } from "./fields/farField";
 export { farField } from "./fields/farField";
 export { gain, gainInDecibels, radiationIntensity } from "./fields/gain";
+export type { GroundPlace, GroundWave } from "./fields/groundWave";
+export { groundWaveField } from "./fields/groundWave";
+export { flatAttenuation } from "./fields/groundWaveFlat";
+export { groundWaveOfMonopole } from "./fields/groundWaveMonopole";
+export { earthRadius, radiusForUsualAir } from "./fields/groundWaveSphere";
 export { elevationLobes } from "./fields/lobes";
+export type { NearField } from "./fields/nearField";
+export { nearField, nearFieldSampler } from "./fields/nearField";
 export type { PowerAccount } from "./fields/powerAccount";
 export { powerAccount } from "./fields/powerAccount";
 export type { Direction } from "./fields/strongestDirection";
