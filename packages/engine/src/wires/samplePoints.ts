@@ -39,7 +39,7 @@ export interface SamplePoints {
 }
 
 /** Wires that come down to this many soil lengths are low: what is left of their images varies no faster. */
-const lowInSoilLengths = 0.5;
+const lowInSoilLengths = 0.8;
 
 const isLow = (wire: Wire, soil: number | null): boolean =>
   soil !== null && Math.min(wire.from[2], wire.to[2]) < lowInSoilLengths * soil;

@@ -9,8 +9,8 @@ import { isRealSoil, type Soil, type Structure } from "./structure";
 
 /** Largest number of unknown currents. Measured: 2200 take 8 s in plain TypeScript and 0.5 GB with all else of the program. */
 export const mostUnknowns = 2000;
-/** Largest number of sample points over soil: low long wires need many. */
-const mostSamplePoints = 1500;
+/** Largest number of sample points over soil: long wires low over wet soil need many; 130 MB of kernels between them. */
+const mostSamplePoints = 2000;
 /**
  * Bytes a pair of unknowns: the matrix, its copy for the factors and its mirror image are there at once, complex numbers of
  * 16 bytes; the coarse mesh comes after they are gone.
@@ -55,6 +55,6 @@ export function sizeProblems(structure: Structure, soil: Soil, frequency: number
   if (points <= mostSamplePoints) return [];
   return [
     `long wires this low over soil need ${points} sample points: more than ${mostSamplePoints}; ` +
-      "raise them, or leave some out",
+      "raise them, leave some out, or ask at a lower frequency",
   ];
 }
