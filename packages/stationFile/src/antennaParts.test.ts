@@ -40,11 +40,15 @@ describe("lines between feeds", () => {
   - { line: RG-58C/U, length: 5.2 m, from: one, to: two, crossed: yes }
   - { line: { impedance: 450 ohm, velocity: 0.91, loss: { 7 MHz: 0.3 dB/100 m }, side: balanced }, length: 2 m, from: two, to: one }
   - { stub: RG-213/U, length: 4 m, at: two, far end: shorted }
+  - { series: { coil: 2 uH, Q: 200 }, from: one, to: two, crossed: no }
+  - { across: { capacitor: 100 pF, resistor: 5 kohm }, at: two }
 `);
     expect(joined?.map(({ from, farEnd }) => [from, farEnd])).toEqual([
       ["one", { feed: "two", crossed: true }],
       ["two", { feed: "one", crossed: false }],
       ["two", "shorted"],
+      ["one", { feed: "two", crossed: false }],
+      ["two", "across"],
     ]);
   });
 
@@ -59,6 +63,7 @@ describe("lines between feeds", () => {
     expect(messages("joined: [{ line: RG-58C/U, length: 5 m, from: one, to: one }]\n")[0]).toContain("stub");
     expect(messages("joined: [{ stub: RG-58C/U, length: 5 m, at: three, far end: open }]\n")[0]).toContain("three");
     expect(messages("joined: [{ line: RG-58C/U, from: one, to: two }]\n")[0]).toContain('needs "length"');
+    expect(messages("joined: [{ across: { Q: 100 }, at: two }]\n")[0]).toContain("at least one");
   });
 });
 

@@ -74,6 +74,23 @@ describe("lines between feeds", () => {
     expect(magnitude(stub("open")[1]![1]!)).toBeGreaterThan(0.1);
   });
 
+  it("are joined by networks: components one after the other between feeds, beside each other across one", () => {
+    const w = 2 * Math.PI * frequency;
+    const component = {
+      coil: exactly(1e-6),
+      capacitor: null,
+      resistor: exactly(20),
+      q: exactly(Number.POSITIVE_INFINITY),
+    };
+    const farEnd = { feed: "two", crossed: false };
+    const y = joinedAdmittance([{ component, from: "one", farEnd }], ["one", "two"], frequency);
+    // Closed with a load behind them they are their sum.
+    expect(apart(seen(y, load), add(load, complex(20, w * 1e-6)))).toBeLessThan(1e-9);
+    const across = joinedAdmittance([{ component, from: "two", farEnd: "across" }], ["one", "two"], frequency);
+    expect(apart(across[1]![1]!, complex(1 / 20, -1 / (w * 1e-6)))).toBeLessThan(1e-12);
+    expect(across[0]![1]).toEqual(zero);
+  });
+
   it("must name feeds", () => {
     const one = { line, length: exactly(1), from: "one", farEnd: "open" } as const;
     expect(() => joinedAdmittance([one], ["two"], frequency)).toThrow('no feed is called "one"');

@@ -15,7 +15,7 @@ export interface Antenna {
   readonly against: string | "radials" | "outside of the line" | null;
   readonly radials: Radials | null;
   readonly loads: readonly Load[];
-  /** Lines between feeds of this antenna, and stubs across them; none when left out. */
+  /** Lines and networks between feeds of this antenna, or across them; none when left out. */
   readonly joined?: readonly Joined[];
   /** Spot on the ground below the feed or base. */
   readonly at: Place;
@@ -28,13 +28,20 @@ export interface Feed {
   readonly into: string;
 }
 
-/** A length of line from one feed to another, or a stub across one: in parallel with what else is joined there. */
-export interface Joined {
-  readonly line: LineEntry;
-  readonly length: Quantity;
-  /** Name of the feed at its near end. */
-  readonly from: string;
-  readonly farEnd: { readonly feed: string; readonly crossed: boolean } | "open" | "shorted";
+/** What lies between two feeds, or across one: in parallel with what else is joined there. `from` is the feed at its near end. */
+export type Joined =
+  | {
+      readonly line: LineEntry;
+      readonly length: Quantity;
+      readonly from: string;
+      readonly farEnd: JoinedFeed | "open" | "shorted";
+    }
+  /** Coil, capacitor, resistor: one after the other between two feeds, beside each other across one. */
+  | { readonly component: Lumped; readonly from: string; readonly farEnd: JoinedFeed | "across" };
+
+export interface JoinedFeed {
+  readonly feed: string;
+  readonly crossed: boolean;
 }
 
 export interface Radials {

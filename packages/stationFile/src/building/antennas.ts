@@ -13,7 +13,7 @@ import type { KeyPath } from "../reading/sourceText";
 import type { FileAntenna, FileLoad, FileRadials, FileShape } from "../schema/antenna";
 import type { FileStation } from "../schema/station";
 import { type Build, fault, fill } from "./build";
-import { lumpedOf, quality } from "./components";
+import { circuit, lumpedOf, quality } from "./components";
 import { buildJoined } from "./joined";
 import { buildShape, type ShapeSpot, wireOf } from "./shapes";
 import { theAntenna } from "./spot";
@@ -194,13 +194,6 @@ function buildLoad(spot: ShapeSpot, written: FileLoad, index: number): Load {
 /** Coil, capacitor and resistor in series or in parallel; at least one of them. */
 function circuitOf(spot: ShapeSpot, written: Extract<FileLoad, { series: unknown } | { parallel: unknown }>) {
   const kind = "series" in written ? "series" : "parallel";
-  const { coil, capacitor, resistor, Q } = "series" in written ? written.series : written.parallel;
-  if (!coil && !capacitor && !resistor) {
-    const message = "A circuit holds at least one of coil, capacitor and resistor.";
-    spot.build.report([...spot.path, kind], "value", fault(message, "coil, capacitor or resistor"));
-  }
-  const lossless = exactly(Number.POSITIVE_INFINITY);
-  const q = coil || capacitor ? quality(spot, Q, "component.q", coil ? "coil" : "capacitor") : lossless;
-  const component = { coil: coil ?? null, capacitor: capacitor ?? null, resistor: resistor ?? null, q };
+  const component = circuit(spot, "series" in written ? written.series : written.parallel, kind);
   return { kind, component } as const;
 }

@@ -1,7 +1,7 @@
 /** Coils, capacitors and resistors: fixed and adjustable. */
 import { type Adjustable, exactly, type Lumped, type Quantity } from "@feedpath/engine";
 import type { FilePart } from "../schema/parts";
-import { fill } from "./build";
+import { fault, fill } from "./build";
 import { noLoss, type Spot } from "./spot";
 
 type Range = { readonly range: { readonly from: number; readonly to: number }; readonly Q?: Quantity | undefined };
@@ -30,4 +30,22 @@ export function lumpedOf(spot: Spot, written: FileLumped, key = "component"): Lu
   if ("resistor" in written) return { ...nothing, resistor: written.resistor };
   if ("coil" in written) return { ...nothing, coil: written.coil, q: quality(spot, written.Q, `${key}.q`, "coil") };
   return { ...nothing, capacitor: written.capacitor, q: quality(spot, written.Q, `${key}.q`, "capacitor") };
+}
+
+interface FileCircuit {
+  readonly coil?: Quantity | undefined;
+  readonly capacitor?: Quantity | undefined;
+  readonly resistor?: Quantity | undefined;
+  readonly Q?: Quantity | undefined;
+}
+
+/** Several components under one key; at least one of them stands there. */
+export function circuit(spot: Spot, { coil, capacitor, resistor, Q }: FileCircuit, key: string): Lumped {
+  if (!coil && !capacitor && !resistor) {
+    const message = "A circuit holds at least one of coil, capacitor and resistor.";
+    spot.build.report([...spot.path, key], "value", fault(message, "coil, capacitor or resistor"));
+  }
+  const lossless = exactly(Number.POSITIVE_INFINITY);
+  const q = coil || capacitor ? quality(spot, Q, "component.q", coil ? "coil" : "capacitor") : lossless;
+  return { coil: coil ?? null, capacitor: capacitor ?? null, resistor: resistor ?? null, q };
 }

@@ -1,28 +1,38 @@
-/** Lines between the feeds of an antenna, and stubs across them. */
-import type { Joined } from "@feedpath/engine";
+/** Lines and networks between the feeds of an antenna, or across them. */
+import type { Joined, JoinedFeed } from "@feedpath/engine";
 import type { FileJoined } from "../schema/antenna";
 import { fill } from "./build";
+import { circuit } from "./components";
 import { buildLine } from "./lineEntry";
 import type { ShapeSpot } from "./shapes";
 import { theAntenna } from "./spot";
 
-export function buildJoined(spot: ShapeSpot, written: readonly FileJoined[]): readonly Joined[] {
-  return written.map((one, index) => {
-    const place = `${spot.place}.joined.${index}`;
-    const name = `joined line ${index + 1} of ${theAntenna(spot.name)}`;
-    const path = [...spot.path, index];
-    if ("stub" in one) {
-      const line = buildLine(spot.build, one.stub, [...path, "stub"], `${place}.line`, name);
-      return { line, length: one.length, from: one.at, farEnd: one["far end"] };
-    }
-    const crossed = fill<"yes" | "no">(spot.build, one.crossed, {
-      place: `${place}.crossed`,
-      name: `${name}: crossed`,
-      value: "no",
-      says: "no",
-      reason: "not given: first legs joined with first legs",
-    });
-    const line = buildLine(spot.build, one.line, [...path, "line"], `${place}.line`, name);
-    return { line, length: one.length, from: one.from, farEnd: { feed: one.to, crossed: crossed === "yes" } };
+export const buildJoined = (spot: ShapeSpot, written: readonly FileJoined[]): readonly Joined[] =>
+  written.map((one, index) => {
+    const name = `joined entry ${index + 1} of ${theAntenna(spot.name)}`;
+    return joinedEntry({ ...spot, path: [...spot.path, index], place: `${spot.place}.joined.${index}`, name }, one);
   });
+
+function joinedEntry(spot: ShapeSpot, one: FileJoined): Joined {
+  const line = (key: "line" | "stub", value: Parameters<typeof buildLine>[1]) =>
+    buildLine(spot.build, value, [...spot.path, key], `${spot.place}.line`, spot.name);
+  if ("stub" in one) return { line: line("stub", one.stub), length: one.length, from: one.at, farEnd: one["far end"] };
+  if ("across" in one) return { component: circuit(spot, one.across, "across"), from: one.at, farEnd: "across" };
+  const farEnd = farFeed(spot, one);
+  if ("series" in one) return { component: circuit(spot, one.series, "series"), from: one.from, farEnd };
+  return { line: line("line", one.line), length: one.length, from: one.from, farEnd };
+}
+
+function farFeed(
+  spot: ShapeSpot,
+  { to, crossed }: { readonly to: string; readonly crossed?: "yes" | "no" | undefined },
+): JoinedFeed {
+  const turned = fill<"yes" | "no">(spot.build, crossed, {
+    place: `${spot.place}.crossed`,
+    name: `${spot.name}: crossed`,
+    value: "no",
+    says: "no",
+    reason: "not given: first legs joined with first legs",
+  });
+  return { feed: to, crossed: turned === "yes" };
 }

@@ -97,6 +97,13 @@ const joinedEntry = kindEntry("An entry of joined", [
     at: name,
     "far end": word("open", "shorted"),
   }),
+  entry("Components between feeds", {
+    series: circuit("A series circuit"),
+    from: name,
+    to: name,
+    crossed: word("yes", "no").optional(),
+  }),
+  entry("Components across a feed", { across: circuit("Components across a feed"), at: name }),
 ] as const);
 
 /** Keys beside the shape. */
@@ -106,7 +113,7 @@ const beside = {
   against: name.optional(),
   radials: radials.optional(),
   loads: z.array(load, { error: () => "a list of loads" }).optional(),
-  joined: z.array(joinedEntry, { error: () => "a list of lines between feeds" }).optional(),
+  joined: z.array(joinedEntry, { error: () => "a list of lines and networks between feeds" }).optional(),
   at: place.optional(),
 };
 

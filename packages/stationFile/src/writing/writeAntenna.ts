@@ -187,11 +187,15 @@ function withQ(writing: Writing, component: Lumped, place: string): Branch {
   });
 }
 
-function writeJoined(writing: Writing, { line, length: long, from, farEnd }: Joined, place: string): Branch {
-  const written = writeLine(writing, line, `${place}.line`);
-  if (typeof farEnd === "string") return { stub: written, length: length(long), at: from, "far end": farEnd };
+function writeJoined(writing: Writing, one: Joined, place: string): Branch {
+  const { farEnd, from } = one;
+  const parts = "component" in one ? withQ(writing, one.component, place) : undefined;
+  if (farEnd === "across") return { across: parts, at: from };
+  const line = "line" in one ? writeLine(writing, one.line, `${place}.line`) : undefined;
+  const long = "line" in one ? length(one.length) : undefined;
+  if (typeof farEnd === "string") return present({ stub: line, length: long, at: from, "far end": farEnd });
   const crossed = writing.given(`${place}.crossed`, farEnd.crossed ? "yes" : "no");
-  return present({ line: written, length: length(long), from, to: farEnd.feed, crossed });
+  return present({ series: parts, line, length: long, from, to: farEnd.feed, crossed });
 }
 
 function writeLoad(writing: Writing, load: Load, place: string): Branch {
