@@ -13,23 +13,33 @@ export interface Terminal {
 
 const withEnd = (text: string): string => (text.endsWith("\n") ? text : `${text}\n`);
 
+export interface Voices {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+}
+
+const ownStreams: Voices = {
+  out: (text) => void process.stdout.write(text),
+  err: (text) => void process.stderr.write(text),
+};
+
 /** `--json` and `--quiet` are looked up before the command is parsed, so that even a mistyped command answers as asked. */
-export function openTerminal(args: readonly string[]): Terminal {
+export function openTerminal(args: readonly string[], { out, err }: Voices = ownStreams): Terminal {
   const json = args.includes("--json");
   const quiet = args.includes("--quiet");
   let documents = 0;
   const warn = (text: string): void => {
-    process.stderr.write(withEnd(text));
+    err(withEnd(text));
   };
   return {
     json,
     quiet,
     print: (text) => {
-      process.stdout.write(withEnd(text));
+      out(withEnd(text));
     },
     printJson: (document) => {
       // A second document would break the reader of the first (an interrupt may come while the answer is written).
-      if (documents++ === 0) process.stdout.write(`${JSON.stringify(document, null, 2)}\n`);
+      if (documents++ === 0) out(`${JSON.stringify(document, null, 2)}\n`);
     },
     remark: (text) => {
       if (!quiet) warn(text);
