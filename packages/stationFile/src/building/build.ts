@@ -3,7 +3,7 @@ import { type Assumption, exactly, type Quantity } from "@feedpath/engine";
 import type { KeyPath } from "../reading/sourceText";
 import type { DimensionName } from "../units/dimensions";
 import type { Fault } from "../units/fault";
-import { formatQuantity } from "../units/formatQuantity";
+import { formatAmount, formatQuantity } from "../units/formatQuantity";
 
 export interface Build {
   readonly assumptions: Assumption[];
@@ -60,5 +60,6 @@ export function listUnknown(
   reason: string,
 ): void {
   if (quantity?.basis !== "unknown") return;
-  list(build, place, name, formatQuantity({ ...quantity, basis: "stated" }, dimension), reason);
+  const [value, low, high] = [quantity.value, quantity.low, quantity.high].map((x) => formatAmount(x, dimension));
+  list(build, place, name, `${value} (${low} to ${high})`, reason);
 }
