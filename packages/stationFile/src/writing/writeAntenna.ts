@@ -1,38 +1,10 @@
 /** Antennas as a tree of texts. */
-import type { Antenna, Conductor, Joined, Load, Lumped, Quantity, Radials, Shape } from "@feedpath/engine";
-import {
-  formatConductor,
-  formatDirection,
-  formatOffset,
-  formatPlace,
-  formatQuantity,
-  formatSpan,
-} from "../units/formatQuantity";
-import { writeAdjustable, writeLumped } from "./writeComponents";
-import { writeLine } from "./writeLine";
+import type { Antenna, Conductor, Quantity, Radials, Shape } from "@feedpath/engine";
+import { formatDirection, formatOffset, formatPlace, formatQuantity, formatSpan } from "../units/formatQuantity";
+import { writeAdjustable } from "./writeComponents";
+import { length, writeConductor } from "./writeConductor";
+import { writeJoined, writeLoad } from "./writeLoads";
 import { type Branch, type Leaf, present, type Writing } from "./writing";
-
-const length = (quantity: Quantity): string => formatQuantity(quantity, "length");
-
-/** A conductor in one text where that says it all, else its long form. */
-export function writeConductor(conductor: Conductor): Leaf {
-  const text = formatConductor(conductor);
-  if (text !== null) return text;
-  const { diameter, material, form, wall, insulation } = conductor;
-  const sleeve = insulation && {
-    wall: length(insulation.wall),
-    permittivity: formatQuantity(insulation.permittivity, "number"),
-    "loss tangent": insulation.lossTangent && formatQuantity(insulation.lossTangent, "number"),
-    material: insulation.material === "insulation" ? undefined : insulation.material,
-  };
-  return present({
-    diameter: length(diameter),
-    material,
-    form,
-    wall: wall && length(wall),
-    insulation: sleeve ? present(sleeve) : undefined,
-  });
-}
 
 export function writeAntenna(writing: Writing, antenna: Antenna, place: string): Branch {
   return present({
@@ -176,52 +148,4 @@ function writeRadials(writing: Writing, radials: Radials, place: string): Branch
     over: writing.given(`${place}.over`, formatSpan(radials.over.from, radials.over.to, "angle")),
     bond: radials.bond ?? undefined,
   });
-}
-
-/** A circuit's Q is that of its coil or capacitor, also where a resistor stands beside it. */
-function withQ(writing: Writing, component: Lumped, place: string): Branch {
-  const q = component.coil || component.capacitor ? formatQuantity(component.q, "number") : undefined;
-  return present({
-    ...writeLumped(writing, component, `${place}.component`),
-    Q: writing.given(`${place}.component.q`, q),
-  });
-}
-
-function writeJoined(writing: Writing, one: Joined, place: string): Branch {
-  const { farEnd, from } = one;
-  const parts = "component" in one ? withQ(writing, one.component, place) : undefined;
-  if (farEnd === "across") return { across: parts, at: from };
-  const line = "line" in one ? writeLine(writing, one.line, `${place}.line`) : undefined;
-  const long = "line" in one ? length(one.length) : undefined;
-  if (typeof farEnd === "string") return present({ stub: line, length: long, at: from, "far end": farEnd });
-  const crossed = writing.given(`${place}.crossed`, farEnd.crossed ? "yes" : "no");
-  return present({ series: parts, line, length: long, from, to: farEnd.feed, crossed });
-}
-
-function writeLoad(writing: Writing, load: Load, place: string): Branch {
-  return present({
-    ...loadValue(writing, load, place),
-    on: load.on,
-    "from feed": load.fromFeed === "end" ? "end" : length(load.fromFeed),
-    length: load.length ? length(load.length) : undefined,
-  });
-}
-
-function loadValue(writing: Writing, load: Load, place: string): Branch {
-  if (load.hat) {
-    const { spokes, wire, ring } = load.hat;
-    const hat = present({
-      spokes: String(spokes),
-      length: length(load.hat.length),
-      wire: writing.given(`${place}.hat.wire`, writeConductor(wire)),
-      ring: writing.given(`${place}.hat.ring`, ring ? "yes" : "no"),
-    });
-    return { hat };
-  }
-  if (!load.component) return {};
-  const component = writeLumped(writing, load.component, `${place}.component`);
-  if (load.kind === "series" || load.kind === "parallel") return { [load.kind]: withQ(writing, load.component, place) };
-  if (load.kind === "trap") return { trap: component };
-  const across = load.selfCapacitance ? formatQuantity(load.selfCapacitance, "capacitance") : undefined;
-  return { ...component, "self-capacitance": across };
 }

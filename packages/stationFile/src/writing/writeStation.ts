@@ -4,8 +4,9 @@ import { stringify } from "yaml";
 import { feedCount } from "../building/feedCount";
 import { formatAmount, formatDirection, formatPlace, formatQuantity, formatSpan } from "../units/formatQuantity";
 import { grammarVersion } from "../versions/version";
-import { writeAntenna, writeConductor } from "./writeAntenna";
+import { writeAntenna } from "./writeAntenna";
 import { writeSpectrum } from "./writeComponents";
+import { writeConductor } from "./writeConductor";
 import { writePath } from "./writePath";
 import { type Branch, type Leaf, present, type Writing, writing } from "./writing";
 
