@@ -1,11 +1,11 @@
 import type { Progress } from "@feedpath/engine";
 
-/** Longest time without looking at signals and output, ms. */
+/** Longest time without looking at the output, ms. */
 const patience = 20;
 
 const macrotask = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 
-/** Runs a long computation to its end, stepping aside every 20 ms so that Ctrl-C gets through. */
+/** Runs a long computation to its end, stepping aside every 20 ms so that what it shows is written. */
 export async function drive<T>(
   work: Generator<Progress, T>,
   onProgress: (progress: Progress) => void,

@@ -6,6 +6,7 @@ import type { KeyPath } from "../reading/sourceText";
 import { formatAmount, formatPlace } from "../units/formatQuantity";
 import { shown, someOf } from "../units/nearest";
 import type { Checked } from "./checked";
+import { checkCrossings } from "./crossings";
 import { checkHanging } from "./hanging";
 import { partsWithPlaces } from "./references";
 
@@ -79,6 +80,7 @@ type Wires = Extract<Shape, { kind: "wires" }>["wires"];
 function checkWires(checked: Checked, wires: Wires, path: KeyPath): void {
   const free = checked.station.ground.kind === "free space";
   const straight = wires.map(({ from, to }) => ({ from: at(from), to: at(to) }));
+  checkCrossings(checked, wires, path);
   wires.forEach((wire, index) => {
     const here = [...path, index];
     if (between(wire.from, wire.to) < tolerance) {
