@@ -9,7 +9,8 @@ function scatterPair(
   e: number,
   f: number,
   same: boolean,
-  [m, cross]: readonly [Float64Array, Float64Array | null],
+  m: Float64Array,
+  cross: Float64Array | null,
   matrix: SplitMatrix,
 ): void {
   const { tests, sources, scatter, factors, vectorFactor } = terms;
@@ -82,7 +83,7 @@ export function addPairTerms(terms: PairTerms, matrix: SplitMatrix): void {
       } else {
         distantMoments(tests, e, sources, f, orderFor(tests, e, sources, f), k, m);
       }
-      scatterPair(terms, e, f, e === f, [m, crosses ? cross : null], matrix);
+      scatterPair(terms, e, f, e === f, m, crosses ? cross : null, matrix);
     }
   }
 }
