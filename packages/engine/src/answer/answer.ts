@@ -72,6 +72,22 @@ export interface Table {
   readonly columns: Readonly<Record<string, Column>>;
 }
 
+export interface GridAxis {
+  readonly name: string;
+  readonly unit: string;
+  readonly values: readonly number[];
+}
+
+/** Something swept in two axes: `values` has one row for each value of `rows`, in it one for each of `columns`. */
+export interface Grid {
+  readonly name: string;
+  readonly rows: GridAxis;
+  readonly columns: GridAxis;
+  readonly value: string;
+  readonly unit: string;
+  readonly values: readonly (readonly (number | null)[])[];
+}
+
 export interface Lobe {
   /** Degrees. */
   readonly elevation: number;
@@ -199,6 +215,8 @@ export interface Answer {
   readonly joints: readonly Joint[];
   readonly parts: readonly PartResult[];
   readonly tables: readonly Table[];
+  /** Left out: none. */
+  readonly grids?: readonly Grid[];
   readonly lobes: readonly Lobe[];
   readonly rulesOfThumb: readonly RuleOfThumb[];
   readonly mistakenIdea: { readonly idea: string; readonly refutation: string } | null;

@@ -1,9 +1,9 @@
-/** Lobes and nulls of a cut, and the width of a lobe: found by refinement, not read off a grid. */
+/** Lobes and minima (nulls) of a cut, and the width of a lobe: found by refinement, not read off a grid. */
 import { leastBetween, rootBetween } from "../numerics/crossings";
 import type { PatternCut } from "./patternCut";
 
 export interface Extreme {
-  readonly kind: "lobe" | "null";
+  readonly kind: "lobe" | "minimum";
   /** Of the cut, rad. */
   readonly angle: number;
   /** Linear. */
@@ -12,12 +12,12 @@ export interface Extreme {
 
 /** Of angles, rad: 0.006 degrees. */
 const tolerance = 1e-4;
-/** A lobe that rises less than 0.1 dB above a null beside it is no lobe of its own. */
+/** A lobe that rises less than 0.1 dB above a minimum beside it is no lobe of its own. */
 const leastRise = 10 ** 0.01;
 
 /**
  * Every maximum and minimum of a cut in the order of angle: samples at the cut's step, then golden section. An end of an open
- * cut counts as a lobe where the gain falls away from it, never as a null. None where the cut is level within 0.1 dB.
+ * cut counts as a lobe where the gain falls away from it, never as a minimum. None where the cut is level within 0.1 dB.
  */
 export function extremes(cut: PatternCut): readonly Extreme[] {
   const count = Math.ceil((cut.to - cut.from) / cut.step);
@@ -31,7 +31,7 @@ export function extremes(cut: PatternCut): readonly Extreme[] {
     if (before === undefined || after === undefined)
       return here > (before ?? after ?? here) ? [{ kind: "lobe", angle: at(i), gain: here }] : [];
     if (here >= before && here > after) return [refined(cut, "lobe", at(i - 1), at(i + 1))];
-    if (here <= before && here < after) return [refined(cut, "null", at(i - 1), at(i + 1))];
+    if (here <= before && here < after) return [refined(cut, "minimum", at(i - 1), at(i + 1))];
     return [];
   });
   return distinct(found, cut.closed);

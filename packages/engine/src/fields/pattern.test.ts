@@ -58,7 +58,7 @@ describe("extremes of a cut", () => {
   };
 
   it("finds the nulls of sin 3t between the ends, and a lobe between each two", () => {
-    const nulls = extremes(cut).filter((e) => e.kind === "null");
+    const nulls = extremes(cut).filter((e) => e.kind === "minimum");
     expect(nulls.map((e) => e.angle / degree).map((a) => Math.round(a * 50) / 50)).toEqual([60, 120]);
     expect(extremes(cut).filter((e) => e.kind === "lobe")).toHaveLength(3);
   });
@@ -66,7 +66,7 @@ describe("extremes of a cut", () => {
   it("goes round without losing or doubling the extremes at the seam", () => {
     const round: PatternCut = { ...cut, gain: (t) => 1 + Math.cos(2 * t), to: 2 * Math.PI, closed: true };
     const found = extremes(round);
-    expect(found.map((e) => e.kind).sort()).toEqual(["lobe", "lobe", "null", "null"]);
+    expect(found.map((e) => e.kind).sort()).toEqual(["lobe", "lobe", "minimum", "minimum"]);
     const width = halfPowerAngles(round, { angle: 0, gain: 2 })!;
     // cos^2 t is a half at 45 degrees.
     expect((width.to - width.from) / degree).toBeCloseTo(90, 2);
@@ -112,7 +112,7 @@ describe("a short dipole in free space", () => {
   });
 
   it("has its nulls along the wire, and the same gain all round in the plane across it", () => {
-    const nulls = extremes(levelCut(driven, 0)).filter((e) => e.kind === "null");
+    const nulls = extremes(levelCut(driven, 0)).filter((e) => e.kind === "minimum");
     expect(nulls.map((e) => Math.round(e.angle / degree))).toEqual([90, 270]);
     expect(extremes(verticalCut(driven, 0))).toEqual([]);
   });

@@ -5,7 +5,7 @@ import type { FarField } from "./farField";
 export interface Polarisation {
   /** Share of the power in the upright component (theta); the rest is level (phi). 0 to 1. */
   readonly uprightShare: number;
-  /** Of the major axis against the horizon, seen along the wave, from the right hand upwards; radians, 0 to pi. */
+  /** Of the major axis against the horizon, seen along the wave, from the right hand upwards; radians, 0 (level) to below pi. */
   readonly tilt: number;
   /** Major over minor axis of the ellipse, from 1; Infinity for a linear wave. */
   readonly axialRatio: number;
@@ -30,9 +30,10 @@ export function polarisation({ eTheta, ePhi }: FarField): Polarisation | null {
   const minorOverMajor = Math.abs(turning) / (whole + Math.sqrt(Math.max(0, whole * whole - turning * turning)));
   const linear = minorOverMajor < thinnest;
   const tilt = 0.5 * Math.atan2(together, level - upright);
+  const round = tilt < -1e-9 ? tilt + Math.PI : Math.max(0, tilt);
   return {
     uprightShare: upright / whole,
-    tilt: tilt < 0 ? tilt + Math.PI : tilt,
+    tilt: round,
     axialRatio: linear ? Number.POSITIVE_INFINITY : 1 / minorOverMajor,
     sense: linear ? "linear" : turning < 0 ? "right" : "left",
   };

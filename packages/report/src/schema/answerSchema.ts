@@ -1,7 +1,15 @@
 /** The answer as a schema: what `--json` prints, checked on reading and published as JSON Schema. */
 import type { Answer, Problem, Refusal } from "@feedpath/engine";
 import * as z from "zod";
-import { drawingSchema, jointSchema, lobeSchema, partSchema, tableSchema, valueSchema } from "./resultSchemas";
+import {
+  drawingSchema,
+  gridSchema,
+  jointSchema,
+  lobeSchema,
+  partSchema,
+  tableSchema,
+  valueSchema,
+} from "./resultSchemas";
 
 const number = z.number();
 const text = z.string();
@@ -50,6 +58,7 @@ export const answerSchema = z
     joints: z.array(jointSchema),
     parts: z.array(partSchema),
     tables: z.array(tableSchema),
+    grids: z.array(gridSchema).optional(),
     lobes: z.array(lobeSchema),
     rulesOfThumb: z.array(z.strictObject({ rule: text, ruleValue: text, computed: text, holds: text, source: text })),
     mistakenIdea: z.strictObject({ idea: text, refutation: text }).nullable(),

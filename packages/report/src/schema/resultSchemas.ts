@@ -1,5 +1,5 @@
 /** Schemas of what an answer is made of: values, joints, parts, tables, lobes and the drawing. */
-import type { Drawing, Joint, Lobe, PartResult, Table, Value } from "@feedpath/engine";
+import type { Drawing, Grid, Joint, Lobe, PartResult, Table, Value } from "@feedpath/engine";
 import * as z from "zod";
 
 const number = z.number();
@@ -82,6 +82,22 @@ export const tableSchema = z
     id: "table",
     description: "Something swept: `axis` names the column of the independent variable.",
   }) satisfies z.ZodType<Table>;
+
+const gridAxis = z.strictObject({ name: text, unit: text, values: numbers });
+
+export const gridSchema = z
+  .strictObject({
+    name: text,
+    rows: gridAxis,
+    columns: gridAxis,
+    value: text,
+    unit: text,
+    values: z.array(z.array(nullableNumber)),
+  })
+  .meta({
+    id: "grid",
+    description: "Something swept in two axes: `values` has one row for each value of `rows`.",
+  }) satisfies z.ZodType<Grid>;
 
 export const lobeSchema = z
   .strictObject({ elevation: number, azimuth: number, gain: number, width: nullableNumber })
