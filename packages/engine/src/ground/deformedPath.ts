@@ -3,8 +3,8 @@
  * next to the real axis: half an ellipse goes around them through the first quadrant, then the real axis on.
  */
 import { gaussLegendre } from "../numerics/gaussLegendre";
-import type { LayeredMedium } from "./layeredSoil";
-import { contrast, decayingRoot } from "./soilMedium";
+import { type LayeredMedium, largestWavenumber } from "./layeredSoil";
+import { decayingRoot } from "./soilMedium";
 import { spectralEnd } from "./spectralEnd";
 
 /** One node: horizontal wavenumber (rad/m) and weight, dkr included. */
@@ -65,15 +65,11 @@ function ellipseNodes(medium: LayeredMedium, end: number, { distance, sum }: Pat
   ).flat();
 }
 
-/** Largest wavenumber of the layers and their surface waves. */
-const largestWavenumber = ({ k, layers }: LayeredMedium): number =>
-  k * Math.sqrt(Math.max(...layers.map((layer) => contrast(layer.permittivity))));
-
 function tailNodes(medium: LayeredMedium, from: number, reach: PathReach, density: number): PathNode[] {
   const { nearest, distance, sum } = reach;
   const window = spectralEnd(
     largestWavenumber(medium),
-    { smallestSum: sum, largestSum: 2 * sum, largestDistance: distance, nearestDistance: nearest, steep: true },
+    { smallestSum: sum, nearestDistance: nearest },
     tail + Math.log1p(distance / sum),
   );
   const end = from + window.end;

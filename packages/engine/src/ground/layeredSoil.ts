@@ -4,7 +4,7 @@
  */
 import { add, type Complex, complex, divide, exponential, multiply, one, scale, subtract } from "../numerics/complex";
 import { speedOfLight } from "../numerics/vacuum";
-import { complexPermittivity, decayingRoot, type SoilNumbers } from "./soilMedium";
+import { complexPermittivity, contrast, decayingRoot, type SoilNumbers } from "./soilMedium";
 
 /** One layer; `thickness` in m, null for the lowest, which goes down without end. */
 export interface SoilLayer extends SoilNumbers {
@@ -33,6 +33,10 @@ export function layeredMedium(layers: readonly SoilLayer[], frequency: number): 
     })),
   };
 }
+
+/** Wavenumber below which all layers have theirs, and the waves along their surfaces; rad/m. */
+export const largestWavenumber = ({ k, layers }: LayeredMedium): number =>
+  k * Math.sqrt(Math.max(...layers.map((layer) => contrast(layer.permittivity))));
 
 /** What a wave meets at the surface, in terms of vertical wavenumbers (rad/m). */
 export interface SurfaceImmittance {

@@ -1,5 +1,4 @@
 /** Where the integration over evanescent waves may end. */
-import type { Reach } from "./spectrum";
 
 /** Width of the window's edge times the smallest distance: what the window drops is below e^-(9/2)^2 = 2e-9. */
 const edgeInDistances = 9;
@@ -30,7 +29,7 @@ function fallingEdge(x: number): number {
  */
 export function spectralEnd(
   soilWavenumber: number,
-  reach: Reach,
+  reach: { readonly smallestSum: number; readonly nearestDistance?: number },
   tail: number,
 ): { readonly end: number; readonly share: (decay: number) => number } {
   const whole = tail / reach.smallestSum;
