@@ -33,9 +33,8 @@ const fineRule = gaussLegendre(8);
 const coarseRule = gaussLegendre(3);
 const coarseWidth = 0.1;
 
+/** Integrals along a thread, re and im: of I g, of I (dg/dr)/r; and of (dg/dr)/r alone. g is e^{-jkr}/r. */
 const sums = new Float64Array(4);
-
-/** Integrals along a thread of I g (0, 1) and of (dg/dr)/r times I (2, 3), times 1, slope parts apart in `slopes`. */
 const slopes = new Float64Array(2);
 
 function integrateThread(element: CurrentElement, foot: number, across: number, nearest: number, k: number): void {
