@@ -2,10 +2,16 @@
 import type { Answer } from "@feedpath/engine";
 import { heightPanels } from "./curves/heightPanels";
 import { impedanceCompromise } from "./curves/impedanceCompromise";
+import { outsideAlong } from "./curves/outsideAlong";
+import { outsideChoke } from "./curves/outsideChoke";
+import { outsideLength } from "./curves/outsideLength";
 import { swrAcrossBand } from "./curves/swrAcrossBand";
 import { hasLadder, trimLadder } from "./curves/trimLadder";
 import { trimLengths } from "./curves/trimLengths";
 import type { Figure } from "./kit/figure";
+import { azimuthPattern } from "./patterns/azimuthPattern";
+import { elevationPattern } from "./patterns/elevationPattern";
+import { skyShape } from "./patterns/skyShape";
 import { stage } from "./stage/stage";
 import type { StageOptions } from "./stage/stageOptions";
 
@@ -31,6 +37,8 @@ const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   band: [stage, curves(swrAcrossBand)],
   height: [stage, curves(heightPanels)],
   trim: [stage, curves(ladder), curves(trimLengths)],
+  sky: [curves(elevationPattern), curves(azimuthPattern), curves(skyShape)],
+  outside: [stage, curves(outsideAlong), curves(outsideChoke), curves(outsideLength)],
   why: [curves(impedanceCompromise)],
 };
 

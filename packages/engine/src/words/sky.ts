@@ -142,10 +142,16 @@ function hopSays(f: SkyFacts): Phrase[] {
 
 /** A share of the power below 30 degrees under which far stations get little: our rule. */
 const littleLow = 0.25;
+/** From this elevation (deg) down the soil far around decides what an upright wire sends. */
+const lowAngle = 15;
+/** Straight up there is no upright and no level. */
+const steep = 60;
+
+export const isUpright = (f: SkyFacts): boolean => f.uprightShare > 0.5 && f.strongest.elevation < steep;
 
 export function skyAdvice(f: SkyFacts): string {
   if (f.verdict === null) {
-    if (f.overSoil && f.uprightShare < 0.5 && f.below30 < littleLow * f.radiated)
+    if (f.overSoil && !isUpright(f) && f.below30 < littleLow * f.radiated)
       return "For far stations hang it higher: `height` tells how much; for near ones leave it.";
     return "Leave it, and name the elevation or direction you want to have it judged.";
   }
@@ -153,10 +159,10 @@ export function skyAdvice(f: SkyFacts): string {
   if (directionLoss(f) > unheard && directionLoss(f) >= lossOf(f) / 2)
     return `Turn it: ${upwards(f.aim.elevation)} it is ${decibels(directionLoss(f))} stronger towards ${bearing(f.aim.bestAzimuth)}.`;
   if (f.aim.elevation < f.strongest.elevation)
-    return f.uprightShare < 0.5
+    return !isUpright(f) || f.aim.elevation > lowAngle
       ? "Hang it higher to bring the low angles up: `height` tells how much."
       : "So low, the soil far around decides: another place (wet ground, the sea) helps, more power or radials do not.";
-  return f.uprightShare < 0.5
+  return !isUpright(f)
     ? "Hang it lower, or on a lower band, to bring the steep angles up: `height` tells how much."
     : "An upright wire sends little steeply: hang a level wire for near stations.";
 }

@@ -1,6 +1,6 @@
 /** The mistaken idea that `sky` corrects: the one that this station's own numbers refute. English. */
 import { decibels, fixedNumber, metres } from "../quantity/format";
-import { angle, type SkyFacts, told, upwards } from "./sky";
+import { angle, isUpright, type SkyFacts, told, upwards } from "./sky";
 
 export interface Idea {
   readonly idea: string;
@@ -15,7 +15,7 @@ const mostOfIt = 0.7;
 const dbi = (gain: number): string => `${fixedNumber(gain, 1)} dBi`;
 
 export function skyMistakenIdea(f: SkyFacts): Idea | null {
-  const upright = f.uprightShare > 0.5;
+  const upright = isUpright(f);
   if (upright && f.reference && f.reference.maximum > f.strongest.gain + clearly) return uprightIdea(f, f.reference);
   if (!upright && f.overSoil && f.strongest.gain - f.gainAtFive > 3) return horizonIdea(f);
   if (f.nearMaximum < mostOfIt * f.radiated) return oneDirectionIdea(f);

@@ -3,7 +3,7 @@ import type { RuleOfThumb, WorkingStep } from "../../answer/answer";
 import { earthRadius } from "../../fields/firstHop";
 import { speedOfLight } from "../../numerics/vacuum";
 import { decibels, fixedNumber, metres, plainNumber, watts } from "../../quantity/format";
-import { bearing, kilometres, type SkyFacts, upwards } from "../../words/sky";
+import { bearing, isUpright, kilometres, type SkyFacts, upwards } from "../../words/sky";
 import type { Layers } from "./facts";
 import type { SkyStudy } from "./study";
 
@@ -117,7 +117,7 @@ export function skyRules(f: SkyFacts, frequency: number): RuleOfThumb[] {
       source: "image theory; handbooks",
     });
   }
-  if (f.reference && f.overSoil && f.uprightShare < 0.5 && f.reference.height >= quarter) {
+  if (f.reference && f.overSoil && !isUpright(f) && f.reference.height >= quarter) {
     rules.push({
       rule: "lowest lobe of a level wire: sine of the angle is a quarter wave over the height",
       ruleValue: `${plainNumber(toDegrees(Math.asin(quarter / f.reference.height)), 0)}°`,

@@ -8,11 +8,14 @@ import type { FigureExample } from "./example";
 
 const modules = import.meta.glob<{ examples: readonly FigureExample[] }>("./*.example.ts", { eager: true });
 const examples = Object.values(modules).flatMap((module) => module.examples);
-const sources = import.meta.glob<string>(["../../*.ts", "../../{kit,stage,curves}/*.ts", "!../../**/*.test.ts"], {
-  eager: true,
-  query: "?raw",
-  import: "default",
-});
+const sources = import.meta.glob<string>(
+  ["../../*.ts", "../../{kit,stage,curves,patterns}/*.ts", "!../../**/*.test.ts"],
+  {
+    eager: true,
+    query: "?raw",
+    import: "default",
+  },
+);
 
 const builders = Object.values(sources).flatMap((source) =>
   [...source.matchAll(/export function (\w+)\([^)]*\): Figure \{/g)].map((match) => match[1]!),
