@@ -2,11 +2,12 @@
 import { band } from "./band/run";
 import type { Question } from "./common/question";
 import { height } from "./height/run";
+import { outside } from "./outside/run";
 import { sky } from "./sky/run";
 import { trim } from "./trim/run";
 import { watts } from "./watts/run";
 import { why } from "./why/run";
 
-export const questions: readonly Question[] = [watts, band, height, trim, sky, why];
+export const questions: readonly Question[] = [watts, band, height, trim, sky, outside, why];
 
 export const findQuestion = (id: string): Question | undefined => questions.find((q) => q.id === id);

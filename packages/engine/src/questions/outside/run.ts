@@ -75,6 +75,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
       places: facts.chokes.map((c) => `${c.name} at ${c.distance.toFixed(2)}`).join("; "),
       bonds: state.run.bonds.map((b) => `${b.earth} at ${b.distance.toFixed(2)}`).join("; "),
       earthed: state.run.earthed,
+      tried: facts.tried,
       studiedAt: found.study?.place.distance ?? null,
     },
     headline: sentence(outsideHeadline(facts)),
