@@ -1,7 +1,7 @@
 /** Headline, verdict and advice of `trim`. English. */
 import type { Phrase, Verdict } from "../answer/answer";
 import { fixedNumber, megahertz, plainNumber, swrText, watts } from "../quantity/format";
-import { linked, said } from "./phrases";
+import { capital, linked, said } from "./phrases";
 
 export interface TrimFacts {
   /** Wanted frequency, Hz. */
@@ -72,7 +72,7 @@ function changePhrases(change: number, ends: TrimFacts["ends"], short: boolean):
   return [
     said(`${verb} `),
     linked(centimetres(change * end!.share), "changeAtEachEnd"),
-    said(` ${word} ${end!.place.replace(" of the driven element", "")}`),
+    said(` ${word} ${end!.place.replace(/ of .*$/, "")}`),
   ];
 }
 
@@ -175,13 +175,19 @@ export function trimAdvice(f: TrimFacts): string {
   return `${stepAdvice(change, f.ends)}${limit}`;
 }
 
+/** Masts, loops and tubes are not folded back. */
+const foldable = (ends: TrimFacts["ends"]): boolean =>
+  ends.every(({ place }) => !/^the (top|loop)$|driven element$/.test(place));
+
 function stepAdvice(change: number, ends: TrimFacts["ends"]): string {
+  const rest = "measure again, and take the rest from the table.";
   if (change < 0) {
-    const first = changeWords(change * firstStep, ends)
-      .replace("cut", "fold back")
-      .replaceAll(" from ", " at ");
-    return `First ${first}, two thirds of it, without cutting; measure again, and take the rest from the table.`;
+    const first = changeWords(change * firstStep, ends);
+    if (!foldable(ends)) return `First ${first}, two thirds of it; ${rest}`;
+    const fold = first.replace("cut", "fold back").replaceAll(" from ", " at ");
+    return `First ${fold}, two thirds of it, without cutting; ${rest}`;
   }
+  if (!foldable(ends)) return `${capital(changeWords(change, ends))}; ${rest}`;
   const more = changeWords(change * spare, ends);
   return `First ${more}, half as much again as worked out, and fold back what is too long; measure before anything is cut.`;
 }

@@ -1,5 +1,5 @@
 /** The mistaken idea that `trim` corrects: the one that this station's own numbers refute. English. */
-import { megahertz, plainNumber, significantNumber, swrText, watts } from "../quantity/format";
+import { decibels, megahertz, plainNumber, significantNumber, swrText, watts } from "../quantity/format";
 import { metres3, type TrimFacts } from "./trim";
 
 export interface LineFacts {
@@ -73,6 +73,8 @@ function resonantIdea(f: TrimFacts): Idea {
       idea,
       refutation: `This one is not resonant (X = 0) at any length near ${metres3(f.present)}, and ${watts(f.wattsNow)} reach it all the same.`,
     };
+  if (f.target === null || Math.abs(f.target / f.resonance - 1) < apart)
+    return quietIdea(idea, f, f.resonance, f.wattsResonant);
   const best =
     f.target === null || f.wattsBest === null
       ? `as it is, with ${metres3(f.present)}, ${watts(f.wattsNow)}`
@@ -80,5 +82,18 @@ function resonantIdea(f: TrimFacts): Idea {
   return {
     idea,
     refutation: `Resonant, with ${metres3(f.resonance)}, the antenna takes ${watts(f.wattsResonant)} at SWR ${swrText(f.swrResonant)}; ${best}. Resonance is no virtue in itself.`,
+  };
+}
+
+/** dB up to which nobody hears a difference. Our rule. */
+const unheard = 1;
+
+/** Where lowest SWR and X = 0 are one length: what being off it costs. */
+function quietIdea(idea: string, f: TrimFacts, resonance: number, wattsResonant: number): Idea {
+  const by = 10 * Math.log10(wattsResonant / f.wattsNow);
+  const heard = Math.abs(by) < unheard ? "which nobody hears" : "which comes from the match, not from resonance";
+  return {
+    idea,
+    refutation: `Resonant, with ${metres3(resonance)}, the antenna takes ${watts(wattsResonant)}; as it is, with ${metres3(f.present)}, ${watts(f.wattsNow)}. That is ${decibels(Math.abs(by))}, ${heard}.`,
   };
 }

@@ -25,6 +25,8 @@ export interface Fit<X extends readonly number[]> {
   readonly at: (...x: X) => Complex;
   /** Largest difference to an exact result at the check points, ohm; 0 where none was made. */
   readonly error: number;
+  /** The same as a share of the impedance there. */
+  readonly share: number;
   /** True when all check points are within 0.1 ohm and 0.2 %. */
   readonly within: boolean;
   readonly solved: number;
@@ -48,16 +50,18 @@ interface Check {
   readonly guess: Complex;
 }
 
-function judged(checks: readonly Check[]): { readonly error: number; readonly within: boolean } | null {
+function judged(checks: readonly Check[]): Pick<Fit<[]>, "error" | "share" | "within"> | null {
   let error = 0;
+  let share = 0;
   let within = true;
   for (const { exact, guess } of checks) {
     if (exact === null) return null;
     const off = magnitude(subtract(exact, guess));
     error = Math.max(error, off);
+    share = Math.max(share, off / magnitude(exact));
     within &&= off <= allowedOhms + allowedShare * magnitude(exact);
   }
-  return { error, within };
+  return { error, share, within };
 }
 
 /** Reflections at the nodes; null where one is not solved. */
@@ -99,6 +103,7 @@ export function* fitRoughly(exact: Exact<[number]>, span: Span): Generator<void,
     values && {
       at: (x) => impedanceOf(interpolated(nodes, values, x)),
       error: 0,
+      share: 0,
       within: true,
       solved: nodes.length,
     }

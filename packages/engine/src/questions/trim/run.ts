@@ -133,11 +133,14 @@ function judgedIn(worked: Worked, study: Study) {
   };
 }
 
+/** Interpolation is told of from this share of the impedance. */
+const roughFrom = 0.01;
+
 function roughness({ scan, plane }: Study): string[] {
-  const rough = [scan.feed, ...(plane ? [plane.feed] : [])].filter((fit) => !fit.within).map((fit) => fit.error);
-  if (rough.length === 0) return [];
+  const share = Math.max(scan.feed.share, plane?.feed.share ?? 0);
+  if (share < roughFrom) return [];
   return [
-    `Between the lengths solved the impedance is in doubt by about ${Math.max(...rough).toPrecision(2)} Ω: this antenna changes too fast with length for a closer curve.`,
+    `Between the lengths solved the impedance is in doubt by up to ${plainNumber(100 * share, 0)} %: this antenna changes too fast with length for a closer curve.`,
   ];
 }
 

@@ -77,11 +77,17 @@ function* planeAround(bench: Bench, scan: Scan, measured: number | null): Genera
   const centre = scan.lowestSwr ?? scan.resonance ?? length;
   const off = Math.max(Math.abs(length / centre - 1), measured === null ? 0 : Math.abs(bench.frequency / measured - 1));
   const wanted = off + margin;
-  for (const reach of [wanted <= mostReach ? Math.max(leastReach, wanted) : leastReach, leastReach / 2]) {
+  const first = wanted <= mostReach ? Math.max(leastReach, wanted) : leastReach;
+  // Narrower where a splitter passes no more, or the wire would reach the soil.
+  for (const [reach, beyond] of [
+    [first, margin],
+    [leastReach / 2, margin / 2],
+    [leastReach / 4, margin / 6],
+  ] as const) {
     const lengths = { from: Math.max(least, centre * (1 - reach)), to: centre * (1 + reach) };
     const frequencies = {
-      from: (bench.frequency * (1 - margin)) / (1 + reach),
-      to: (bench.frequency * (1 + margin)) / (1 - reach),
+      from: (bench.frequency * (1 - beyond)) / (1 + reach),
+      to: (bench.frequency * (1 + beyond)) / (1 - reach),
     };
     const feed = yield* fitPlane((f, l) => feedPointAt(bench, f, l, frequencies.to), frequencies, lengths);
     if (feed) return { feed, frequencies, lengths };

@@ -66,7 +66,7 @@ export function trimmedOf(station: Station, feed: string, wave: number, element:
     least: leastLength(shape, antenna, length),
     ends: endsOf(shape, antenna, feed),
     nominalHalfWaves: halfWaves(shape),
-    kept: keptOf(shape, antenna, shapes.length > 1 ? name : null),
+    kept: keptOf(shape, antenna, feed, shapes.length > 1 ? name : null),
   };
 }
 
@@ -114,12 +114,17 @@ function endsOf(shape: Shape, antenna: Antenna, feed: string): TrimEnd[] {
     case "beam":
       return [{ place: "each half of the driven element", share: 0.5 }];
     case "wires":
-      return freeEnds(shape, antenna, feed).length === 2
-        ? [{ place: "each far end", share: 0.5 }]
-        : [{ place: "the far end", share: 1 }];
+      return endsOfWires(shape, antenna, feed);
     default:
       return [{ place: "each leg", share: 0.5 }];
   }
+}
+
+function endsOfWires(shape: Extract<Shape, { kind: "wires" }>, antenna: Antenna, feed: string): TrimEnd[] {
+  const ends = freeEnds(shape, antenna, feed);
+  const names = ends.map(({ chain }) => shape.wires[chain.at(-1)!]!.name);
+  if (ends.length === 2) return [{ place: `each far end of ${names.join(" and ")}`, share: 0.5 }];
+  return [{ place: `the far end of ${names.join(" and ")}`, share: 1 }];
 }
 
 /** Shortest piece searched at all, as a share of the present length. */
@@ -136,11 +141,13 @@ function leastLength(shape: Shape, antenna: Antenna, length: number): number {
   return Math.max(shortestShare * length, ...outermost.map((x) => x / share));
 }
 
-function keptOf(shape: Shape, antenna: Antenna, element: string | null): string[] {
+function keptOf(shape: Shape, antenna: Antenna, feed: string, element: string | null): string[] {
   const kept = element === null ? [] : [`only the element "${element}" changes, the others stay as they are`];
   if (shape.kind === "loop") kept.push("the loop keeps its form and grows or shrinks about its feed point");
   if (shape.kind === "beam") kept.push("only the driven element changes, the others stay as they are");
   if (slopes(shape)) kept.push("the ends move along the line of their leg: slope and sag stay in proportion");
+  if (shape.kind === "wires" && freeEnds(shape, antenna, feed).length === 1)
+    kept.push("the other side of the feed point has no free end and stays as it is");
   if (antenna.loads.length > 0)
     kept.push("coils, traps and other loads stay where they are: only the outer ends change");
   return kept;
