@@ -41,8 +41,8 @@ export interface SkyFacts {
 }
 
 const straightUp = 85;
-/** dB that is hardly heard. */
-const unheard = 1;
+/** dB: half an S-unit, worth turning an antenna for. */
+const worthTurning = 3;
 
 export const angle = (degrees: number): string => `${plainNumber(degrees, 0)}°`;
 
@@ -156,7 +156,7 @@ export function skyAdvice(f: SkyFacts): string {
     return "Leave it, and name the elevation or direction you want to have it judged.";
   }
   if (f.verdict === "good") return "Leave it: nothing that could be turned or raised would be heard.";
-  if (directionLoss(f) > unheard && directionLoss(f) >= lossOf(f) / 2)
+  if (directionLoss(f) > worthTurning || directionLoss(f) >= lossOf(f) / 2)
     return `Turn it: ${upwards(f.aim.elevation)} it is ${decibels(directionLoss(f))} stronger towards ${bearing(f.aim.bestAzimuth)}.`;
   if (f.aim.elevation < f.strongest.elevation)
     return !isUpright(f) || f.aim.elevation > lowAngle
