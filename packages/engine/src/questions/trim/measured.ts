@@ -3,6 +3,7 @@ import { resolveStation } from "../../chain/resolve";
 import { isTunerAtWork } from "../../networks/partTwoPort";
 import { megahertz } from "../../quantity/format";
 import type { Band, Reading, Station } from "../../station/station";
+import { vertex } from "./parabola";
 import { leastReflection, type SweepDip } from "./sweepDip";
 
 export interface Measured {
@@ -92,17 +93,4 @@ function ofReadings(band: Band, readings: readonly Reading[], unused: string[]):
     );
   }
   return null;
-}
-
-interface Point {
-  readonly f: number;
-  readonly y: number;
-}
-
-/** Where the parabola through three points is least. */
-export function vertex(a: Point, b: Point, c: Point): number {
-  const left = (b.y - a.y) / (b.f - a.f);
-  const right = (c.y - b.y) / (c.f - b.f);
-  const curve = (right - left) / (c.f - a.f);
-  return curve > 0 ? (a.f + b.f) / 2 - left / (2 * curve) : b.f;
 }

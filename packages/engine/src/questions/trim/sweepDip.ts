@@ -6,7 +6,7 @@ import type { MeasuredNetwork } from "../../station/station";
 import { nearestTo } from "./curveSearch";
 import type { FeedPath } from "./feedPath";
 import type { Span } from "./fit";
-import { vertex } from "./measured";
+import { vertex } from "./parabola";
 
 export interface SweepDip {
   /** Frequency (Hz) of least reflection on the rated load, between the measured points by a parabola. */
