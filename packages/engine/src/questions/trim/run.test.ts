@@ -68,6 +68,8 @@ describe("the length", () => {
     expect(value.low).toBeLessThan(value.value);
     expect(value.high).toBeGreaterThan(value.value);
     expect(doubtful.uncertainties[0]!.input).toMatch(/soil/);
+    for (const { atLow, atHigh } of doubtful.uncertainties)
+      for (const end of [atLow, atHigh]) expect(Math.abs(end / value.value - 1)).toBeLessThan(0.05);
   });
 });
 

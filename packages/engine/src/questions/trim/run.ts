@@ -123,7 +123,9 @@ function judgedIn(worked: Worked, study: Study) {
   if (target === null) return { worked, name: "swrAtTransmitter", least: 0.02 };
   const effects = worked.bounds.effects.map((effect) => {
     const own = study.bounds.effects.find((e) => e.input.place === effect.input.place);
-    return { ...effect, atLow: { ...effect.atLow, ...own?.atLow }, atHigh: { ...effect.atHigh, ...own?.atHigh } };
+    // An input that was not followed moves no length.
+    const { atLow, atHigh } = own ?? { atLow: study.bounds.nominal, atHigh: study.bounds.nominal };
+    return { ...effect, atLow: { ...effect.atLow, ...atLow }, atHigh: { ...effect.atHigh, ...atHigh } };
   });
   const nominal = { ...worked.bounds.nominal, ...study.bounds.nominal };
   return {
