@@ -5,8 +5,8 @@ Galerkin with piecewise-sinusoidal functions and the exact (surface-averaged) ke
 treatment and another code than the engine's. Needs numpy. Prints the rows of checks/values/cylindricalDipoles.json.
 
 Two meshes: N equal elements (values "N=..."; they creep with N, because the gap is one element wide and ends are
-unresolved), and elements graded from 0.01 wavelengths at the gap, 0.0125 at most, to the radius at the ends
-(values "graded"). Lengths in wavelengths.
+unresolved), and elements graded from 0.01 wavelengths at the gap, 0.0125 at most, to a sixteenth of the radius at
+the ends, where the charge rises as one over the root of the distance (values "graded"). Lengths in wavelengths.
 """
 import json
 import numpy as np
@@ -74,9 +74,9 @@ def equal(length, count):
 
 
 def graded(length, radius, gap=0.01, largest=0.0125, growth=1.5):
-    """Elements of `gap` at the middle, `radius` at the ends, neighbours apart by at most `growth`."""
+    """Elements of `gap` at the middle, a sixteenth of `radius` at the ends, neighbours apart by at most `growth`."""
     inner, outer = [], []
-    near, far, total = gap, min(radius, gap), 0.0
+    near, far, total = gap, min(radius / 16, gap), 0.0
     while total < length / 2:
         if far < near:
             outer.append(far)
