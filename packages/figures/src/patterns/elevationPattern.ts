@@ -144,6 +144,10 @@ export function elevationPattern(answer: Answer, options: PatternOptions): Figur
     y2: cy,
     stroke: { role: free ? "hair" : "soil", width: 2 * s },
   };
+  board.reserve({ left: 0, right: width, top: cy - 2 * s, bottom: cy + 2 * s });
+  const tipPoints = lobesUpwards(answer).map((one) => frame.at(angleOf(answer, one), frame.radiusOf(one.gain)));
+  for (const [x, y] of tipPoints)
+    board.reserve({ left: x - 5 * s, right: x + 5 * s, top: y - 5 * s, bottom: y + 5 * s });
   const texts = notes.flatMap((line, i) =>
     board.place({ role: "ink2", size: 12 * s }, [
       { lines: [line], x: 4 * s, y: height - (notes.length - 1 - i) * 16 * s - 6 * s },
@@ -156,7 +160,7 @@ export function elevationPattern(answer: Answer, options: PatternOptions): Figur
     ...minimumLabels(answer, frame, board),
     ...tickLabels(frame, free, board),
   ];
-  const tips = lobesUpwards(answer).map((one) => tipMark(frame.at(angleOf(answer, one), frame.radiusOf(one.gain)), s));
+  const tips = tipPoints.map((point) => tipMark(point, s));
   return {
     name: "elevationPattern",
     title: titleOf(answer),

@@ -5,11 +5,14 @@ import type { Figure, FigureTable, Mark, Role } from "../kit/figure";
 import { createLabelBoard, type LabelBoard } from "../kit/labelBoard";
 import { type Point, polyline } from "../kit/outline";
 import { wrapText } from "../kit/textWidth";
-import { bearingText, gainText, upwardsText } from "./patternFacts";
+import { bearingText, gainText, pointOfCompass, upwardsText } from "./patternFacts";
 import { type PatternOptions, span } from "./polarFrame";
 
-/** Where the eye is: azimuth and elevation, degrees. 35.26 is that of an isometric drawing. */
-const eye = { azimuth: 150, elevation: 35.26 };
+/** Where the eye is, degrees: 35.26 up is that of an isometric drawing; around, near the strongest direction. */
+const eyeElevation = 35.26;
+const eyeBesides = 30;
+const eyeAzimuth = (answer: Answer): number =>
+  45 * Math.round(requiredNumber(answer, "azimuthOfMaximum") / 45) + eyeBesides;
 /** Columns of the grid joined in one facet: 10 degrees. */
 const stride = 2;
 
@@ -29,8 +32,8 @@ function gridOf(answer: Answer): Grid {
 type Space = readonly [number, number, number];
 
 /** East, north, up on the picture, with the depth towards the eye. */
-function viewed([x, y, z]: Space): readonly [right: number, up: number, near: number] {
-  const [a, e] = [(eye.azimuth * Math.PI) / 180, (eye.elevation * Math.PI) / 180];
+function viewed([x, y, z]: Space, azimuth: number): readonly [right: number, up: number, near: number] {
+  const [a, e] = [(azimuth * Math.PI) / 180, (eyeElevation * Math.PI) / 180];
   const towards = x * Math.sin(a) + y * Math.cos(a);
   return [
     -x * Math.cos(a) + y * Math.sin(a),
@@ -52,13 +55,13 @@ interface Facet {
   readonly below: number;
 }
 
-function facetsOf(grid: Grid, most: number): Facet[] {
+function facetsOf(grid: Grid, most: number, eye: number): Facet[] {
   const azimuths = grid.columns.values.filter((_, k) => k % stride === 0);
   const corner = (i: number, k: number) => {
     const column = (k % azimuths.length) * stride;
     const below = most - (grid.values[i]![column] ?? most - 2 * span);
     const radius = Math.max(0, 1 - below / span);
-    return { below, at: viewed(inSpace(grid.rows.values[i]!, azimuths[k % azimuths.length]!, radius)) };
+    return { below, at: viewed(inSpace(grid.rows.values[i]!, azimuths[k % azimuths.length]!, radius), eye) };
   };
   const facets = grid.rows.values.slice(1).flatMap((_, i) =>
     azimuths.map((_, k): Facet => {
@@ -80,21 +83,22 @@ export function skyShape(answer: Answer, options: PatternOptions): Figure {
   const { width, scale: s = 1 } = options;
   const grid = gridOf(answer);
   const most = requiredNumber(answer, "maximumGain");
+  const eye = eyeAzimuth(answer);
   const free = grid.rows.values[0]! < 0;
   const radius = Math.min(width / 2 - 40 * s, 170 * s);
   const cx = width / 2;
-  const cy = 20 * s + radius * (free ? 1 : Math.cos((eye.elevation * Math.PI) / 180) + 0.12);
+  const cy = 20 * s + radius * (free ? 1 : Math.cos((eyeElevation * Math.PI) / 180) + 0.12);
   const place = ([x, y]: readonly [number, number, ...number[]]): Point => [cx + radius * x, cy - radius * y];
-  const lowest = cy + radius * (free ? 1 : Math.sin((eye.elevation * Math.PI) / 180)) + 30 * s;
+  const lowest = cy + radius * (free ? 1 : Math.sin((eyeElevation * Math.PI) / 180)) + 30 * s;
   const note = wrapText(
-    `Radius by gain: centre ${span} dB below the strongest. Seen from the south-east, from above.`,
+    `Radius by gain: centre ${span} dB below the strongest. Seen from the ${pointOfCompass(eye)}, from above.`,
     12 * s,
     width - 8 * s,
   );
   const height = lowest + (shades.length + note.length) * 18 * s + 10 * s;
   const board = createLabelBoard(width, height);
-  const circle = Array.from({ length: 72 }, (_, i) => place(viewed(inSpace(0, 5 * i, 1))));
-  const facets = facetsOf(grid, most).map((facet): Mark => {
+  const circle = Array.from({ length: 72 }, (_, i) => place(viewed(inSpace(0, 5 * i, 1), eye)));
+  const facets = facetsOf(grid, most, eye).map((facet): Mark => {
     const { role } = shades.find((shade) => facet.below <= shade.within)!;
     return {
       kind: "path",
@@ -112,7 +116,7 @@ export function skyShape(answer: Answer, options: PatternOptions): Figure {
     marks: [
       { kind: "path", d: polyline(circle, true), stroke: { role: "line", width: 1 * s } },
       ...facets,
-      ...compass(place, s, board),
+      ...compass(place, eye, s, board),
       ...shadeMarks(lowest, s, board),
       ...note.flatMap((line, i) =>
         board.place({ role: "ink2", size: 12 * s }, [
@@ -125,9 +129,14 @@ export function skyShape(answer: Answer, options: PatternOptions): Figure {
   };
 }
 
-function compass(place: (at: readonly [number, number, ...number[]]) => Point, s: number, board: LabelBoard): Mark[] {
+function compass(
+  place: (at: readonly [number, number, ...number[]]) => Point,
+  eye: number,
+  s: number,
+  board: LabelBoard,
+): Mark[] {
   return (["north", "east", "south", "west"] as const).flatMap((name, i) => {
-    const [x, y] = place(viewed(inSpace(0, 90 * i, 1.08)));
+    const [x, y] = place(viewed(inSpace(0, 90 * i, 1.08), eye));
     const halo = { role: "paper", width: 3 * s } as const;
     const anchors = (["middle", "start", "end"] as const).map((anchor) => ({ lines: [name], x, y: y + 4 * s, anchor }));
     return board.place({ role: "ink2", size: 12 * s, halo }, anchors);
