@@ -61,7 +61,7 @@ export function outsideAlong(answer: Answer, options: ChartOptions): Figure {
   const tried = answer.parameters.tried;
   const drawn = drawChart({
     ...options,
-    axis: { values: numbersOf(table, "distance"), name: "m along the outside: transmitter left, feed point right" },
+    axis: { values: numbersOf(table, "distance"), name: "m along the outside, from the transmitter" },
     panels: [currentPanel(answer, table, along), ...(places ? [placesPanel(places)] : [])],
     verticals: verticalsAlong(along),
     note: places ? `Dots: a choke of ${String(tried)} at this place, and no other on the line.` : "",

@@ -4,7 +4,7 @@ import { numbersOf, numericParameter, optionalNumber, requiredColumn, requiredTa
 import type { Figure, Role } from "../kit/figure";
 import { drawChart } from "./chart";
 import type { ChartOptions, Curve } from "./chartTypes";
-import { alongOf, ohmsText, percentText, placeWords, quietMark, shareTop } from "./outsideFacts";
+import { alongOf, ohmsText, percentText, placeWords, quietLine, shareTop } from "./outsideFacts";
 import { allNumbers, figureTable, valueAt } from "./tableValues";
 
 const drawnResistances = [
@@ -42,14 +42,15 @@ export function chokeChart(answer: Answer, options: ChartOptions): Figure {
   );
   const drawn = drawChart({
     ...options,
-    axis: { values: reactances, name: "reactance of the choke, kΩ: capacitive left, inductive right" },
+    axis: { values: reactances, name: "reactance, kΩ: capacitive left, inductive right" },
     panels: [
       {
         name: "left on the outside, % of the antenna's current",
         height: 200,
         from: 0,
         to: shareTop(shown, Math.max(12, beyondBare * bare)),
-        curves: [...curves(table), quietMark(reactances.length)],
+        curves: curves(table),
+        over: quietLine,
         rings: [{ at: 0, value: bare, text: `none: ${percentText(bare)}` }],
       },
     ],

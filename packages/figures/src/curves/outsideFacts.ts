@@ -1,8 +1,11 @@
 /** What the pictures of the outside of the line share: where chokes, earths and ends lie, and how shares are written. */
 import type { Answer } from "@feedpath/engine";
 import { optionalNumber, requiredNumber } from "../kit/answerValues";
+import type { Mark } from "../kit/figure";
+import type { LabelBoard } from "../kit/labelBoard";
 import { metresText, plainText, significantText, withUnit } from "../kit/numberText";
-import type { Curve, Vertical } from "./chartTypes";
+import type { Vertical } from "./chartTypes";
+import type { PanelFrame } from "./panelFrame";
 
 /** "72 mA", "1.2 A". */
 export const amperesText = (amperes: number): string =>
@@ -73,14 +76,17 @@ export function shareTop(values: readonly number[], most: number): number {
   return step * Math.ceil(highest / step);
 }
 
-/** The mark of a quiet line as a curve: 5 percent everywhere. */
-export const quietMark = (count: number): Curve => ({
-  series: "quiet",
-  values: Array.from({ length: count }, () => 5),
-  role: "line",
-  labelRole: "ink2",
-  dashed: true,
-  labels: ["quiet below 5 %", "5 %"],
-});
+/** A thin line at 5 percent: below it the line counts as quiet. */
+export function quietLine({ s, left, right, top, y }: PanelFrame, board: LabelBoard): Mark[] {
+  const at = y(5);
+  if (at < top) return [];
+  board.avoid({ left, right, top: at - 2, bottom: at + 2 });
+  const style = { role: "ink2", size: 13 * s, halo: { role: "paper", width: 3 * s } } as const;
+  const places = [right - 4 * s, left + 0.5 * (right - left)].flatMap((x) =>
+    [-6 * s, 15 * s].map((by) => ({ lines: ["quiet below 5 %"], x, y: at + by, anchor: "end" as const })),
+  );
+  const line: Mark = { kind: "line", x1: left, y1: at, x2: right, y2: at, stroke: { role: "ink2", width: 1 * s } };
+  return [line, ...board.placeClear(style, places)];
+}
 
 export const noChokes = (answer: Answer): boolean => optionalNumber(answer, "chokeHeatOnAir") === null;

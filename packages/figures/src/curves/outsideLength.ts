@@ -5,7 +5,7 @@ import type { Figure } from "../kit/figure";
 import { metresText } from "../kit/numberText";
 import { drawChart } from "./chart";
 import type { ChartOptions, Curve } from "./chartTypes";
-import { noChokes, percentText, quietMark, shareTop } from "./outsideFacts";
+import { noChokes, percentText, quietLine, shareTop } from "./outsideFacts";
 import { allNumbers, figureTable } from "./tableValues";
 
 /** Percent at which the scale ends: beyond, the line carries as much as the antenna. */
@@ -39,8 +39,9 @@ export function lengthChart(answer: Answer, options: ChartOptions): Figure {
         height: 168,
         from: 0,
         to: shareTop(allNumbers(table, series), most),
-        curves: [...curves, quietMark(extra.length)],
+        curves,
         rings: [],
+        over: quietLine,
       },
     ],
     verticals: [{ at: 0, text: "as it is", main: true }],
