@@ -2,6 +2,9 @@
 import type { Answer } from "@feedpath/engine";
 import { heightPanels } from "./curves/heightPanels";
 import { impedanceCompromise } from "./curves/impedanceCompromise";
+import { outsideAlong } from "./curves/outsideAlong";
+import { outsideChoke } from "./curves/outsideChoke";
+import { outsideLength } from "./curves/outsideLength";
 import { swrAcrossBand } from "./curves/swrAcrossBand";
 import { hasLadder, trimLadder } from "./curves/trimLadder";
 import { trimLengths } from "./curves/trimLengths";
@@ -35,6 +38,7 @@ const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   height: [stage, curves(heightPanels)],
   trim: [stage, curves(ladder), curves(trimLengths)],
   sky: [curves(elevationPattern), curves(azimuthPattern), curves(skyShape)],
+  outside: [stage, curves(outsideAlong), curves(outsideChoke), curves(outsideLength)],
   why: [curves(impedanceCompromise)],
 };
 
