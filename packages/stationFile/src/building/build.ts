@@ -60,6 +60,9 @@ export function listUnknown(
   reason: string,
 ): void {
   if (quantity?.basis !== "unknown") return;
-  const [value, low, high] = [quantity.value, quantity.low, quantity.high].map((x) => formatAmount(x, dimension));
+  // The nominal value is a middle of the range: more than three digits of it would mean nothing.
+  const [value, low, high] = [Number(quantity.value.toPrecision(3)), quantity.low, quantity.high].map((x) =>
+    formatAmount(x, dimension),
+  );
   list(build, place, name, `${value} (${low} to ${high})`, reason);
 }
