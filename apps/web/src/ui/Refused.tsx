@@ -11,7 +11,7 @@ interface RefusedProps {
 export function Refused({ refusal, onShowFile, onAskElse }: RefusedProps) {
   const heading = refusal.refused.why.startsWith("Not computed yet")
     ? "Feedpath does not work that out yet."
-    : "This file does not say enough to answer that.";
+    : "This station gives no answer to that.";
   return (
     <section className="refused">
       <h1 className="headline">{heading}</h1>

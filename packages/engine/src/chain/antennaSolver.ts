@@ -5,11 +5,11 @@ import type { LoopSetting } from "../antenna/loopTuning";
 import { referenceKernels } from "../kernels/reference/referenceKernels";
 import { layersAt } from "../station/soilAtFrequency";
 import type { Station } from "../station/station";
-import { distanceBetween } from "../wires/geometry";
 import { type AntennaSolution, type SolveOptions, solveAntenna } from "../wires/solveAntenna";
-import type { Point, Soil, Structure } from "../wires/structure";
+import type { Soil } from "../wires/structure";
 import { validateStructure } from "../wires/validateStructure";
 import { type AntennaRefused, closeAntenna, type SolvedAntenna } from "./closeAntenna";
+import { heldDown, lifted } from "./lifted";
 import { loopSettings, settingFrequency } from "./loopSettings";
 
 export type { AntennaRefused, SolvedAntenna } from "./closeAntenna";
@@ -112,7 +112,7 @@ function solveBuild(station: Station, build: AntennaBuild, asked: Asked): Antenn
   if (build.refused) return { refused: build.refused };
   const soil = soilOf(station, frequency);
   const held = lift !== 0 && heldDown(build);
-  if (held) return { refused: { why: held, mend: "`watts` or `band`, which take the station as it hangs" } };
+  if (held) return { refused: { why: held.why, mend: "`watts` or `band`, which take the station as it hangs" } };
   const structure = lift === 0 ? build.structure : lifted(build, lift);
   const troubles = validateStructure(structure, soil, frequency);
   if (troubles.length > 0)
@@ -126,35 +126,4 @@ export function soilOf({ ground }: Station, frequency: number): Soil {
   const layers = layersAt(ground, frequency);
   const { thickness: _, ...top } = layers[0]!;
   return layers.length === 1 ? { kind: "homogeneous", ...top } : { kind: "layered", layers };
-}
-
-/** Why the antenna cannot be raised or lowered by itself; null when it can. */
-function heldDown({ structure, surroundingWires, restingWires }: AntennaBuild): string | null {
-  const fed = structure.feeds.flatMap((f) => [...f.from, ...f.into]);
-  if (fed.some((w) => surroundingWires.has(w)))
-    return "the antenna works against a conductor of the surroundings: it cannot be raised or lowered without it";
-  const standing = structure.feeds.some((f) => structure.contacts?.some((c) => distanceBetween(c.at, f.at) < 1e-6));
-  const leads = structure.wires.some((w, i) => restingWires.has(i) && w.name.startsWith("radial"));
-  return standing || leads
-    ? "the antenna works against what lies on the soil or leads into it: it cannot be raised or lowered without it"
-    : null;
-}
-
-/**
- * Antenna wires and feeds raised; conductors near by stay where they are, and of lines and what leads into the soil all
- * but their ends at a feed point.
- */
-function lifted(build: AntennaBuild, lift: number): Structure {
-  const { wires, feeds } = build.structure;
-  const up = (p: Point): Point => [p[0], p[1], p[2] + lift];
-  const fed = (p: Point): boolean => feeds.some((f) => distanceBetween(f.at, p) < 1e-6);
-  const stays = (w: number): boolean => build.outsideWires.has(w) || build.restingWires.has(w);
-  const raise = (w: number, p: Point): Point => (!stays(w) || fed(p) ? up(p) : p);
-  return {
-    ...build.structure,
-    wires: wires.map((w, i) =>
-      build.surroundingWires.has(i) ? w : { ...w, from: raise(i, w.from), to: raise(i, w.to) },
-    ),
-    feeds: feeds.map((f) => ({ ...f, at: up(f.at) })),
-  };
 }

@@ -59,7 +59,7 @@ describe("height in words", () => {
   it("looks at the strongest direction of a high antenna, not at one angle between its lobes", () => {
     const facts = heightOf({ wave: 2, higher: at(10.4, { gainLow: 11 }) });
     expect(heightAdvice(facts)).toMatch(
-      /^More height brings next to nothing here; leave it\. How far over the horizon/,
+      /^More height brings next to nothing here; leave it\. Ask “Where does my signal go\?” .*how far over the horizon/,
     );
     expect(heightMistakenIdea(facts).refutation).toContain("in its strongest direction by less than 0.1 dB");
   });

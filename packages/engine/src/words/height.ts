@@ -1,6 +1,7 @@
 /** Headline, verdict and advice of `height`. English. */
 import type { Phrase, Verdict } from "../answer/answer";
 import { decibels, metres, plainNumber, wholeWatts } from "../quantity/format";
+import { asking } from "./asking";
 import { linked, said } from "./phrases";
 import { asSUnits } from "./sUnits";
 
@@ -121,7 +122,9 @@ export function heightAdvice(f: HeightFacts): string {
   const { powerIntoAntenna, radiatedPower, heatInSoil } = f.present;
   const soilTakesMost = heatInSoil > (powerIntoAntenna - radiatedPower) / 2;
   const start = f.verdict === "trouble" && soilTakesMost ? "So low, the soil takes most. " : "";
-  const horizon = isHigh(f) ? " How far over the horizon it is heard is not worked out yet." : "";
+  const horizon = isHigh(f)
+    ? ` Ask ${asking("sky")} for its angles; how far over the horizon it is heard is not worked out yet.`
+    : "";
   if (helps(f) === "not") return `More height brings next to nothing here; leave it.${horizon}`;
   const more = signalOfMoreHeight(f);
   const size = more > worthIt ? `, ${asSUnits(more)}` : "";

@@ -6,7 +6,7 @@ const keptWords: ReadonlyMap<string, string> = new Map([
 /** Name of a value or column as words: "swrAtTransmitter" becomes "SWR at transmitter". */
 export function wordsOf(name: string): string {
   return name
-    .replaceAll(/([a-z\d])([A-Z])/g, "$1 $2")
+    .replaceAll(/([a-z\d])([A-Z])|([a-z])(\d)/g, (_, a, b, c, d) => `${a ?? c} ${b ?? d}`)
     .split(" ")
     .map((word) => keptWords.get(word.toLowerCase()) ?? (/^[A-Z]+$/.test(word) ? word : word.toLowerCase()))
     .join(" ");

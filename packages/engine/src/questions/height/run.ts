@@ -1,7 +1,6 @@
 /** How high should it hang? Watts to the sky, SWR and gain against height. */
-import type { Answer, Refusal, RuleOfThumb, Value, WorkingStep } from "../../answer/answer";
-import { decibels, fixedNumber, metres, plainNumber, significantNumber, watts } from "../../quantity/format";
-import type { Station } from "../../station/station";
+import type { Answer, Refusal, Value } from "../../answer/answer";
+import type { Assumption, Station } from "../../station/station";
 import {
   type HeightFacts,
   heightAdvice,
@@ -20,16 +19,15 @@ import { compareReadings } from "../common/readings";
 import { refusal } from "../common/refusal";
 import { wouldSettle } from "../common/settle";
 import { scalarValue } from "../common/values";
-import { workStation } from "../common/worked";
+import { type Worked, workStation } from "../common/worked";
 import { goodShare, heavyPathLoss, heightFacts, workableShare } from "./facts";
-import { aimOf, pointsOfStudy, type Study, studyHeights } from "./study";
-import { heightTable } from "./table";
+import { aimOf, fewestPoints, pointsOfStudy, type Study, studyHeights } from "./study";
+import { heightTable, lobeTable } from "./table";
+import { whyHeld } from "./whyHeld";
+import { heightRules, heightWorking } from "./working";
 
 /** Elevation asked for when neither the question nor the file names one, degrees: first hops of a few thousand kilometres. */
 const usualElevation = 20;
-
-/** Fewer heights than this make no curve. */
-const fewestPoints = 3;
 
 function* run(station: Station, parameters: Parameters, context: Context): Generator<Progress, Answer | Refusal> {
   if (station.ground.kind === "free space") {
@@ -40,6 +38,8 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
       "`ground: unknown`, or a soil such as `ground: medium dry ground`",
     );
   }
+  const held = whyHeld(station);
+  if (held) return refusal(height, station, held.why, held.mend);
   const worked = yield* workStation(station, parameters, () => ({}));
   if ("refused" in worked) return refusal(height, station, worked.refused, worked.mend);
   const asked = parameters.heights;
@@ -65,12 +65,9 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
   return {
     ...frame,
     values: { ...frame.values, ...heightValues(worked.point.ratedResistance, facts) },
-    tables: [heightTable(study), ...frame.tables],
+    tables: [heightTable(study), ...lobeTable(study), ...frame.tables],
     notCovered: [...frame.notCovered, ...compared.notComputed, ...leftOut(study)],
-    assumptions: [
-      ...frame.assumptions,
-      { place: "path", name: "line", value: "as long as it is, at every height", reason: "the file gives one length" },
-    ],
+    assumptions: [...frame.assumptions, ...whatStays(worked)],
     parameters: {
       judged: "radiatedPower",
       elevation: aim.elevation,
@@ -116,6 +113,24 @@ function heightsOf(span: { readonly from: number; readonly to: number }, now: nu
   return inside ? [...steps, now].sort((a, b) => a - b) : steps;
 }
 
+function whatStays({ point }: Worked): Assumption[] {
+  const length = {
+    place: "path",
+    name: "line",
+    value: "as long as it is, at every height",
+    reason: "the file gives one length",
+  };
+  const lines = point.antenna.build.outside.flatMap((run) => run.lines);
+  if (lines.length === 0) return [length];
+  const outside = {
+    place: "path",
+    name: `outside of ${lines.join(", ")}`,
+    value: "its last stretch reaches up or down to the feed point, the rest of its route stays",
+    reason: "the file gives one route",
+  };
+  return [length, outside];
+}
+
 const leftOut = (study: Study): string[] =>
   study.refused === null ? [] : [`Some heights are left out: ${ended(study.refused.why)}`];
 
@@ -136,54 +151,6 @@ function heightValues(reference: number, f: HeightFacts): Record<string, Value> 
     gainStraightUp: scalarValue(f.present.gainHigh, "dBi"),
     signalOfMoreHeight: scalarValue(signalOfMoreHeight(f), "dB"),
   };
-}
-
-function heightRules(f: HeightFacts): RuleOfThumb[] {
-  const quarter = f.wave / 4;
-  // Whatever sends nothing straight up is no level wire.
-  if (f.present.height < quarter || f.zenithIsNull) return [];
-  const lobe = (Math.asin(f.wave / (4 * f.present.height)) * 180) / Math.PI;
-  return [
-    {
-      rule: "lowest lobe of a level wire: sine of the angle is a quarter wave over the height",
-      ruleValue: `${plainNumber(lobe, 0)}°`,
-      computed: `strongest ${plainNumber(f.present.elevationOfMaximum, 0)}° up`,
-      holds:
-        "for level wires over a perfect conductor, from a quarter wave up; real soil and the wire's own pattern pull it down",
-      source: "image theory; handbooks",
-    },
-  ];
-}
-
-function heightWorking(f: HeightFacts, study: Study, now: number): WorkingStep[] {
-  const bands = study.effects.map((e) => e.input.name).join(" and ");
-  return [
-    {
-      text: `The antenna was solved anew over the soil at ${study.points.length} heights, line and path unchanged; the wires move as one, the feed point now at ${metres(now)}, ${fixedNumber(now / f.wave, 2)} of a wave.${bands === "" ? "" : ` The bands show ${bands} moved to the ends of their range.`}`,
-      source: "moment method and Sommerfeld integrals",
-      explains: ["presentHeight", "feedPointImpedance", "swrAtTransmitter"],
-    },
-    {
-      text: "Gain is what arrives at a far place against an antenna that sends the same power evenly to all sides; losses in wires and soil are in it:",
-      formula: "G = \\frac{4 \\pi U}{P_{\\mathrm{in}}}",
-      substituted: `G(${plainNumber(f.aim.elevation, 0)}^\\circ) = ${fixedNumber(f.present.gainLow, 1)} \\; \\mathrm{dBi}, \\; G(90^\\circ) = ${fixedNumber(f.present.gainHigh, 1)} \\; \\mathrm{dBi}`,
-      source: "IEEE Std 145",
-      explains: ["gainAtElevation", "gainStraightUp", "maximumGain", "elevationOfMaximum", "signalOfMoreHeight"],
-    },
-    {
-      text: `At ${metres(f.present.height)} the soil takes ${watts(f.present.heatInSoil)}, and ${watts(f.present.radiatedPower)} leave. Most would leave at ${metres(f.most.height)}: ${watts(f.most.radiatedPower)}, a difference of ${decibels(10 * Math.log10(f.most.radiatedPower / f.present.radiatedPower))}.`,
-      source: "power flow through the surface, and far field integrated over the sky: each on its own",
-      explains: ["radiatedPower", "heatInSoil", "lowestSwrHeight", "radiatedPowerAtLowestSwr"],
-    },
-    {
-      text:
-        f.split === null
-          ? "The pattern does not split between the heights shown."
-          : `From ${significantNumber(f.split, 3)} m on, straight up is more than 1 dB below the strongest direction: there the pattern splits.`,
-      source: "our mark: 1 dB",
-      explains: ["splitHeight"],
-    },
-  ];
 }
 
 export const height: Question = {
