@@ -20,7 +20,11 @@ const constant = (value: Quantity): Spectrum => ({ kind: "constant", quantity: v
 export const points = (dimension: DimensionName, rule: QuantityRule = {}) =>
   z
     .record(z.string(), quantity(dimension, rule))
-    .meta({ description: "Values by frequency: { 3.5 MHz: ..., 7 MHz: ... }" })
+    .meta({
+      description: "Values by frequency: { 3.5 MHz: ..., 7 MHz: ... }",
+      // Keys are frequencies: so an editor tells points from { resistance, reactance }.
+      propertyNames: { type: "string", pattern: "Hz *$" },
+    })
     .transform((byFrequency, context): Spectrum => {
       const found = Object.entries(byFrequency).map(([key, value]) => {
         const frequency = parseQuantity(key, "frequency", { above: 0 });
