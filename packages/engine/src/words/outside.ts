@@ -82,16 +82,15 @@ export function placeText(f: Pick<OutsideFacts, "length">, distance: number): st
 
 export function outsideHeadline(f: OutsideFacts): Phrase[] {
   const house = linked(amperes(f.house.current), "outsideCurrentAtHouse");
-  if (f.againstLine)
-    return [said("The line is the other half of this antenna: "), house, said(" run at its house end.")];
+  if (f.againstLine) return [said("The line is half of this antenna: "), house, said(" reach the house.")];
   if (f.share < 1e-4)
     return [said("The outside of the line carries "), linked("no current", "outsideShare"), said(" worth naming.")];
   return [
-    said("The outside of the line carries "),
+    said("The line's outside carries "),
     linked(amperes(f.largest.current), "outsideCurrent"),
     said(", "),
     linked(percent(f.share), "outsideShare"),
-    said(" of the current in the antenna."),
+    said(" of the antenna's current."),
   ];
 }
 

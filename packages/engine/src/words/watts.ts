@@ -6,7 +6,7 @@ import { asSUnits } from "./sUnits";
 
 /** One thing that takes power: its name in the sentence, its watts, the value it links to. */
 export interface Taker {
-  readonly kind: "soil" | "line" | "part" | "wires";
+  readonly kind: "soil" | "line" | "part" | "wires" | "chokes";
   readonly name: string;
   /** Takes a verb in the plural. */
   readonly several: boolean;
@@ -110,6 +110,8 @@ export function wattsAdvice(f: WattsFacts): string {
       return soilAdvice(f.returnSide);
     case "wires":
       return `Look at the ${f.loaded ? "coils and other loads" : "wire"} first: ${f.loaded ? "there most of the heat may arise" : "it takes most"}.`;
+    case "chokes":
+      return "Ask “Does the outside of the line carry current?” next: chokes on it take most.";
     case "part":
       return `Look at ${largest.name} first: ${largest.several ? "they take" : "it takes"} most.`;
   }

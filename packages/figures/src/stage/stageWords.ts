@@ -7,6 +7,7 @@ import { strongestText } from "./angleMarks";
 import { partSays } from "./columns";
 import { swrOnText } from "./jointWords";
 import { strongestOf } from "./lobe";
+import { wiresSay } from "./wiresSay";
 
 const backwards = (watts: number): string =>
   watts < 0 ? `${wattsText(-watts)} come back` : `${wattsText(watts)} pass`;
@@ -59,7 +60,7 @@ export function stageDescription(answer: Answer): string {
   const wires = wattsText(requiredNumber(answer, "heatInWires"));
   const soil = wattsText(requiredNumber(answer, "heatInSoil"));
   const sky = wattsText(requiredNumber(answer, "radiatedPower"));
-  const end = `At the antenna ${wires} warm the wires, ${soil} warm the soil and ${sky} leave for the sky.${doubt(answer)}`;
+  const end = `At the antenna ${wires} warm the ${wiresSay(answer)}, ${soil} warm the soil and ${sky} leave for the sky.${doubt(answer)}`;
   return [start, ...(first ? [jointSentence(first)] : []), ...path, end].join(" ") + surroundings(answer);
 }
 
@@ -91,7 +92,7 @@ export function stageTable(answer: Answer): FigureTable {
     rows: [
       value("powerFromTransmitter", "from the transmitter"),
       ...parts,
-      value("heatInWires", "wires"),
+      value("heatInWires", wiresSay(answer)),
       value("heatInSoil", "soil"),
       value("radiatedPower", "sky"),
     ],

@@ -2,6 +2,7 @@
 import type { Answer } from "@feedpath/engine";
 import { requiredNumber } from "../kit/answerValues";
 import type { RibbonColumn } from "./columns";
+import { wiresSay } from "./wiresSay";
 
 export interface HeatStrip {
   /** Name of the part, "wires" or "soil". */
@@ -61,9 +62,9 @@ export function heatStrips(answer: Answer, columns: readonly RibbonColumn[], xFe
   const radiated = requiredNumber(answer, "radiatedPower");
   const soil = requiredNumber(answer, "heatInSoil");
   const wires = requiredNumber(answer, "heatInWires");
-  const antenna = (id: string, watts: number, before: number, offset: number): HeatStrip => ({
+  const antenna = (id: string, says: string, watts: number, before: number, offset: number): HeatStrip => ({
     id,
-    says: `the ${id}`,
+    says: `the ${says}`,
     watts,
     before,
     after: before - watts,
@@ -73,8 +74,8 @@ export function heatStrips(answer: Answer, columns: readonly RibbonColumn[], xFe
   });
   const all = [
     ...columns.map(pathStrip),
-    antenna("wires", wires, radiated + soil + wires, 70),
-    antenna("soil", soil, radiated + soil, 190),
+    antenna("wires", wiresSay(answer), wires, radiated + soil + wires, 70),
+    antenna("soil", "soil", soil, radiated + soil, 190),
   ].filter((strip) => strip.watts >= leastShare * whole);
   return all.length > mostStrips ? joinSmallStrips(all, whole) : all;
 }

@@ -101,7 +101,7 @@ describe("the outside of the line, asked about", () => {
         ground: { kind: "perfect" },
       }),
     );
-    expect(answer.headline).toContain("other half");
+    expect(answer.headline).toContain("half of this antenna");
     expect(answer.values.outsideShareWithPerfectChoke).toBeUndefined();
     expect(answer.mistakenIdea!.idea).toContain("counterpoise");
     expect(answer.next).toMatch(/not at the feed point|counterpoise of its own|no choke at the feed point/);

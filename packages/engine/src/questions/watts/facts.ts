@@ -80,16 +80,26 @@ function behindTuner({ point, frequency }: Worked, name: string) {
   return { heat, added: heat - matched, swr: Math.max(...standing) };
 }
 
+/** Share of the heat in wires from which the chokes among them are named. */
+const chokesNamed = 0.05;
+
 /** Everything that takes power, largest first. Lines count as one: they are read as "the line". */
 function takersOf(worked: Worked): Omit<Taker, "rounded">[] {
   const { point, numbers } = worked;
   const lines = numbers.heatInLines ?? 0;
+  const [wires, chokes] = [numbers.heatInWires ?? 0, numbers.heatInChokes ?? 0];
   const others = point.parts.filter((p) => p.edge.part?.kind !== "line" && p.heat > 0);
   const several = point.parts.filter((p) => p.edge.part?.kind === "line" && p.edge.inUse).length > 1;
   const takers: Omit<Taker, "rounded">[] = [
     { kind: "soil", name: "the soil", several: false, watts: numbers.heatInSoil ?? 0, value: "heatInSoil" },
     { kind: "line", name: several ? "the lines" : "the line", several, watts: lines, value: "heatInLines" },
-    { kind: "wires", name: "the wires", several: true, watts: numbers.heatInWires ?? 0, value: "heatInWires" },
+    {
+      kind: chokes > 0.5 * wires ? "chokes" : "wires",
+      name: chokes > chokesNamed * wires ? "the wires and chokes" : "the wires",
+      several: true,
+      watts: wires,
+      value: "heatInWires",
+    },
     ...others.map((p) => ({
       kind: "part" as const,
       ...partInSentence(worked, p.edge),
