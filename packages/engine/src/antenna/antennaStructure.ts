@@ -47,7 +47,7 @@ export function antennaStructure(station: Station): AntennaBuild {
   const ownWires = growing.wires.length;
   if (!growing.refused) {
     addOutsideOfLines(station, growing);
-    growing.refused = lonelyFeed(growing);
+    growing.refused ??= lonelyFeed(growing);
   }
   const { wires, feeds, loads, gaps, contacts, notComputed, assumed, refused, outside, resting } = growing;
   return {

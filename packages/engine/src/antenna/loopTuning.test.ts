@@ -36,7 +36,7 @@ const loop: LoopInStructure = {
   lineSide: 50,
 };
 const tuned = (soil: Soil, changes: Partial<LoopInStructure> = {}) =>
-  tuneLoop({ ...loop, ...changes }, solveAntenna(structure, soil, frequency).admittance, new Map(), frequency);
+  tuneLoop({ ...loop, ...changes }, solveAntenna(structure, soil, frequency).admittance, frequency);
 const setting = (soil: Soil, changes: Partial<LoopInStructure> = {}) => {
   const found = tuned(soil, changes);
   if ("refused" in found) throw new Error(found.refused.why);

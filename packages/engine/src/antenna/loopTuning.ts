@@ -36,20 +36,16 @@ export const capacitorImpedance = (loop: LoopInStructure, capacitance: number, w
 };
 
 /**
- * Setting of the loop at `frequency` (Hz). `admittance` (S) between all ports of the structure there; `closings` (ohm, or
- * open) by port number, for the ports that something else closes; other feeds are open. Refused where the capacitor's range
- * does not reach resonance.
+ * Setting of the loop at `frequency` (Hz). `admittance` (S) between ports of the structure there, its feed and gap among
+ * them; others are open. Refused where the capacitor's range does not reach resonance.
  */
 export function tuneLoop(
   loop: LoopInStructure,
   admittance: readonly (readonly Complex[])[],
-  closings: ReadonlyMap<number, Complex | "open">,
   frequency: number,
 ): LoopSetting | { readonly refused: { readonly why: string; readonly mend: string } } {
-  const open = invertComplexMatrix(admittance.map((row) => [...row]));
-  if (!open) throw new RangeError(`the small loop "${loop.name}": its ports have no impedance`);
-  let z = open;
-  for (const [port, closing] of closings) if (closing !== "open" && port !== loop.gap) z = closedAt(z, port, closing);
+  const z = invertComplexMatrix(admittance);
+  if (!z) throw new RangeError(`the small loop "${loop.name}": its ports have no impedance`);
   const w = 2 * Math.PI * frequency;
   const { from, to } = loop.capacitor;
   const atFeed = (capacitance: number): Complex =>

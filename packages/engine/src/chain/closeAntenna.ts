@@ -38,6 +38,11 @@ export interface PortState {
   readonly solution: AntennaSolution | null;
 }
 
+export const noSingleState = {
+  why: "the outside of the line and its earths have no single state here",
+  mend: "another choke, bond or route",
+};
+
 /** `settings` of the structure's small loops, in their order (loopSettings.ts). */
 export function closeAntenna(
   build: AntennaBuild,
@@ -47,13 +52,7 @@ export function closeAntenna(
   const closings = closingsOf(build, state, settings);
   const best = closePorts(state.admittance, closings);
   const fine = state.fineAdmittance ? closePorts(state.fineAdmittance, closings) : best;
-  if (!best || !fine)
-    return {
-      refused: {
-        why: "the outside of the line and its earths have no single state here",
-        mend: "another choke, bond or route",
-      },
-    };
+  if (!best || !fine) return { refused: noSingleState };
   const feeds = build.structure.feeds.map((f) => f.name);
   const joined = build.joined.length > 0 ? joinedAdmittance(build.joined, feeds, state.frequency) : null;
   const ratios = feeds.map((_, feed) => settings[build.loops.findIndex((loop) => loop.feed === feed)]?.ratio ?? 1);

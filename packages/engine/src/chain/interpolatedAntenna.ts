@@ -7,6 +7,7 @@ import { chebyshevPoints, interpolateChebyshev } from "../numerics/chebyshevPoin
 import { type Complex, complex, magnitude, subtract } from "../numerics/complex";
 import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
 import type { Station } from "../station/station";
+import { admittanceOfAll, basisImpedances } from "../wires/portBasis";
 import { type AntennaRefused, type AntennaSolver, type HeldMesh, type SolvedAntenna, soilOf } from "./antennaSolver";
 import { closeAntenna } from "./closeAntenna";
 
@@ -43,9 +44,11 @@ export function* interpolateAntenna(
       if ("refused" in one) return one;
       solved.push(one);
     }
-    const matrices = solved.map((s) => s.solution && invertComplexMatrix(s.solution.admittance));
+    // One mesh for all: ports depend on each other in the same way at every frequency.
+    const { basis } = solved[0]!.solution!;
+    const matrices = solved.map((s) => s.solution && basisImpedances(s.solution.admittance, basis));
     if (matrices.some((m) => m === null)) break;
-    const interpolant = (f: number) => interpolateMatrix(nodes, matrices as Complex[][][], f);
+    const interpolant = (f: number) => admittanceOfAll(interpolateMatrix(nodes, matrices as Complex[][][], f), basis);
     const electrodes = (f: number) =>
       interpolateMatrix(
         nodes,
@@ -142,7 +145,7 @@ interface Interpolated {
 /** Interpolates all ports; chokes and earths of the station asked for close them, which therefore may differ. */
 function standIn(
   { station, span, solver, mesh }: Interpolated,
-  interpolant: (f: number) => Complex[][],
+  interpolant: (f: number) => Complex[][] | null,
   electrodes: (f: number) => Complex[],
 ): AntennaSolver {
   const { wires } = solver.describe(station);
@@ -154,7 +157,7 @@ function standIn(
       const described = solver.describe(asked);
       const inside = frequency >= span.from && frequency <= span.to;
       const served = lift === 0 && inside && described.wires === wires;
-      const admittance = served ? invertComplexMatrix(interpolant(frequency)) : null;
+      const admittance = served ? interpolant(frequency) : null;
       if (admittance === null) return solver.solve(asked, frequency, lift, mesh);
       const set = solver.settings(asked, frequency, lift, mesh);
       if ("refused" in set) return set;

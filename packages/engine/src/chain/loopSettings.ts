@@ -2,7 +2,8 @@
 import type { AntennaBuild } from "../antenna/antennaStructure";
 import { type LoopSetting, tuneLoop } from "../antenna/loopTuning";
 import type { Station } from "../station/station";
-import { type AntennaRefused, closingsOf, type PortState } from "./closeAntenna";
+import { type AntennaRefused, closingsOf, noSingleState, type PortState } from "./closeAntenna";
+import { type Closing, closePorts } from "./closePorts";
 
 /** Frequency (Hz) at which the loops are set for work at `frequency`: that of the band it lies in, else of the nearest one. */
 export function settingFrequency(station: Station, frequency: number): number {
@@ -15,12 +16,17 @@ export function settingFrequency(station: Station, frequency: number): number {
 /** Settings in the order of the structure's loops, from the state of all ports at the setting frequency. */
 export function loopSettings(build: AntennaBuild, state: PortState): LoopSetting[] | AntennaRefused {
   const { feeds, gaps = [] } = build.structure;
-  const closings = closingsOf(build, state, []);
-  const byPort = new Map(closings.map((closing, i) => [feeds.length + i, closing]));
+  const closings: Closing[] = [...feeds.map(() => "open" as const), ...closingsOf(build, state, [])];
   const settings: LoopSetting[] = [];
   for (const loop of build.loops) {
-    const inStructure = { ...loop, gap: feeds.length + loop.gap };
-    const setting = tuneLoop(inStructure, state.admittance, byPort, state.frequency);
+    const own = [loop.feed, feeds.length + loop.gap];
+    const order = [...own, ...closings.map((_, port) => port).filter((port) => !own.includes(port))];
+    const seen = closePorts(
+      order.map((i) => order.map((k) => state.admittance[i]![k]!)),
+      order.slice(own.length).map((port) => closings[port]!),
+    );
+    if (!seen) return { refused: noSingleState };
+    const setting = tuneLoop({ ...loop, feed: 0, gap: 1 }, seen.admittance, state.frequency);
     if ("refused" in setting) return setting;
     settings.push(setting);
   }

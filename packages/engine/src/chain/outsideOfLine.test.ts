@@ -131,6 +131,29 @@ describe("the outside of the line", () => {
     expect(magnitude(add(returning, antenna.portCurrents[0]!))).toBeLessThan(1e-9);
   });
 
+  it("cannot be the return behind a part that parts it from the feed", () => {
+    const endFed: Shape = { kind: "end-fed wire", points: [place(0, 0, 6), place(19, 0, 9)], wire: copper(1e-3) };
+    const line = { ...linePart("line 1", 12), route: [place(0, -6, 1), place(0, 0, 1), place(0, 0, 6)] };
+    const isolated: Part = {
+      kind: "transformer",
+      name: "transformer",
+      note: "",
+      state: "in line",
+      transmitterSide: q(50),
+      antennaSide: q(450),
+      sides: "isolated",
+      loss: q(0.1),
+      windingInductance: null,
+      leakageInductance: null,
+      capacitor: null,
+      heatLimit: null,
+    };
+    const against = { ...antennaOf(endFed), against: "outside of the line" as const };
+    const asked = station([line, isolated], { antennas: [against] });
+    const point = workPoint(asked, asked.bands[0]!, 7.1e6, solver, { tuner: "matched" });
+    expect("refused" in point && point.refused.why).toContain("nothing is left to work against");
+  });
+
   it("is told where it is left out", () => {
     const unrouted = worked(station([linePart("line 1", 28)]));
     expect(unrouted.antenna.build.outside).toHaveLength(0);

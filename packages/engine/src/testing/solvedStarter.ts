@@ -60,7 +60,7 @@ function loopStructure(shape: Loop, soil: Soil, frequency: number): Structure {
     jointsResistance: shape.jointsResistance?.value ?? 0,
     lineSide: 50,
   };
-  const setting = tuneLoop(loop, admittance, new Map(), frequency);
+  const setting = tuneLoop(loop, admittance, frequency);
   if ("refused" in setting) throw new Error(setting.refused.why);
   const impedance = (w: number) => capacitorImpedance(loop, setting.capacitance, w);
   return { wires, feeds, loads: [{ wire: capacitorWire, distance: 0, impedance }] };

@@ -1,8 +1,8 @@
 /** Port admittances from solved currents, and what two meshes together say about them. */
 import type { SplitVectors } from "../kernels/door";
 import { type Complex, complex, magnitude } from "../numerics/complex";
-import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
 import type { Port } from "./mesh";
+import { admittanceOfAll, basisImpedances, type PortBasis } from "./portBasis";
 
 /** The goal for the estimated error of a port impedance: the larger of an absolute (ohm) and a relative bound. */
 const goalOhms = 0.5;
@@ -26,10 +26,10 @@ export function portAdmittance(currents: SplitVectors, ports: readonly Port[]): 
   );
 }
 
-/** The error falls with the square of the element: Z = Zfine + (Zfine - Zcoarse)/3 (Richardson). */
-export function extrapolate(fine: Complex[][], coarse: Complex[][]) {
-  const zFine = invertComplexMatrix(fine);
-  const zCoarse = invertComplexMatrix(coarse);
+/** The error falls with the square of the element: Z = Zfine + (Zfine - Zcoarse)/3 (Richardson), between independent ports. */
+export function extrapolate(fine: Complex[][], coarse: Complex[][], basis: PortBasis) {
+  const zFine = basisImpedances(fine, basis);
+  const zCoarse = basisImpedances(coarse, basis);
   if (!zFine || !zCoarse) {
     return { admittance: fine, errorEstimate: Number.POSITIVE_INFINITY, errorOverGoal: Number.POSITIVE_INFINITY };
   }
@@ -44,5 +44,5 @@ export function extrapolate(fine: Complex[][], coarse: Complex[][]) {
       return complex(z.re + step.re, z.im + step.im);
     }),
   );
-  return { admittance: invertComplexMatrix(extrapolated) ?? fine, errorEstimate, errorOverGoal };
+  return { admittance: admittanceOfAll(extrapolated, basis) ?? fine, errorEstimate, errorOverGoal };
 }

@@ -14,6 +14,7 @@ import { withElectrodes } from "./electrodes";
 import { type MeshRule, meshRule } from "./grading";
 import { type LocalImpedances, localImpedances } from "./localTerms";
 import type { Mesh } from "./mesh";
+import { type PortBasis, portBasis } from "./portBasis";
 import { extrapolate, portAdmittance, portVectors } from "./portMatrices";
 import { preparedMesh } from "./preparedMesh";
 import { type Restriction, restrictMatrix } from "./restriction";
@@ -36,6 +37,8 @@ export interface AntennaSolution {
   readonly ports: readonly string[];
   /** Ohm: what the electrode of each contact contributes by itself, to give way to a stated impedance. */
   readonly electrodes: readonly Complex[];
+  /** Which ports carry currents of their own, and the others as sums of those. */
+  readonly basis: PortBasis;
   /** Port admittance matrix in siemens, from extrapolated impedances. */
   readonly admittance: readonly (readonly Complex[])[];
   /** The same from the fine mesh alone, which the currents and powers belong to. */
@@ -144,12 +147,14 @@ function solveOnce(
   const fine = kernels.solveSymmetric(matrix, portVectors(mesh.unknowns, mesh.ports));
   const fineAdmittance = portAdmittance(fine.vectors, mesh.ports);
   const coarse = solveCoarse(matrix, mesh, prepared.restriction, kernels);
-  const { admittance, errorEstimate, errorOverGoal } = extrapolate(fineAdmittance, coarse);
+  const basis = portBasis(mesh.ports);
+  const { admittance, errorEstimate, errorOverGoal } = extrapolate(fineAdmittance, coarse, basis);
   return {
     frequency,
     soil,
     ports: portNames(structure),
     electrodes: (structure.contacts ?? []).map((c) => electrodeImpedance(c, soil, frequency, kernels)),
+    basis,
     admittance,
     fineAdmittance,
     errorEstimate,

@@ -1,6 +1,6 @@
 /** The end of a run: the outer conductor meets the side of the feed that it belongs to. */
 import type { Point } from "../../wires/structure";
-import { addWires, assume, type Growing } from "../growing";
+import { addWires, assume, type Growing, samePoint } from "../growing";
 import { distance } from "../wireRun";
 import { openGap } from "./openGap";
 import type { Opening } from "./openings";
@@ -42,6 +42,13 @@ export function attachToFeed(
   const length = reached.length + (off > 1e-6 ? off : 0);
   const choke =
     pending.length > 0 ? openGap(growing, pending, last, distance(lastWire.from, lastWire.to), length) : null;
+  const alone = feed.into.length === 0 && !growing.contacts.some((c) => samePoint(c.at, feed.at));
+  if (alone && choke?.impedances.includes(null)) {
+    growing.refused ??= {
+      why: `"${feed.name}" works against the outside of its line, but ${choke.names.join(" and ")} parts it from the feed point: nothing is left to work against`,
+      mend: "`against` radials, an earth or a conductor, or a transformer with `sides: joined`",
+    };
+  }
   growing.feeds[index] = { ...feed, into: [...feed.into, last] };
   const { at: _, ...run } = reached;
   growing.outside.push({ ...run, wires, length, feed: feed.name, chokes: choke ? [...run.chokes, choke] : run.chokes });
