@@ -6,6 +6,7 @@ import { speedOfLight } from "../numerics/vacuum";
 import { assembleMatrix } from "./assembleMatrix";
 import { armCount, armHalves, armsOf } from "./electrodes";
 import { buildElements, collectScatter } from "./elements";
+import { wireLength } from "./geometry";
 import { localImpedances } from "./localTerms";
 import type { Mesh } from "./mesh";
 import type { PreparedMesh } from "./preparedMesh";
@@ -15,8 +16,8 @@ import type { Soil, SoilContact, Structure } from "./structure";
 /** Impedance (ohm) of one contact's electrode by itself, as the moment matrix holds it; 0 over a perfect plane. */
 export function electrodeImpedance(contact: SoilContact, soil: Soil, frequency: number, kernels: Kernels): Complex {
   if (soil.kind === "perfect" || soil.kind === "free space") return complex(0);
-  const structure: Structure = { wires: armsOf(contact), feeds: [], loads: [] };
-  const nodes = structure.wires.map(() => [0, contact.reach]);
+  const structure: Structure = { wires: armsOf(contact, soil), feeds: [], loads: [] };
+  const nodes = structure.wires.map((arm) => [0, wireLength(arm)]);
   const elements = buildElements(structure, nodes);
   const firstElement = Int32Array.from({ length: armCount + 1 }, (_, w) => w);
   const arms = structure.wires.map((_, w) => w);

@@ -1,6 +1,6 @@
 /** Turns a structure into elements and unknown currents (hat functions on nodes, and currents through junctions). */
 import type { Elements, Scatter } from "../kernels/door";
-import { armHalves, type ElectrodeArms } from "./electrodes";
+import { type ElectrodeArms, electrodeHalves } from "./electrodes";
 import { buildElements, collectScatter, elementEndAt, type Half } from "./elements";
 import { wireLength } from "./geometry";
 import { type MeshRule, wireNodes } from "./grading";
@@ -64,7 +64,7 @@ export function buildMesh(structure: Structure, soil: Soil, rule: MeshRule, elec
   const endOf = (end: WireEnd): number =>
     end.end === 0 ? 2 * firstElement[end.wire]! : 2 * (firstElement[end.wire + 1]! - 1) + 1;
   const halvesAt = (end: WireEnd | null, ground: readonly number[], inward: 1 | -1): readonly Half[] => {
-    if (end === null) return armHalves(ground, firstElement, inward);
+    if (end === null) return electrodeHalves(ground, firstElement, inward);
     return [{ elementEnd: endOf(end), sign: end.end === 1 ? inward : inward === 1 ? -1 : 1 }];
   };
   const feedPorts: Port[] = [];

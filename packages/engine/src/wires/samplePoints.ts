@@ -38,6 +38,12 @@ export interface SamplePoints {
   readonly charge: Float64Array;
 }
 
+/**
+ * Arms of electrodes lie in the surface itself; what is left of their images once these are taken out varies over the
+ * soil's length, so that their points may lie this high (m), as low as the kernels are tested.
+ */
+const leastHeight = 1e-3;
+
 /** Wires that come down to this many soil lengths are low: what is left of their images varies no faster. */
 const lowInSoilLengths = 0.8;
 
@@ -134,7 +140,11 @@ export function buildSamplePoints(
     for (let p = 1; p < edges.length; p++) {
       for (const x of panelRule.points) {
         const s = edges[p - 1]! + ((edges[p]! - edges[p - 1]!) * (1 + x)) / 2;
-        position.push(wire.from[0] + u[0]! * s, wire.from[1] + u[1]! * s, wire.from[2] + u[2]! * s);
+        position.push(
+          wire.from[0] + u[0]! * s,
+          wire.from[1] + u[1]! * s,
+          Math.max(leastHeight, wire.from[2] + u[2]! * s),
+        );
         direction.push(u[0]!, u[1]!, u[2]!);
         radius.push(wire.radius);
         low.push(lowWires[w] ? 1 : 0);

@@ -41,6 +41,9 @@ function pairOf(tests: Elements, e: number, images: Elements, f: number): Pair {
   };
 }
 
+/** Where elements meet in the surface the integrand grows as 1/distance: below this share of them nothing is left of it. */
+const touching = 1e-4;
+
 /** Edges on both elements, graded to where they come closest when they are near. */
 function edgesOf(pair: Pair, l: number, m: number, close: boolean): readonly [number[], number[]] {
   if (!close)
@@ -61,7 +64,7 @@ function edgesOf(pair: Pair, l: number, m: number, close: boolean): readonly [nu
       nearest = Math.min(nearest, Math.hypot(dx, dy, sum + t[2] * a + u[2] * b));
     }
   }
-  const finest = finestShare * nearest;
+  const finest = finestShare * Math.max(nearest, touching * Math.min(l, m));
   return [gradedEdges(l, testPlaces, finest), gradedEdges(m, sourcePlaces, finest)];
 }
 
