@@ -32,6 +32,10 @@ export interface AntennaBuild {
   readonly outside: readonly OutsideLine[];
   /** Wires that belong to `surroundings`, the rest to antennas and lines. */
   readonly surroundingWires: ReadonlySet<number>;
+  /** The same by the name of the conductor or sheet; those that could not be put in are missing. */
+  readonly thingWires: ReadonlyMap<string, readonly number[]>;
+  /** Wires of each antenna by its name, without the outside of its line. */
+  readonly antennaWires: ReadonlyMap<string, readonly number[]>;
   /** Wires of the outside of lines. */
   readonly outsideWires: ReadonlySet<number>;
   /** Wires that lie on the soil or lead into it. */
@@ -41,8 +45,14 @@ export interface AntennaBuild {
 export function antennaStructure(station: Station): AntennaBuild {
   const growing = emptyGrowing();
   addSurroundings(station, growing);
+  const antennaWires = new Map<string, readonly number[]>();
   for (const antenna of station.antennas) {
+    const first = growing.wires.length;
     if (!growing.refused) addAntenna(station, antenna, growing);
+    antennaWires.set(
+      antenna.name,
+      growing.wires.slice(first).map((_, i) => first + i),
+    );
   }
   const ownWires = growing.wires.length;
   if (!growing.refused) {
@@ -66,6 +76,8 @@ export function antennaStructure(station: Station): AntennaBuild {
     joined: station.antennas.flatMap((a) => a.joined ?? []),
     outside,
     surroundingWires: new Set([...growing.surrounding.values()].flat()),
+    thingWires: growing.surrounding,
+    antennaWires,
     outsideWires: new Set(wires.map((_, w) => w).filter((w) => w >= ownWires && !resting.has(w))),
     restingWires: resting,
   };

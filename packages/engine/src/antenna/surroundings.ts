@@ -2,7 +2,7 @@
 import type { Station, Surrounding } from "../station/station";
 import type { Point } from "../wires/structure";
 import { connectToSoil, contactHeight } from "./earths";
-import { addWires, assume, type Growing } from "./growing";
+import { addWires, assume, type Growing, type PortClosing } from "./growing";
 import { sheetGrid } from "./sheetGrid";
 import { chainOf, distance, pointOf } from "./wireRun";
 
@@ -55,7 +55,12 @@ function addConductor(station: Station, thing: Conductor, growing: Growing): voi
   const points = places.map((p): Point => (onSoil(p) ? [p[0], p[1], foot] : p));
   const indices = addWires(growing, chainOf(thing.name, points, thing.wire));
   growing.surrounding.set(thing.name, indices);
-  for (const at of thing.insulators ?? []) insulate(growing, thing, indices, at.value);
+  for (const at of thing.insulators ?? []) openAt(growing, thing, indices, insulatorAt(thing, at.value));
+  for (const { at, bridge } of thing.gaps ?? []) {
+    const name = `gap in ${thing.name}, ${Number(at.value.toFixed(2))} m along`;
+    const kind = bridge === "open" ? "insulator" : "choke";
+    openAt(growing, thing, indices, { name, kind, at: at.value, impedance: () => bridge });
+  }
   const ends = [places[0]!, places.at(-1)!];
   for (const end of ends.filter(onSoil)) standOnSoil(station, thing, end, foot, growing);
 }
@@ -77,18 +82,26 @@ function standOnSoil(station: Station, thing: Conductor, end: Point, foot: numbe
   connectToSoil(station, growing, { name: named?.name ?? `foot of ${thing.name}`, resistance, reach }, at, at);
 }
 
+type Opening = PortClosing & { readonly at: number };
+
+const insulatorAt = (thing: Conductor, at: number): Opening => ({
+  name: `insulator in ${thing.name}, ${Number(at.toFixed(2))} m along`,
+  kind: "insulator",
+  at,
+  impedance: () => "open",
+});
+
 /** Opens the conductor at a length along it. */
-function insulate(growing: Growing, thing: Conductor, wires: readonly number[], at: number): void {
+function openAt(growing: Growing, thing: Conductor, wires: readonly number[], { at, ...closing }: Opening): void {
   let left = at;
   for (const wire of wires) {
     const { from, to } = growing.wires[wire]!;
     const length = distance(from, to);
     if (left < length) {
-      const name = `insulator in ${thing.name}, ${Number(at.toFixed(2))} m along`;
-      growing.gaps.push({ name, wire, distance: left, closing: { name, kind: "insulator", impedance: () => "open" } });
+      growing.gaps.push({ name: closing.name, wire, distance: left, closing });
       return;
     }
     left -= length;
   }
-  growing.notComputed.push(`the insulator ${at} m along "${thing.name}" lies beyond its end: it is left out`);
+  growing.notComputed.push(`the ${closing.kind} ${at} m along "${thing.name}" lies beyond its end: it is left out`);
 }

@@ -96,6 +96,11 @@ export type Surrounding =
       readonly foot?: Quantity;
       /** m along it from its first point: places where it is broken by an insulator. */
       readonly insulators?: readonly Quantity[];
+      /** m along it: places opened to try out what bridges them, ohm. No key of the file: `nearby` sets them. */
+      readonly gaps?: readonly {
+        readonly at: Quantity;
+        readonly bridge: { readonly re: number; readonly im: number } | "open";
+      }[];
     }
   | { readonly kind: "sheet"; readonly name: string; readonly corners: readonly Place[] }
   | { readonly kind: "roof"; readonly covering: string; readonly loss: Quantity };
