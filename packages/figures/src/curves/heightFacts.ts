@@ -65,5 +65,6 @@ export function describe(answer: Answer, table: Table, heights: Heights): string
   };
   const split = optionalNumber(answer, "splitHeight");
   const splits = split === null ? "" : ` Above ${metresText(split)} the pattern splits.`;
-  return `Four panels over the height above the soil: watts to the sky, SWR, gain, feed point.${at(heights.present, "As it hangs")}${at(heights.lowestSwr, "Where the SWR is lowest")}${splits}`;
+  const lobes = answer.tables.some((one) => one.name === "lobesByHeight") ? ", where the lobes stand" : "";
+  return `Panels over the height above the soil: watts to the sky, SWR, gain${lobes}, feed point.${at(heights.present, "As it hangs")}${at(heights.lowestSwr, "Where the SWR is lowest")}${splits}`;
 }

@@ -8,12 +8,13 @@ import {
   requiredNumber,
   requiredTable,
 } from "../kit/answerValues";
-import type { Figure, Mark, Role } from "../kit/figure";
+import type { Figure, FigureTable, Mark, Role } from "../kit/figure";
 import type { LabelBoard, LabelPlace } from "../kit/labelBoard";
 import { givenWattsText, metresText, plainText, swrText, wattsText, withUnit } from "../kit/numberText";
 import { drawChart } from "./chart";
 import type { ChartOptions, Curve, Panel, Ring, Vertical } from "./chartTypes";
 import { describe, type Heights, heightsOf, isSame, titleOf } from "./heightFacts";
+import { lobeColumns, lobePanel } from "./lobePanel";
 import { type PanelFrame, roundSpan, swrSpan } from "./panelFrame";
 import { allNumbers, bandsNote, figureTable, valueAt } from "./tableValues";
 
@@ -115,6 +116,7 @@ function panels(answer: Answer, table: Table, heights: Heights): Panel[] {
       rings: [],
       over: (frame, board) => splitMark(answer, frame, board),
     },
+    ...lobePanel(answer, heights),
     {
       name: "feed point, ohm",
       height: 104,
@@ -128,6 +130,20 @@ function panels(answer: Answer, table: Table, heights: Heights): Panel[] {
     },
   ];
 }
+
+const columnWords = {
+  height: "height",
+  radiatedPower: "power to the sky",
+  heatInSoil: "heat in the soil",
+  swrAtTransmitter: "SWR at the transmitter",
+  swrAtFeedPoint: "SWR at the feed point",
+  gainLow: "gain at the wanted elevation",
+  gainHigh: "gain straight up",
+  maximumGain: "maximum gain",
+  elevationOfMaximum: "elevation of the maximum",
+  feedPointResistance: "feed point resistance",
+  feedPointReactance: "feed point reactance",
+};
 
 /** Figure of the answer to `height`. Heights in metres. */
 export function heightPanels(answer: Answer, options: ChartOptions): Figure {
@@ -148,18 +164,15 @@ export function heightPanels(answer: Answer, options: ChartOptions): Figure {
     scale: options.scale ?? 1,
     marks: drawn.marks,
     description: describe(answer, table, heights),
-    table: figureTable(table, "What the height does", {
-      height: "height",
-      radiatedPower: "power to the sky",
-      heatInSoil: "heat in the soil",
-      swrAtTransmitter: "SWR at the transmitter",
-      swrAtFeedPoint: "SWR at the feed point",
-      gainLow: "gain at the wanted elevation",
-      gainHigh: "gain straight up",
-      maximumGain: "maximum gain",
-      elevationOfMaximum: "elevation of the maximum",
-      feedPointResistance: "feed point resistance",
-      feedPointReactance: "feed point reactance",
-    }),
+    table: withLobes(answer, figureTable(table, "What the height does", columnWords)),
+  };
+}
+
+function withLobes(answer: Answer, table: FigureTable): FigureTable {
+  const lobes = lobeColumns(answer, table.rows.length);
+  return {
+    ...table,
+    columns: [...table.columns, ...lobes.columns],
+    rows: table.rows.map((row, i) => [...row, ...lobes.rows[i]!]),
   };
 }

@@ -126,6 +126,26 @@ function heightTable(): Table {
   };
 }
 
+function lobesTable(): Table {
+  const height = steps(3, 25, 23);
+  const lobe = (h: number, born: number) => (h < born ? null : (180 / Math.PI) * Math.asin(born / h));
+  return {
+    name: "lobesByHeight",
+    axis: "height",
+    columns: {
+      height: column("m", height),
+      elevationOfLobe1: { unit: "deg", values: height.map((h) => lobe(Math.max(h, 9), 9)) },
+      gainOfLobe1: column(
+        "dBi",
+        height.map((h) => 6 + 0.06 * h),
+      ),
+      elevationOfLobe2: { unit: "deg", values: height.map((h) => lobe(h, 20)) },
+      gainOfLobe2: { unit: "dBi", values: height.map((h) => (h < 20 ? null : 0.8 * (h - 20))) },
+      minimumAfterLobe1: { unit: "deg", values: height.map((h) => lobe(h, 17)) },
+    },
+  };
+}
+
 export function exampleHeight(): Answer {
   const base = exampleAnswer();
   return {
@@ -139,7 +159,7 @@ export function exampleHeight(): Answer {
       lowestSwrHeight: { value: 6, unit: "m" },
       splitHeight: { value: 14.8, unit: "m" },
     },
-    tables: [...base.tables, heightTable()],
+    tables: [...base.tables, heightTable(), lobesTable()],
   };
 }
 
