@@ -9,7 +9,10 @@ import { distance } from "./wireRun";
 /** Cut at a length along it (m); its own insulators and feet stay as they are. Null where it cannot be cut there. */
 export function loneConductor(station: Station, name: string, at: number): AntennaBuild | null {
   const growing = emptyGrowing();
-  addSurroundings({ ...station, surroundings: station.surroundings.filter((s) => s.kind !== "roof" && s.name === name) }, growing);
+  addSurroundings(
+    { ...station, surroundings: station.surroundings.filter((s) => s.kind !== "roof" && s.name === name) },
+    growing,
+  );
   const place = placeOf(growing.wires, at);
   if (!place) return null;
   const { wires, feed } = cut(growing.wires, place);
