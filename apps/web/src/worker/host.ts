@@ -57,8 +57,6 @@ async function ask({ run, text, fileName, measured, question: id, parameters: ty
     catalogue: catalogueVersion,
     fileHash: bytesToHex(sha256(utf8ToBytes(read.normalised))),
   };
-  // Asked for now, while the server that gave the page is there; whether it came is told when it is used.
-  void loadHandOver().catch(() => undefined);
   const outcome = await drive(question.run(station, asked.parameters, context), {
     now: () => performance.now(),
     breathe,
@@ -66,6 +64,8 @@ async function ask({ run, text, fileName, measured, question: id, parameters: ty
     report: (progress) => say({ kind: "progress", run, progress }),
   });
   if (outcome === "stopped") return say({ kind: "stopped", run });
+  // Asked for after the first answer, which must not wait for it, and while the server that gave the page is there.
+  void loadHandOver().catch(() => undefined);
   if ("refused" in outcome.result) return say({ kind: "refused", run, refusal: outcome.result });
   say({ kind: "answered", run, answer: outcome.result });
   const { makeDepth } = await loadHandOver();
