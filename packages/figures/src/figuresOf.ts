@@ -2,15 +2,19 @@
 import type { Answer } from "@feedpath/engine";
 import { heightPanels } from "./curves/heightPanels";
 import { impedanceCompromise } from "./curves/impedanceCompromise";
+import { nearbyDistance } from "./curves/nearbyDistance";
 import { outsideAlong } from "./curves/outsideAlong";
 import { outsideChoke } from "./curves/outsideChoke";
 import { outsideLength } from "./curves/outsideLength";
+import { radialLengths, radialNumber } from "./curves/radialPanels";
 import { swrAcrossBand } from "./curves/swrAcrossBand";
 import { hasLadder, trimLadder } from "./curves/trimLadder";
 import { trimLengths } from "./curves/trimLengths";
 import type { Figure } from "./kit/figure";
 import { azimuthPattern } from "./patterns/azimuthPattern";
 import { elevationPattern } from "./patterns/elevationPattern";
+import { nearbyCurrents } from "./patterns/nearbyCurrents";
+import { nearbyPattern } from "./patterns/nearbyPattern";
 import { skyShape } from "./patterns/skyShape";
 import { stage } from "./stage/stage";
 import type { StageOptions } from "./stage/stageOptions";
@@ -39,6 +43,8 @@ const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   trim: [stage, curves(ladder), curves(trimLengths)],
   sky: [curves(elevationPattern), curves(azimuthPattern), curves(skyShape)],
   outside: [stage, curves(outsideAlong), curves(outsideChoke), curves(outsideLength)],
+  radials: [stage, curves(radialNumber), curves(radialLengths)],
+  nearby: [stage, curves(nearbyCurrents), curves(nearbyDistance), curves(nearbyPattern)],
   why: [curves(impedanceCompromise)],
 };
 

@@ -17,7 +17,10 @@ import {
 
 /** Its line has no route, so that nothing is known of its outside: a station with one speaks for that question. */
 const usual = "harbour-school-club.yaml";
-const others: Readonly<Record<string, string>> = { outside: "coax-as-counterpoise.yaml" };
+const others: Readonly<Record<string, string>> = {
+  outside: "coax-as-counterpoise.yaml",
+  radials: "meadow-vertical.yaml",
+};
 const fileOf = (id: string): string => others[id] ?? usual;
 const textOf = (id: string): string =>
   readFileSync(new URL(`../../../examples/${fileOf(id)}`, import.meta.url), "utf8");

@@ -11,6 +11,8 @@ export const saidWords: Readonly<Record<string, string>> = {
   sky: "where signal goes nobody hears me pattern lobe null beam direction azimuth elevation take-off angle far near DX gain dBi front back polarisation hop layer E F ionosphere skip",
   outside:
     "outside shield sheath current common mode choke balun ferrite bead counterpoise end-fed radiates RF shack bites burns microphone computer resets interference noise pick-up coax coaxial earth",
+  radials:
+    "radial radials ground plane mat screen counterpoise vertical earth return wires number length raised elevated laid soil efficiency SWR fell lower 120 quarter wave",
   why: "why 50 ohm 75 ohm impedance coaxial standard compromise attenuation voltage power diameter dielectric cable television",
 };
 

@@ -2,12 +2,14 @@
 import { band } from "./band/run";
 import type { Question } from "./common/question";
 import { height } from "./height/run";
+import { nearby } from "./nearby/run";
 import { outside } from "./outside/run";
+import { radials } from "./radials/run";
 import { sky } from "./sky/run";
 import { trim } from "./trim/run";
 import { watts } from "./watts/run";
 import { why } from "./why/run";
 
-export const questions: readonly Question[] = [watts, band, height, trim, sky, outside, why];
+export const questions: readonly Question[] = [watts, band, height, trim, sky, outside, radials, nearby, why];
 
 export const findQuestion = (id: string): Question | undefined => questions.find((q) => q.id === id);
