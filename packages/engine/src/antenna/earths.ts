@@ -67,7 +67,10 @@ export function connectToSoil(station: Station, growing: Growing, earth: EarthHe
   const here = Math.hypot(from[0] - spot[0], from[1] - spot[1]) < 1e-6;
   const standsOnIt = here && (station.ground.kind === "perfect" ? from[2] <= 1e-6 : from[2] <= withoutLead);
   const at: Point = standsOnIt ? from : [spot[0], spot[1], height];
-  if (!growing.contacts.some((c) => samePoint(c.at, at))) {
+  const there = growing.contacts.find((c) => samePoint(c.at, at));
+  if (there && there.name !== earth.name)
+    growing.notComputed.push(`the earth "${earth.name}" lies where "${there.name}" does: both are taken as that one`);
+  if (!there) {
     const { resistance } = earth;
     const closing = { name: earth.name, kind: "earth" as const, impedance: () => complex(resistance.value) };
     growing.contacts.push({ name: earth.name, at, reach: earth.reach, closing });
