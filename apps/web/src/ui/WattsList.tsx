@@ -1,5 +1,5 @@
 /** The watts as a list, for narrow pages: what leaves for the sky first, then each heat, largest first. */
-import type { Answer } from "@feedpath/engine";
+import type { Answer, ScalarValue } from "@feedpath/engine";
 import { sayQuantity, saySpan } from "./say";
 
 interface Row {
@@ -39,9 +39,10 @@ function rowsOf(answer: Answer): Row[] {
     watts: part.heat,
     pattern: "hatch",
   }));
+  const warm = values.heatInWires as ScalarValue | undefined;
   const more: [string, string][] = [
     ["the soil", "heatInSoil"],
-    ["the wires", "heatInWires"],
+    [`the ${warm?.says ?? "wires"}`, "heatInWires"],
   ];
   for (const [name, key] of more)
     heats.push({ name, note: spanOf(answer, key), watts: watts(key) ?? 0, pattern: "hatch" });

@@ -12,6 +12,8 @@ export interface ScalarValue {
   /** SWR only: the reference, ohm. */
   readonly reference?: number;
   readonly reason?: string;
+  /** What it is the value of, where that is more than its name says: "wires and coils" of `heatInWires`. */
+  readonly says?: string;
 }
 
 export interface ComplexValue {

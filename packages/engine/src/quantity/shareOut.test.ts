@@ -17,4 +17,8 @@ describe("shares that add up", () => {
       }),
     );
   });
+
+  it("tells no part a step or more away from what it is while another can be moved", () => {
+    expect(shareOut([32.3, 43.7, 22.2, 1.3, 0.48], 100, 0)).toEqual([32, 44, 23, 1, 0]);
+  });
 });

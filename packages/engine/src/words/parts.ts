@@ -9,12 +9,13 @@ export function quantityText(q: Quantity, unit: string): string {
   return q.low === q.high ? one(q.value) : `${one(q.low)} to ${one(q.high)}`;
 }
 
-const spectrumText = (s: Spectrum, unit: string): string =>
-  s.kind === "constant"
-    ? s.quantity.basis === "unknown"
-      ? "not known"
-      : quantityText(s.quantity, unit)
-    : `${quantityText(s.points[0]!.quantity, unit)} and more points`;
+/** "1 kΩ to 5 kΩ"; of values by frequency, least and most of them. */
+function spectrumText(s: Spectrum, unit: string): string {
+  if (s.kind === "constant") return s.quantity.basis === "unknown" ? "not known" : quantityText(s.quantity, unit);
+  const values = s.points.map((p) => p.quantity.value);
+  const [least, most] = [Math.min(...values), Math.max(...values)].map((x) => withPrefix(x, unit, 3));
+  return least === most ? `${least}` : `${least} to ${most} by frequency`;
+}
 
 const decibelText = (q: Quantity): string =>
   q.low === q.high ? `${plainNumber(q.value, 2)} dB` : `${plainNumber(q.low, 2)} to ${plainNumber(q.high, 2)} dB`;

@@ -29,7 +29,7 @@ const fine: WattsFacts = {
   addedByMismatch: 1.5,
   heatInLines: 12,
   returnSide: "itself",
-  loaded: false,
+  loads: "loads",
   tuner: null,
 };
 const stationOf = (changes: Partial<WattsFacts>): WattsFacts => ({ ...fine, ...changes });
@@ -75,7 +75,18 @@ describe("watts in words", () => {
     const wasteful = { totalLoss: 5, takers: [soil(60), line(8)] };
     expect(wattsAdvice(stationOf(wasteful))).toBe("Ask “How high should it hang?” next: the soil takes most.");
     for (const returnSide of ["radials", "nearby"] as const)
-      expect(wattsAdvice(stationOf({ ...wasteful, returnSide }))).toMatch(/is not worked out yet\.$/);
+      expect(wattsAdvice(stationOf({ ...wasteful, returnSide }))).toMatch(/ask again\.$/);
+    expect(wattsAdvice(stationOf({ ...wasteful, returnSide: "line" }))).toContain("“Does the outside of the line");
+    const warm = {
+      kind: "loads" as const,
+      name: "the wires and coils",
+      several: true,
+      watts: 60,
+      value: "heatInWires",
+    };
+    expect(wattsAdvice(stationOf({ totalLoss: 5, takers: [{ ...warm, rounded: 60 }], loads: "coils" }))).toBe(
+      "Look at the coils first: they take most.",
+    );
     // 80 of 100 W in the line: without it five times the power would leave, 7 dB.
     const lossy = stationOf({ totalLoss: 8, takers: [line(80)], heatInLines: 80, addedByMismatch: 5 });
     expect(wattsAdvice(lossy)).toBe("A shorter line or one of lower loss helps most: at best one S-unit.");

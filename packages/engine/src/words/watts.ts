@@ -1,12 +1,13 @@
 /** Headline, verdict and advice of `watts`. English. */
 import type { Phrase, Verdict } from "../answer/answer";
 import { decibels, plainNumber, swrText, watts, wholeWatts } from "../quantity/format";
+import { asking } from "./asking";
 import { capital, linked, listed, said, theName } from "./phrases";
 import { asSUnits } from "./sUnits";
 
 /** One thing that takes power: its name in the sentence, its watts, the value it links to. */
 export interface Taker {
-  readonly kind: "soil" | "line" | "part" | "wires" | "chokes";
+  readonly kind: "soil" | "line" | "part" | "wires" | "loads" | "chokes";
   readonly name: string;
   /** Takes a verb in the plural. */
   readonly several: boolean;
@@ -17,7 +18,7 @@ export interface Taker {
 }
 
 /** What the antenna works against, as far as advice depends on it. */
-export type ReturnSide = "radials" | "nearby" | "itself";
+export type ReturnSide = "radials" | "nearby" | "line" | "itself";
 
 export interface WattsFacts {
   readonly rated: number;
@@ -33,7 +34,8 @@ export interface WattsFacts {
   readonly addedByMismatch: number;
   readonly heatInLines: number;
   readonly returnSide: ReturnSide;
-  readonly loaded: boolean;
+  /** "coils", "resistor": the loads of the antenna. */
+  readonly loads: string;
   readonly tuner: {
     readonly name: string;
     readonly impedance: string;
@@ -109,9 +111,11 @@ export function wattsAdvice(f: WattsFacts): string {
     case "soil":
       return soilAdvice(f.returnSide);
     case "wires":
-      return `Look at the ${f.loaded ? "coils and other loads" : "wire"} first: ${f.loaded ? "there most of the heat may arise" : "it takes most"}.`;
+      return "Look at the wire first: it takes most.";
+    case "loads":
+      return `Look at the ${f.loads} first: ${f.loads.endsWith("s") ? "they take" : "it takes"} most.`;
     case "chokes":
-      return "Ask “Does the outside of the line carry current?” next: chokes on it take most.";
+      return `Ask ${asking("outside")} next: chokes on it take most.`;
     case "part":
       return `Look at ${largest.name} first: ${largest.several ? "they take" : "it takes"} most.`;
   }
@@ -127,11 +131,13 @@ function lineAdvice(f: WattsFacts): string {
 function soilAdvice(returnSide: ReturnSide): string {
   switch (returnSide) {
     case "radials":
-      return "The soil takes most: try more radials, or higher ones; what they bring is not worked out yet.";
+      return "The soil takes most: try more radials, or higher ones, in the file and ask again.";
     case "nearby":
-      return "The soil takes most: a higher wire or a longer return may help; how much is not worked out yet.";
+      return "The soil takes most: a higher wire or a longer return may help. Change it in the file and ask again.";
+    case "line":
+      return `The soil takes most, and the line is half of this antenna: ask ${asking("outside")} next.`;
     case "itself":
-      return "Ask “How high should it hang?” next: the soil takes most.";
+      return `Ask ${asking("height")} next: the soil takes most.`;
   }
 }
 

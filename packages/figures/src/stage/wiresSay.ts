@@ -1,11 +1,5 @@
-/** What stands for the heat in wires: chokes on the outside of the line count to it, and are named where they matter. */
+/** What stands for the heat in wires, which counts coils, chokes and the like of the antenna too. */
 import type { Answer } from "@feedpath/engine";
-import { optionalNumber } from "../kit/answerValues";
+import { scalar } from "../kit/answerValues";
 
-/** Share of that heat from which chokes are named. */
-const worthNaming = 0.05;
-
-export function wiresSay(answer: Answer): string {
-  const [wires, chokes] = [optionalNumber(answer, "heatInWires") ?? 0, optionalNumber(answer, "heatInChokes") ?? 0];
-  return chokes > worthNaming * wires ? "wires and chokes" : "wires";
-}
+export const wiresSay = (answer: Answer): string => scalar(answer, "heatInWires")?.says ?? "wires";

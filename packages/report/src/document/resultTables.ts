@@ -12,20 +12,12 @@ function scalar(answer: Answer, name: string): ScalarValue | null {
   return value !== undefined && "value" in value && value.value !== null ? value : null;
 }
 
-/** Chokes on the outside of the line count to the wires: named from this share of their heat on. */
-const chokesNamed = 0.05;
-
-function wiresSay(answer: Answer): string {
-  const [wires, chokes] = ["heatInWires", "heatInChokes"].map((name) => scalar(answer, name)?.value ?? 0);
-  return chokes! > chokesNamed * wires! ? "wires and chokes" : "wires";
-}
-
 /** Where the watts go, in path order and then wires, soil, sky; null where the answer follows no power. */
 export function wattsRows(answer: Answer): DocumentTable | null {
   const path = answer.parts.map((part) => [visibleLine(part.says), wattsText(part.heat), "", numberText(part.loss, 2)]);
   const ends = (
     [
-      [wiresSay(answer), "heatInWires"],
+      [scalar(answer, "heatInWires")?.says ?? "wires", "heatInWires"],
       ["soil", "heatInSoil"],
       ["to the sky", "radiatedPower"],
     ] as const

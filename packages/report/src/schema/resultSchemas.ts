@@ -20,6 +20,7 @@ const scalarSchema = z
     basis: text.optional(),
     reference: number.optional(),
     reason: text.optional(),
+    says: text.optional(),
   })
   .meta({
     id: "scalarValue",

@@ -1,10 +1,11 @@
 /** What stands in every answer about a whole station; a question adds its own words, tables and figures. */
-import type { Answer, Uncertainty } from "../../answer/answer";
+import type { Answer, ScalarValue, Uncertainty, Value } from "../../answer/answer";
 import { magnitude } from "../../numerics/complex";
 import { isRealSoil } from "../../wires/structure";
 import { powerCautions } from "../../words/cautions";
 import { inputSays } from "../../words/inputs";
 import { assumptionsOfModel, notCoveredOf, shortfallSays } from "../../words/limits";
+import { antennaHeatSays } from "./antennaHeat";
 import { ranked } from "./bounds";
 import { drawingOf, lineIsPlacedByUs } from "./drawingOf";
 import { shortfall } from "./feedError";
@@ -55,7 +56,7 @@ export function frameOf(
     station: station.title,
     band: band.name,
     frequency: worked.frequency,
-    values: { ...impedanceValues(point), ...valuesOf(numbers, bounds, point) },
+    values: named({ ...impedanceValues(point), ...valuesOf(numbers, bounds, point) }, antennaHeatSays(worked)),
     joints: jointsOf(point),
     parts: partsOf(point),
     tables: [cut, azimuthCut(result.driven, numbers.elevationOfMaximum ?? 0)],
@@ -79,6 +80,12 @@ export function frameOf(
     provenance: provenanceOf(context, point, numbers.powerBalanceResidue ?? null),
   };
 }
+
+/** Says what warms with the wires where that is more than they. */
+const named = (values: Record<string, Value>, warm: string): Record<string, Value> =>
+  warm === "wires" || !values.heatInWires
+    ? values
+    : { ...values, heatInWires: { ...(values.heatInWires as ScalarValue), says: warm } };
 
 /** The section's plane: the wanted direction, else where the antenna is strongest. */
 function cutAzimuthOf(worked: Worked): number {

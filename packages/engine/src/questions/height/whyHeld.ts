@@ -8,5 +8,6 @@ export function whyHeld(station: Station): { readonly why: string; readonly mend
   const build = antennaStructure(station);
   const held = build.refused ? null : heldDown(build);
   if (held === null) return null;
-  return { why: held.why, mend: `an antenna with nothing on the soil. For this one ask ${asking("sky")}` };
+  const free = held.by === "soil" ? "an antenna with nothing on the soil" : "an antenna that hangs free of it";
+  return { why: held.why, mend: `${free}. For this one ask ${asking("sky")}` };
 }

@@ -7,6 +7,7 @@ import { ohms } from "../../quantity/format";
 import { shareOut } from "../../quantity/shareOut";
 import { theName } from "../../words/phrases";
 import type { ReturnSide, Taker, WattsFacts } from "../../words/watts";
+import { antennaHeatSays, loadsName } from "../common/antennaHeat";
 import { antennasInUse, nameInSentence } from "../common/inUse";
 import { toDecibels } from "../common/stationNumbers";
 import type { Worked } from "../common/worked";
@@ -39,7 +40,7 @@ export function wattsFacts(
     addedByMismatch: numbers.heatAddedByMismatch ?? 0,
     heatInLines: numbers.heatInLines ?? 0,
     returnSide: returnSideOf(worked),
-    loaded: antennasInUse(worked.station, worked.point).some((a) => a.loads.length > 0),
+    loads: loadsOf(worked),
     tuner: point.tuner && {
       name: nameInSentence(point, point.tuner.name),
       impedance: ohms(point.tuner.impedance, 0),
@@ -51,9 +52,15 @@ export function wattsFacts(
 /** Decimals of watts as told: whole from 20 W, one from 2 W, thousandths below a watt, where milliwatts are told. */
 const decimalsFor = (power: number): number => (power >= 20 ? 0 : power >= 0.95 ? 1 : 3);
 
+function loadsOf({ station, point }: Worked): string {
+  if (point.antenna.build.loops.length > 0) return "capacitor";
+  return loadsName(antennasInUse(station, point).flatMap((a) => a.loads.filter((load) => load.kind !== "hat")));
+}
+
 function returnSideOf(worked: Worked): ReturnSide {
   const used = antennasInUse(worked.station, worked.point);
   if (used.some((a) => a.radials !== null)) return "radials";
+  if (used.some((a) => a.against === "outside of the line")) return "line";
   return used.some((a) => a.against !== null) ? "nearby" : "itself";
 }
 
@@ -80,22 +87,27 @@ function behindTuner({ point, frequency }: Worked, name: string) {
   return { heat, added: heat - matched, swr: Math.max(...standing) };
 }
 
-/** Share of the heat in wires from which the chokes among them are named. */
-const chokesNamed = 0.05;
+/** What takes most of the heat in wires. */
+const mostOf = (
+  wires: number,
+  chokes = 0 as number | null,
+  loads = 0 as number | null,
+): "chokes" | "loads" | "wires" =>
+  (chokes ?? 0) > 0.5 * wires ? "chokes" : (loads ?? 0) > 0.5 * wires ? "loads" : "wires";
 
 /** Everything that takes power, largest first. Lines count as one: they are read as "the line". */
 function takersOf(worked: Worked): Omit<Taker, "rounded">[] {
   const { point, numbers } = worked;
   const lines = numbers.heatInLines ?? 0;
-  const [wires, chokes] = [numbers.heatInWires ?? 0, numbers.heatInChokes ?? 0];
+  const wires = numbers.heatInWires ?? 0;
   const others = point.parts.filter((p) => p.edge.part?.kind !== "line" && p.heat > 0);
   const several = point.parts.filter((p) => p.edge.part?.kind === "line" && p.edge.inUse).length > 1;
   const takers: Omit<Taker, "rounded">[] = [
     { kind: "soil", name: "the soil", several: false, watts: numbers.heatInSoil ?? 0, value: "heatInSoil" },
     { kind: "line", name: several ? "the lines" : "the line", several, watts: lines, value: "heatInLines" },
     {
-      kind: chokes > 0.5 * wires ? "chokes" : "wires",
-      name: chokes > chokesNamed * wires ? "the wires and chokes" : "the wires",
+      kind: mostOf(wires, numbers.heatInChokes, numbers.heatInLoads),
+      name: `the ${antennaHeatSays(worked)}`,
       several: true,
       watts: wires,
       value: "heatInWires",
