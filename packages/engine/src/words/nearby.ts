@@ -19,22 +19,27 @@ export function culprits(f: NearbyFacts): string {
 
 export const angleText = (f: NearbyFacts): string => `${plainNumber(f.aim.elevation, 0)}° up`;
 
+/** Words of a name that a headline has room for. */
+const mostWords = 4;
+
 /** At most twelve words; what keeps watts back is named alone only where nothing else matters. */
 export function nearbyHeadline(f: NearbyFacts): Phrase[] {
   const several = matters(f).length > 1 || (matters(f).length === 0 && f.things.length > 1);
-  const what = several ? "what stands near by" : culprits(f);
+  const named = culprits(f);
+  const what = several || named.split(" ").length > mostWords ? "what stands near by" : named;
   const now = linked(wholeWatts(f.asIs.radiated), "radiatedPower");
   const before = linked(wholeWatts(f.withoutAll.radiated), "radiatedPowerWithout");
   if (wholeWatts(f.asIs.radiated) === wholeWatts(f.withoutAll.radiated))
-    return [now, said(` leave for the sky, with or without ${what}.`)];
+    return [said(`With or without ${what}, `), now, said(" leave.")];
+  if (f.effect < 1 && f.verdict === "good") return [now, said(` leave; ${what} changes little.`)];
   const kept = Number(plainNumber(f.withoutAll.radiated, 0)) - Number(plainNumber(f.asIs.radiated, 0));
   if (kept < 1 || f.asIs.radiated < 10)
-    return [said(`With ${what} `), now, said(" leave for the sky, without "), before, said(".")];
+    return [said(`With ${what} `), now, said(" leave, without it "), before, said(".")];
   const act = several ? "" : shortAct(f);
   return [
-    said(`${capital(what)} keeps `),
+    said(`${capital(what)} keeps back `),
     linked(`${kept} of ${wholeWatts(f.withoutAll.radiated)}`, "radiatedPowerWithout"),
-    said(` from the sky${act}.`),
+    said(`${act}.`),
   ];
 }
 

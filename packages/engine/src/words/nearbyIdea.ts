@@ -12,8 +12,14 @@ export function nearbyMistakenIdea(f: NearbyFacts): { readonly idea: string; rea
   return far ? distanceIdea(f, far) : harmlessIdea(f);
 }
 
+/** "the SWR from 1.3 to 2.3"; the same where two read alike. */
+const swrChange = (before: number, now: number): string =>
+  swrText(before) === swrText(now)
+    ? `an SWR of ${swrText(now)} by less than can be read`
+    : `the SWR from ${swrText(before)} to ${swrText(now)}`;
+
 const changes = (f: NearbyFacts, t: ThingFacts): string =>
-  `the SWR from ${swrText(t.without.swr)} to ${swrText(f.asIs.swr)} and the gain ${angleText(f)} by ${decibels(Math.abs(f.asIs.gain - t.without.gain))}`;
+  `${swrChange(t.without.swr, f.asIs.swr)} and the gain ${angleText(f)} by ${decibels(Math.abs(f.asIs.gain - t.without.gain))}`;
 
 function distanceIdea(f: NearbyFacts, t: ThingFacts): { idea: string; refutation: string } {
   const { distance, upTo } = t.clear!;
@@ -31,7 +37,7 @@ function distanceIdea(f: NearbyFacts, t: ThingFacts): { idea: string; refutation
 function harmlessIdea(f: NearbyFacts): { idea: string; refutation: string } {
   return {
     idea: "“Any metal near the antenna spoils it.”",
-    refutation: `Not here: ${culprits(f)} ${f.things.length > 1 ? "change" : "changes"} the SWR from ${swrText(f.withoutAll.swr)} to ${swrText(f.asIs.swr)} and the gain ${angleText(f)} by ${decibels(Math.abs(f.asIs.gain - f.withoutAll.gain))}. Length and direction of a conductor decide, not that it is metal.`,
+    refutation: `Not here: ${culprits(f)} ${f.things.length > 1 ? "change" : "changes"} ${swrChange(f.withoutAll.swr, f.asIs.swr)} and the gain ${angleText(f)} by ${decibels(Math.abs(f.asIs.gain - f.withoutAll.gain))}. Length and direction of a conductor decide, not that it is metal.`,
   };
 }
 
@@ -49,7 +55,7 @@ export function nearbyCautions(f: NearbyFacts): string[] {
 
 export function nearbyNotCovered(f: NearbyFacts): string[] {
   return [
-    "House wiring, pipes, trees and walls: they are not in the file, and may do as much as what is.",
+    "Wiring and pipes of a house, and walls, may do as much as what is in the file.",
     "Bad contacts between pieces of metal, which make noise and interference of their own.",
     ...f.own.map((name) => `What the station would be without ${theName(name)}: the antenna works against it.`),
     ...f.failed.map(({ name, why }) => `The station without ${theName(name)}: ${why}.`),

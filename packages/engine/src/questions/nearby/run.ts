@@ -119,7 +119,7 @@ function reasonsOf(f: NearbyFacts): Answer["reasons"] {
             says: nearbyReason.swr(f),
             value: f.asIs.swr,
             limit: f.limit,
-            unit: "1",
+            unit: "to 1",
             source: "the file's `SWR below`, else 2 (our rule): trouble where things near by carry it over that",
           },
         ]
