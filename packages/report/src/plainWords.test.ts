@@ -10,6 +10,7 @@ const examples = readdirSync(folder).filter((name) => name.endsWith(".yaml"));
 const askedOnly: Readonly<Record<string, readonly string[]>> = {
   band: ["harbour-school-club.yaml", "field-day-doublet.yaml", "rooftop-flat.yaml", "terrace-fan.yaml"],
   height: ["relay-box.yaml"],
+  nearby: ["attic-coils.yaml", "eaves-and-mast.yaml"],
   outside: ["coax-as-counterpoise.yaml", "attic-coils.yaml", "balcony-end-fed.yaml"],
   radials: ["meadow-vertical.yaml"],
   sky: ["coax-as-counterpoise.yaml", "relay-box.yaml", "rooftop-flat.yaml"],

@@ -13,6 +13,8 @@ export const saidWords: Readonly<Record<string, string>> = {
     "outside shield sheath current common mode choke balun ferrite bead counterpoise end-fed radiates RF shack bites burns microphone computer resets interference noise pick-up coax coaxial earth",
   radials:
     "radial radials ground plane mat screen counterpoise vertical earth return wires number length raised elevated laid soil efficiency SWR fell lower 120 quarter wave",
+  nearby:
+    "gutter mast tower guy metal roof panel railing fence other antenna second dipole near by close distance away detuned induced resonance insulator parasitic neighbour house wires",
   why: "why 50 ohm 75 ohm impedance coaxial standard compromise attenuation voltage power diameter dielectric cable television",
 };
 
