@@ -1,6 +1,7 @@
 /** Headline, verdict and advice of `sky`. English. */
 import type { Phrase, Verdict } from "../answer/answer";
 import { decibels, metres, plainNumber, wholeWatts } from "../quantity/format";
+import { asking } from "./asking";
 import { linked, said } from "./phrases";
 import { asSUnits } from "./sUnits";
 
@@ -152,7 +153,7 @@ export const isUpright = (f: SkyFacts): boolean => f.uprightShare > 0.5 && f.str
 export function skyAdvice(f: SkyFacts): string {
   if (f.verdict === null) {
     if (f.overSoil && !isUpright(f) && f.below30 < littleLow * f.radiated)
-      return "For far stations hang it higher: `height` tells how much; for near ones leave it.";
+      return `For far stations hang it higher (ask ${asking("height")} for how much); for near ones leave it.`;
     return "Leave it, and name the elevation or direction you want to have it judged.";
   }
   if (f.verdict === "good") return "Leave it: nothing that could be turned or raised would be heard.";
@@ -160,10 +161,10 @@ export function skyAdvice(f: SkyFacts): string {
     return `Turn it: ${upwards(f.aim.elevation)} it is ${decibels(directionLoss(f))} stronger towards ${bearing(f.aim.bestAzimuth)}.`;
   if (f.aim.elevation < f.strongest.elevation)
     return !isUpright(f) || f.aim.elevation > lowAngle
-      ? "Hang it higher to bring the low angles up: `height` tells how much."
+      ? `Hang it higher to bring the low angles up: ask ${asking("height")} for how much.`
       : "So low, the soil far around decides: another place (wet ground, the sea) helps, more power or radials do not.";
   return !isUpright(f)
-    ? "Hang it lower, or on a lower band, to bring the steep angles up: `height` tells how much."
+    ? `Hang it lower, or on a lower band, to bring the steep angles up: ask ${asking("height")} for how much.`
     : "An upright wire sends little steeply: hang a level wire for near stations.";
 }
 

@@ -5,6 +5,7 @@ import type { Figure, FigureTable, Mark } from "../kit/figure";
 import { createLabelBoard, type LabelBoard, type LabelPlace } from "../kit/labelBoard";
 import { fixedText } from "../kit/numberText";
 import { wrapText } from "../kit/textWidth";
+import { numberedLines, tellsByNumber, tipNumbers } from "./numberedTips";
 import {
   bearingText,
   cutOf,
@@ -38,13 +39,26 @@ const minimaAround = (answer: Answer): Extreme[] => {
   return minima(answer).filter((one) => Math.abs(one.elevation - own) < 1e-6);
 };
 
+/** Less than a decibel around is told as the same all round, and then has no lobes worth words. */
+const isRound = (gains: readonly number[]): boolean => Math.max(...gains) - Math.min(...gains) < 1;
+
+/** The strongest lobes around, which carry words; none where it is the same all round. */
+const lobesTold = (answer: Answer): Extreme[] =>
+  isRound(cutOf(answer, "azimuthPattern").gains)
+    ? []
+    : [...lobesAround(answer)].sort((a, b) => b.gain - a.gain).slice(0, mostLabels);
+
+const lobeWords = (answer: Answer): string[] =>
+  lobesTold(answer).map((one) => `towards ${bearingText(one.azimuth)}, ${gainText(one.gain)}`);
+
 function titleOf(answer: Answer): string {
   const { gains } = cutOf(answer, "azimuthPattern");
   const up = upwardsText(elevationOfCut(answer));
   const start = `${up.charAt(0).toUpperCase()}${up.slice(1)}`;
   const [best] = [...lobesAround(answer)].sort((a, b) => b.gain - a.gain);
   const range = Math.max(...gains) - Math.min(...gains);
-  if (!best || range < 1) return `${start} it is the same all round, within ${fixedText(range, 1)} dB`;
+  if (!best || isRound(gains))
+    return `${start} it is the same all round, within ${fixedText(Math.max(range, 0.1), 1)} dB`;
   const low = minimaAround(answer).reduce((least, one) => Math.min(least, one.gain), best.gain);
   const deep = best.gain - low;
   const depth = deep > 40 ? "a deep null" : `${fixedText(deep, 0)} dB less where it is weakest`;
@@ -70,23 +84,33 @@ function labelPlaces(frame: PolarFrame, azimuth: number, lines: readonly string[
   );
 }
 
-function extremeLabels(answer: Answer, frame: PolarFrame, board: LabelBoard): Mark[] {
+function extremeLabels(answer: Answer, frame: PolarFrame, byNumber: boolean, board: LabelBoard): Mark[] {
   const { s } = frame;
   const halo = { role: "paper", width: 3 * s } as const;
-  const most = Math.max(...cutOf(answer, "azimuthPattern").gains);
+  const { gains } = cutOf(answer, "azimuthPattern");
+  const most = Math.max(...gains);
   const bearing = (azimuth: number) => `${fixedText(Math.round(azimuth) % 360, 0)}°`;
-  const lobes = [...lobesAround(answer)].sort((a, b) => b.gain - a.gain).slice(0, mostLabels);
+  const lobes = lobesTold(answer);
+  const low = isRound(gains) ? [] : minimaAround(answer);
   const strong = { role: "fieldInk", size: 13 * s, weight: 600, halo } as const;
-  return [
-    ...lobes.flatMap((one) =>
+  const beside = () =>
+    lobes.flatMap((one) =>
       board.place(
         strong,
         [[`${bearing(one.azimuth)}, ${gainText(one.gain)}`], [bearing(one.azimuth)]].flatMap((lines) =>
           labelPlaces(frame, one.azimuth, lines, one.gain),
         ),
       ),
-    ),
-    ...minimaAround(answer).flatMap((one) => {
+    );
+  return [
+    ...(byNumber
+      ? tipNumbers(
+          frame,
+          lobes.map((one) => ({ angle: angleOf(one.azimuth), gain: one.gain })),
+          board,
+        )
+      : beside()),
+    ...low.slice(0, low.length > mostLabels ? 0 : mostLabels).flatMap((one) => {
       const word = isNull(one.gain, most) ? "null" : "least";
       const text = `${word} ${bearing(one.azimuth)}`;
       return board.placeClear({ role: "ink2", size: 12 * s, halo }, labelPlaces(frame, one.azimuth, [text], one.gain));
@@ -102,13 +126,11 @@ function compassLabels(frame: PolarFrame, board: LabelBoard): Mark[] {
     ["south", 180, "middle"],
     ["west", 270, "end"],
   ] as const;
-  return names.flatMap(([name, azimuth, anchor]) =>
-    [10, 24].slice(0, 1).flatMap((out) => {
-      const [x, y] = frame.at(angleOf(azimuth), frame.radius + out * s);
-      const down = azimuth === 180 ? 8 * s : azimuth === 0 ? 0 : 4 * s;
-      return board.place({ role: "ink2", size: 12 * s }, [{ lines: [name], x, y: y + down, anchor }]);
-    }),
-  );
+  return names.flatMap(([name, azimuth, anchor]) => {
+    const [x, y] = frame.at(angleOf(azimuth), frame.radius + 10 * s);
+    const down = azimuth === 180 ? 8 * s : azimuth === 0 ? 0 : 4 * s;
+    return board.place({ role: "ink2", size: 12 * s }, [{ lines: [name], x, y: y + down, anchor }]);
+  });
 }
 
 /** Figure of the answer to `sky`. */
@@ -118,11 +140,12 @@ export function azimuthPattern(answer: Answer, options: PatternOptions): Figure 
   const side = width < 360 * s ? 46 * s : 110 * s;
   const radius = Math.min((width - 2 * side) / 2, 170 * s);
   const dashed = cut.dipole ? " Dashed: a half-wave dipole as high as the antenna's top." : "";
-  const notes = wrapText(
-    `Gain ${upwardsText(elevationOfCut(answer))}, by compass, north up.${dashed}`,
-    12 * s,
-    width - 8 * s,
-  );
+  const byNumber = tellsByNumber(width, s, lobesAround(answer).length);
+  const note = `Gain ${upwardsText(elevationOfCut(answer))}, by compass, north up.${dashed}`;
+  const notes = [
+    ...(byNumber ? numberedLines(lobeWords(answer), width, s) : []),
+    ...wrapText(note, 12 * s, width - 8 * s),
+  ];
   const cy = radius + 40 * s;
   const height = cy + radius + 44 * s + notes.length * 16 * s;
   const top = topRing(Math.max(...cut.gains, ...(cut.dipole ?? [])));
@@ -130,7 +153,8 @@ export function azimuthPattern(answer: Answer, options: PatternOptions): Figure 
   const board = createLabelBoard(width, height);
   const angles = cut.angles.map(angleOf);
   const outline = outlineOf(frame, angles, cut.gains);
-  boxesAlong(outline, 1.5 * s).forEach(board.avoid);
+  boxesAlong(outline, 1.5 * s).forEach(board.avoidFirmly);
+  if (cut.dipole) boxesAlong(outlineOf(frame, angles, cut.dipole), 1.5 * s).forEach(board.avoid);
   const texts = notes.flatMap((line, i) =>
     board.place({ role: "ink2", size: 12 * s }, [
       { lines: [line], x: 4 * s, y: height - (notes.length - 1 - i) * 16 * s - 6 * s },
@@ -140,7 +164,7 @@ export function azimuthPattern(answer: Answer, options: PatternOptions): Figure 
     ...texts,
     ...compassLabels(frame, board),
     ...ringLabels(frame, 60, [0, -3 * s], board),
-    ...extremeLabels(answer, frame, board),
+    ...extremeLabels(answer, frame, byNumber, board),
   ];
   const tips = lobesAround(answer).map((one) => tipMark(frame.at(angleOf(one.azimuth), frame.radiusOf(one.gain)), s));
   return {

@@ -6,6 +6,7 @@ import type { Figure, FigureTable, Mark } from "../kit/figure";
 import { createLabelBoard, type LabelBoard, type LabelPlace } from "../kit/labelBoard";
 import { fixedText, wholeWattsText } from "../kit/numberText";
 import { wrapText } from "../kit/textWidth";
+import { numberedLines, tellsByNumber, tipNumbers } from "./numberedTips";
 import {
   azimuthOfCut,
   bearingText,
@@ -36,11 +37,20 @@ import {
 /** Angle on the picture, degrees from the right hand. */
 const angleOf = (answer: Answer, one: Extreme): number => (isBehind(answer, one) ? 180 - one.elevation : one.elevation);
 
+/** dB by which the plane's strongest lobe may miss the strongest of all and still be it. */
+const elsewhere = 0.05;
+
 function titleOf(answer: Answer): string {
   const low = wholeWattsText(requiredNumber(answer, "radiatedBelow30"));
   const sky = wholeWattsText(requiredNumber(answer, "radiatedPower"));
-  const up = upwardsText(requiredNumber(answer, "elevationOfMaximum"));
-  return `Strongest ${up}; ${low} of ${sky} leave below 30°`;
+  const most = requiredNumber(answer, "maximumGain");
+  const [best] = lobesUpwards(answer);
+  // The plane looked at may miss the strongest direction: then the title is of the plane, as the picture is.
+  const elevation = requiredNumber(answer, "elevationOfMaximum");
+  if (best && (best.gain < most - elsewhere || Math.abs(best.elevation - elevation) > 1)) {
+    return `In this plane strongest ${upwardsText(best.elevation)}; over all ${low} of ${sky} leave below 30°`;
+  }
+  return `Strongest ${upwardsText(elevation)}; ${low} of ${sky} leave below 30°`;
 }
 
 const hopText = (one: Extreme): string =>
@@ -79,6 +89,19 @@ function lobeLabels(answer: Answer, frame: PolarFrame, board: LabelBoard): Mark[
     });
 }
 
+/** What each number at a tip stands for. */
+const lobeWords = (answer: Answer): string[] =>
+  lobesUpwards(answer)
+    .slice(0, mostLabels)
+    .map((one) => {
+      const side = one.elevation > 89 ? "" : ` towards ${pointOfCompass(one.azimuth)}`;
+      const hops = hopText(one);
+      return `${upwardsText(one.elevation)}${side}, ${gainText(one.gain)}${hops === "" ? "" : `, ${hops}`}`;
+    });
+
+/** More nulls than this are told by the table only. */
+const mostNulls = 4;
+
 function minimumLabels(answer: Answer, frame: PolarFrame, board: LabelBoard): Mark[] {
   const { s } = frame;
   const most = requiredNumber(answer, "maximumGain");
@@ -86,17 +109,16 @@ function minimumLabels(answer: Answer, frame: PolarFrame, board: LabelBoard): Ma
   const inPlane = ({ azimuth, elevation }: Extreme) =>
     elevation > 89.99 || Math.abs(Math.sin(((azimuth - plane) * Math.PI) / 180)) < 1e-3;
   const style = { role: "ink2", size: 12 * s, halo: { role: "paper", width: 3 * s } } as const;
-  return minima(answer)
-    .filter((one) => inPlane(one) && isNull(one.gain, most))
-    .flatMap((one) => {
-      const angle = angleOf(answer, one);
-      const text = `null ${upwardsText(one.elevation)}`;
-      const places = [24, 40, 60, 80, 100].map((out): LabelPlace => {
-        const [x, y] = frame.at(angle, frame.radiusOf(one.gain) + out * s);
-        return { lines: [text], x, y, anchor: "middle" };
-      });
-      return board.placeClear(style, places);
+  const nulls = minima(answer).filter((one) => inPlane(one) && isNull(one.gain, most));
+  return nulls.slice(0, nulls.length > mostNulls ? 0 : mostNulls).flatMap((one) => {
+    const angle = angleOf(answer, one);
+    const text = `null ${upwardsText(one.elevation)}`;
+    const places = [24, 40, 60, 80, 100].map((out): LabelPlace => {
+      const [x, y] = frame.at(angle, frame.radiusOf(one.gain) + out * s);
+      return { lines: [text], x, y, anchor: "middle" };
     });
+    return board.placeClear(style, places);
+  });
 }
 
 const angleTicks = (free: boolean): number[] => (free ? [0, 30, 60, 90, 120, 150, 180] : [30, 60, 90, 120, 150]);
@@ -126,16 +148,21 @@ export function elevationPattern(answer: Answer, options: PatternOptions): Figur
   const free = cut.angles.length > 181;
   const side = width < 360 * s ? 38 * s : 110 * s;
   const radius = Math.min((width - 2 * side) / 2, 210 * s);
-  const above = 62 * s;
-  const cy = above + radius;
-  const notes = noteLines(answer, cut.dipole !== null, width, s);
+  const lobes = lobesUpwards(answer);
+  const byNumber = tellsByNumber(width, s, lobes.length);
+  const notes = [
+    ...(byNumber ? numberedLines(lobeWords(answer), width, s) : []),
+    ...noteLines(answer, cut.dipole !== null, width, s),
+  ];
+  const cy = (byNumber ? 40 : 62) * s + radius;
   const under = free ? radius + 40 * s : 24 * s;
   const height = cy + under + 14 * s + notes.length * 16 * s;
   const top = topRing(Math.max(...cut.gains, ...(cut.dipole ?? [])));
   const frame = polarFrame({ cx: width / 2, cy, radius, s }, top);
   const board = createLabelBoard(width, height);
   const outline = outlineOf(frame, cut.angles, cut.gains);
-  boxesAlong(outline, 1.5 * s).forEach(board.avoid);
+  boxesAlong(outline, 1.5 * s).forEach(board.avoidFirmly);
+  if (cut.dipole) boxesAlong(outlineOf(frame, cut.angles, cut.dipole), 1.5 * s).forEach(board.avoid);
   const horizon: Mark = {
     kind: "line",
     x1: frame.cx - radius - 14 * s,
@@ -145,7 +172,8 @@ export function elevationPattern(answer: Answer, options: PatternOptions): Figur
     stroke: { role: free ? "hair" : "soil", width: 2 * s },
   };
   board.reserve({ left: 0, right: width, top: cy - 2 * s, bottom: cy + 2 * s });
-  const tipPoints = lobesUpwards(answer).map((one) => frame.at(angleOf(answer, one), frame.radiusOf(one.gain)));
+  const tips = lobes.map((one) => ({ angle: angleOf(answer, one), gain: one.gain }));
+  const tipPoints = tips.map(({ angle, gain }) => frame.at(angle, frame.radiusOf(gain)));
   for (const [x, y] of tipPoints)
     board.reserve({ left: x - 5 * s, right: x + 5 * s, top: y - 5 * s, bottom: y + 5 * s });
   const texts = notes.flatMap((line, i) =>
@@ -156,11 +184,10 @@ export function elevationPattern(answer: Answer, options: PatternOptions): Figur
   const labels = [
     ...texts,
     ...ringLabels(frame, 0, [0, 15 * s], board),
-    ...lobeLabels(answer, frame, board),
+    ...(byNumber ? tipNumbers(frame, tips.slice(0, mostLabels), board) : lobeLabels(answer, frame, board)),
     ...minimumLabels(answer, frame, board),
     ...tickLabels(frame, free, board),
   ];
-  const tips = tipPoints.map((point) => tipMark(point, s));
   return {
     name: "elevationPattern",
     title: titleOf(answer),
@@ -172,7 +199,7 @@ export function elevationPattern(answer: Answer, options: PatternOptions): Figur
       ...patternMarks(frame, outline),
       ...(cut.dipole ? referenceMarks(frame, outlineOf(frame, cut.angles, cut.dipole)) : []),
       horizon,
-      ...tips,
+      ...tipPoints.map((point) => tipMark(point, s)),
       ...labels,
     ],
     description: describe(answer),

@@ -1,8 +1,9 @@
 /** The gain all over the sky as a shape in space, seen from above the side: facets from the far ones to the near ones. */
 import type { Answer, Grid } from "@feedpath/engine";
 import { requiredNumber } from "../kit/answerValues";
+import { type Box, boxesAlong } from "../kit/box";
 import type { Figure, FigureTable, Mark, Role } from "../kit/figure";
-import { createLabelBoard, type LabelBoard } from "../kit/labelBoard";
+import { createLabelBoard, type LabelBoard, type LabelPlace } from "../kit/labelBoard";
 import { type Point, polyline } from "../kit/outline";
 import { wrapText } from "../kit/textWidth";
 import { bearingText, gainText, pointOfCompass, upwardsText } from "./patternFacts";
@@ -78,6 +79,11 @@ function facetsOf(grid: Grid, most: number, eye: number): Facet[] {
   return facets.filter((one) => one.below < span).sort((a, b) => a.near - b.near);
 }
 
+function boxOf(points: readonly Point[]): Box {
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+}
+
 /** Figure of the answer to `sky`: radius by dB, three shades. */
 export function skyShape(answer: Answer, options: PatternOptions): Figure {
   const { width, scale: s = 1 } = options;
@@ -98,7 +104,10 @@ export function skyShape(answer: Answer, options: PatternOptions): Figure {
   const height = lowest + (shades.length + note.length) * 18 * s + 10 * s;
   const board = createLabelBoard(width, height);
   const circle = Array.from({ length: 72 }, (_, i) => place(viewed(inSpace(0, 5 * i, 1), eye)));
-  const facets = facetsOf(grid, most, eye).map((facet): Mark => {
+  const seen = facetsOf(grid, most, eye);
+  boxesAlong([...circle, circle[0]!], 1.5 * s).forEach(board.avoidFirmly);
+  for (const { corners } of seen) board.avoidFirmly(boxOf(corners.map(place)));
+  const facets = seen.map((facet): Mark => {
     const { role } = shades.find((shade) => facet.below <= shade.within)!;
     return {
       kind: "path",
@@ -129,6 +138,7 @@ export function skyShape(answer: Answer, options: PatternOptions): Figure {
   };
 }
 
+/** Outside the horizon's ring; a point of the compass that the shape hides is not named. */
 function compass(
   place: (at: readonly [number, number, ...number[]]) => Point,
   eye: number,
@@ -136,10 +146,13 @@ function compass(
   board: LabelBoard,
 ): Mark[] {
   return (["north", "east", "south", "west"] as const).flatMap((name, i) => {
-    const [x, y] = place(viewed(inSpace(0, 90 * i, 1.08), eye));
-    const halo = { role: "paper", width: 3 * s } as const;
-    const anchors = (["middle", "start", "end"] as const).map((anchor) => ({ lines: [name], x, y: y + 4 * s, anchor }));
-    return board.place({ role: "ink2", size: 12 * s, halo }, anchors);
+    const places = [1.06, 1.12, 1.2].map((out): LabelPlace => {
+      const [right, up] = viewed(inSpace(0, 90 * i, out), eye);
+      const [x, y] = place([right, up]);
+      const anchor = Math.abs(right) < 0.35 ? "middle" : right > 0 ? "start" : "end";
+      return { lines: [name], x, y: y + (up < 0 ? 9 : 2) * s, anchor };
+    });
+    return board.placeClear({ role: "ink2", size: 12 * s }, places);
   });
 }
 
