@@ -1,20 +1,18 @@
 import { basename, extname } from "node:path";
 import type { Answer } from "@feedpath/engine";
 import { figuresOf, toSvg } from "@feedpath/figures";
-import { answerSheet } from "@feedpath/report";
+import { answerSheet, sheetFigureSizes } from "@feedpath/report";
 import { replaceFile } from "../files/replaceFile";
 import { wrongCommand } from "../tell/commandProblem";
 import type { Terminal } from "../tell/terminal";
 
-/** Width of the printed column and of a phone, and of a picture on its own, px (docs/look.md). */
-const sheetWidth = 682;
-const narrowWidth = 358;
+/** Width of a picture on its own, px (docs/look.md). */
 const pictureWidth = 1112;
 
 /** Writes the answer as one self-contained page. */
 export function writeSheet(file: string, answer: Answer, stationText: string, terminal: Terminal): void {
-  const figures = figuresOf(answer, { width: sheetWidth });
-  const narrowFigures = figuresOf(answer, { width: narrowWidth });
+  const figures = figuresOf(answer, sheetFigureSizes.paper);
+  const narrowFigures = figuresOf(answer, sheetFigureSizes.phone);
   replaceFile(file, answerSheet({ answer, figures, narrowFigures, stationText }));
   terminal.remark(`Wrote the answer to ${file}.`);
 }

@@ -11,7 +11,7 @@ import { tableHtml } from "./tableHtml";
 /** Direction characters inside a picture's texts are written out like everywhere else. */
 const drawn = (figure: Figure, idPrefix: string): string => visibleText(toSvg(figure, { theme: "light", idPrefix }));
 
-/** Height, px, up to which a further picture stands below the stage on the first printed page; taller ones come last in print. */
+/** Height, px, up to which a further picture stands below the stage on the first printed page; taller ones come last in print, unless there are so many that their order tells more. */
 const fitsBelowLead = 400;
 
 function figureHtml(block: Extract<Block, { kind: "figure" }>, path: string): string {

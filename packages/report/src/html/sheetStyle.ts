@@ -110,7 +110,7 @@ figure.lead.has-narrow{margin-inline:-1.6rem}
 body{print-color-adjust:exact;-webkit-print-color-adjust:exact}
 body{line-height:2.15rem}
 main{display:flex;flex-direction:column}
-.tall{order:1}
+main:not(:has(>figure~figure~figure))>.tall{order:1}
 .sheet{max-width:none;padding:0}
 p,.verdict{margin-bottom:.6rem}
 figure,figure.lead{margin:.6rem 0}
