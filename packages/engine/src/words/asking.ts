@@ -5,6 +5,7 @@ export const askedAs = {
   trim: "How long should it be, and how much do I cut?",
   sky: "Where does my signal go?",
   outside: "Does the outside of the line carry current?",
+  radials: "How many radials, how long, up or down?",
 } as const;
 
 /** In quotes: “Where does my signal go?”. */

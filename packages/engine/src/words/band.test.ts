@@ -29,6 +29,7 @@ const band: BandFacts = {
   lineLossAtBest: 0.3,
   lineLossAtWorst: 0.4,
   trimmed: "wire",
+  outsideShift: null,
   tuner: null,
 };
 const bandOf = (changes: Partial<BandFacts>): BandFacts => ({ ...band, ...changes });
@@ -85,7 +86,8 @@ describe("band in words", () => {
     [{ lowestSwrFrequency: 7.1e6 }, "covers the edges; at SWR 2.3 the line takes 0.4 dB."],
     [{ lowestSwr: 5.9, lowestAtEdge: true }, "A little longer wire moves the curve down towards the band."],
     [{ lowestSwr: 3.1 }, "Trimming alone does not bring it below 2: match it, or change height or line."],
-    [{ onlyLoss: false }, "Change little and measure again"],
+    [{ onlyLoss: false, trimmed: "antenna" }, "Change little and measure again"],
+    [{ onlyLoss: false }, "Ask “How long should it be, and how much do I cut?” for how much."],
   ] as const)("advises what can be done: %o", (changes, says) => {
     expect(bandAdvice(bandOf(changes))).toContain(says);
   });

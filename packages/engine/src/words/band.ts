@@ -1,6 +1,7 @@
 /** Headline, verdict and advice of `band`. English. */
 import type { Phrase, Verdict } from "../answer/answer";
 import { fixedNumber, megahertz, plainNumber, swrText } from "../quantity/format";
+import { asking } from "./asking";
 import { capital, linked, said, theName } from "./phrases";
 
 export interface BandFacts {
@@ -37,6 +38,8 @@ export interface BandFacts {
   readonly lineLossAtWorst: number;
   /** What is made longer or shorter to move the curve. */
   readonly trimmed: Trimmed;
+  /** What the outside of the line does: lowest SWR with the chokes as they are less that with a perfect one, Hz; null where it is not in the model. */
+  readonly outsideShift: number | null;
   readonly tuner: {
     readonly name: string;
     readonly frequency: number;
@@ -73,7 +76,7 @@ export function bandVerdict(f: BandFacts): Phrase[] {
       said(`; whether it can is not worked out yet. ${bandAdvice(f)}`),
     ];
   }
-  return [...widthPhrases(f), ...endsPhrases(f), said(bandAdvice(f))];
+  return [...widthPhrases(f), ...endsPhrases(f), ...outsidePhrases(f), said(bandAdvice(f))];
 }
 
 /** "301 kHz", "10.6 MHz". */
@@ -128,6 +131,18 @@ function endsPhrases(f: BandFacts): Phrase[] {
   ];
 }
 
+/** Share of the frequency by which the outside of the line must move the lowest SWR to be told: our rule. */
+const noticeable = 0.002;
+
+function outsidePhrases({ outsideShift, lowestSwrFrequency }: BandFacts): Phrase[] {
+  if (outsideShift === null || Math.abs(outsideShift) < noticeable * lowestSwrFrequency) return [];
+  return [
+    said("The outside of the line moves the lowest SWR "),
+    linked(`${outsideShift > 0 ? "up" : "down"} by ${widthText(Math.abs(outsideShift))}`, "outsideShift"),
+    said(`: ${asking("outside")} tells why. `),
+  ];
+}
+
 export function bandAdvice(f: BandFacts): string {
   if (f.tuner)
     return `Tune at low power; where no match is found, ${f.tuner.lineBehind ? "a line some metres" : "a wire somewhat"} longer or shorter changes what the tuner meets.`;
@@ -140,8 +155,13 @@ export function bandAdvice(f: BandFacts): string {
   if (f.lowestSwr >= f.limit && !f.lowestAtEdge)
     return `Trimming alone does not bring it below ${plainNumber(f.limit, 1)}: match it, or change height or line.`;
   if (Math.abs(off) < 0.1 * (f.to - f.from)) return middleAdvice(f);
-  const again = f.onlyLoss ? "" : " Change little and measure again: what lies between shifts the curve too.";
-  return `${trimAdvice(f, off > 0)}.${again}`;
+  return `${trimAdvice(f, off > 0)}.${howMuch(f)}`;
+}
+
+/** Where the whole of what is cut is one piece, `trim` tells how much. */
+function howMuch(f: BandFacts): string {
+  if (f.trimmed !== "antenna") return ` Ask ${asking("trim")} for how much.`;
+  return f.onlyLoss ? "" : " Change little and measure again: what lies between shifts the curve too.";
 }
 
 function middleAdvice(f: BandFacts): string {

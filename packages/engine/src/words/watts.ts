@@ -131,7 +131,7 @@ function lineAdvice(f: WattsFacts): string {
 function soilAdvice(returnSide: ReturnSide): string {
   switch (returnSide) {
     case "radials":
-      return "The soil takes most: try more radials, or higher ones, in the file and ask again.";
+      return `Ask ${asking("radials")} next: the soil takes most.`;
     case "nearby":
       return "The soil takes most: a higher wire or a longer return may help. Change it in the file and ask again.";
     case "line":

@@ -70,6 +70,13 @@ export function marksOf(curve: readonly CurvePoint[], at: CurveAt, limit: number
   };
 }
 
+/** The lowest SWR lies at an end of the curve: it is lower still beyond it. */
+export function isAtEdge(curve: readonly CurvePoint[], lowest: number): boolean {
+  const step = curve[1]!.frequency - curve[0]!.frequency;
+  const ends = [curve[0]!.frequency, curve[curve.length - 1]!.frequency];
+  return ends.some((f) => Math.abs(f - lowest) < step / 2);
+}
+
 function resonance(curve: readonly CurvePoint[], at: CurveAt, near: number, tolerance: number): number | null {
   const rising = signChanges(curve.map((p) => p.feedPoint.im)).filter(
     (i) => curve[i]!.feedPoint.im < curve[i + 1]!.feedPoint.im,

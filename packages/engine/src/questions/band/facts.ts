@@ -5,7 +5,7 @@ import { ohms } from "../../quantity/format";
 import type { BandFacts, Trimmed } from "../../words/band";
 import { antennasInUse, nameInSentence } from "../common/inUse";
 import type { Worked } from "../common/worked";
-import type { CurvePoint } from "./curve";
+import { type CurvePoint, isAtEdge } from "./curve";
 import type { Sweep } from "./sweep";
 
 /** Share of the wanted band below the limit: all of it is good, half of it workable. Our rule. */
@@ -49,15 +49,17 @@ export function bandFacts(
     trimmed: trimmedOf(worked),
     matchedLoss,
     flattered,
-    lowestAtEdge: atEdge(sweep),
+    lowestAtEdge: isAtEdge(sweep.curve, sweep.marks.lowestSwrFrequency),
+    outsideShift: outsideShift(sweep),
     tuner: tunerTask(worked),
   };
 }
 
-function atEdge({ curve, marks }: Sweep): boolean {
-  const step = curve[1]!.frequency - curve[0]!.frequency;
-  const ends = [curve[0]!.frequency, curve[curve.length - 1]!.frequency];
-  return ends.some((f) => Math.abs(f - marks.lowestSwrFrequency) < step / 2);
+/** Null also where a lowest SWR lies at an end of the curve: then its distance from the other is not known. */
+function outsideShift(sweep: Sweep): number | null {
+  const without = sweep.lowestWithoutOutside;
+  if (without === null || isAtEdge(sweep.curve, without)) return null;
+  return sweep.marks.lowestSwrFrequency - without;
 }
 
 /** What a tuner in the path has to match: the impedance behind it with nothing matched. */

@@ -3,8 +3,9 @@ import type { Answer, Refusal } from "../../answer/answer";
 import { createAntennaSolver } from "../../chain/antennaSolver";
 import { workPoint } from "../../chain/workPoint";
 import { exactly } from "../../quantity/quantity";
+import type { Part } from "../../station/path";
 import type { Station } from "../../station/station";
-import { antennaOf, levelDipole, linePart, pathOf, plainStation } from "../../testing/plainStation";
+import { antennaOf, levelDipole, linePart, pathOf, place, plainStation } from "../../testing/plainStation";
 import { band } from "./run";
 
 function answered(station: Station, parameters = {}): Answer {
@@ -113,5 +114,29 @@ describe("band", () => {
     const resonance = short.values.resonantFrequency as { value: number | null; reason?: string };
     expect(resonance.value).toBeNull();
     expect(resonance.reason).toContain("not resonant");
+  });
+
+  it("tells what the outside of the line does to the lowest SWR, and that it is nothing in the plane of symmetry", () => {
+    const choke = (ohms: number): Part => ({
+      kind: "choke",
+      name: "choke",
+      note: "",
+      state: "in line",
+      resistance: { kind: "constant", quantity: exactly(ohms) },
+      reactance: null,
+      heatLimit: null,
+      length: null,
+    });
+    const line = { ...linePart("line 1", 28), route: [place(0, 9, 1), place(0, 0, 1), place(0, 0, 12)] };
+    const sweep = { sweep: { from: 6.9e6, to: 7.5e6 } };
+    const shift = (parts: readonly Part[]) =>
+      number(answered(plainStation({ path: pathOf(parts) }), sweep), "outsideShift");
+    expect(Math.abs(shift([line, choke(1e9)]))).toBeLessThan(0.1);
+    // Beside the antenna the line is driven: no choke at all is the same as one that passes all.
+    const aside = { ...line, route: [place(7, 9, 1), place(7, 0, 1), place(0, 0, 12)] };
+    const open = shift([aside]);
+    expect(Math.abs(open)).toBeGreaterThan(1);
+    expect(shift([aside, choke(0)]) / open).toBeCloseTo(1, 1);
+    expect(answer.values).not.toHaveProperty("outsideShift");
   });
 });

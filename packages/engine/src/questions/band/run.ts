@@ -90,6 +90,7 @@ function bandValues(facts: BandFacts, { marks, bounds }: Sweep, reference: numbe
       "the feed point is not resonant within the span shown",
     ),
     usableWidth: spanned("usableWidth", "kHz", marks.usableWidth, 1e-3, ""),
+    ...(facts.outsideShift === null ? {} : { outsideShift: scalarValue(facts.outsideShift / 1e3, "kHz") }),
     swrDifferenceFrequency: scalarValue(
       facts.onlyLoss ? facts.ends.frequency / 1e6 : null,
       "MHz",

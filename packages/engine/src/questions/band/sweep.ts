@@ -2,9 +2,11 @@
 import { interpolateAntenna } from "../../chain/interpolatedAntenna";
 import type { Station } from "../../station/station";
 import { type Bounds, moveInputs, type Numbers } from "../common/bounds";
+import { antennasInUse } from "../common/inUse";
 import type { Progress } from "../common/question";
 import type { CannotWork, Worked } from "../common/worked";
-import { type CurvePoint, curveOf, type Marks, marksOf } from "./curve";
+import { type CurvePoint, curveOf, isAtEdge, type Marks, marksOf } from "./curve";
+import { withoutOutside } from "./withoutOutside";
 
 /** Points of the table. */
 const points = 101;
@@ -13,6 +15,8 @@ export interface Sweep {
   readonly curve: readonly CurvePoint[];
   readonly marks: Marks;
   readonly bounds: Bounds & { readonly skipped: readonly string[] };
+  /** Frequency of the lowest SWR with a perfect choke at the feed point, Hz; null where no outside of a line is in the model, or none is lowest inside of the curve. */
+  readonly lowestWithoutOutside: number | null;
   readonly solvedPoints: number;
   readonly interpolationError: number;
   readonly nodes: readonly number[];
@@ -59,14 +63,25 @@ export function* sweepBand(
     "uncertain values over the band",
   );
   const { curve, marks, antenna } = nominal;
+  const choked =
+    hasOutside(worked) && !isAtEdge(curve, marks.lowestSwrFrequency)
+      ? yield* counted(evaluate(withoutOutside(station), false), points + 12, "frequencies with a perfect choke")
+      : null;
   return {
     curve,
     marks,
     bounds,
+    lowestWithoutOutside: choked === null || "refused" in choked ? null : choked.marks.lowestSwrFrequency,
     solvedPoints: antenna.solvedPoints,
     interpolationError: antenna.error,
     nodes: antenna.nodes,
   };
+}
+
+/** The line's outside reaches a feed point in use, and is not itself the return of the antenna there. */
+function hasOutside({ station, point }: Worked): boolean {
+  if (antennasInUse(station, point).some((a) => a.against === "outside of the line")) return false;
+  return point.antenna.build.outside.some((run) => point.resolved.feedsInUse.includes(run.feed));
 }
 
 /** Steps counted against how many there will be at least. */

@@ -9,6 +9,22 @@ import type { Sweep } from "./sweep";
 const leastTold = 0.001;
 
 export function bandWorking(worked: Worked, sweep: Sweep, facts: BandFacts): WorkingStep[] {
+  return [...curveSteps(worked, sweep, facts), ...outsideStep(sweep, facts)];
+}
+
+/** What the outside of the line does to the lowest SWR. */
+function outsideStep({ lowestWithoutOutside: without }: Sweep, f: BandFacts): WorkingStep[] {
+  if (f.outsideShift === null || without === null) return [];
+  return [
+    {
+      text: `With a perfect choke at the feed point the SWR at the transmitter would be lowest at ${megahertz(without)}: the outside of the line moves it by ${plainNumber(f.outsideShift / 1e3, 1)} kHz.`,
+      source: "the same sweep with that choke; nothing else is changed",
+      explains: ["outsideShift"],
+    },
+  ];
+}
+
+function curveSteps(worked: Worked, sweep: Sweep, facts: BandFacts): WorkingStep[] {
   const { marks } = sweep;
   const nearest = sweep.curve.reduce((best, p) =>
     Math.abs(p.frequency - facts.ends.frequency) < Math.abs(best.frequency - facts.ends.frequency) ? p : best,
