@@ -41,6 +41,12 @@ function withStart(ticks: readonly number[], from: number): readonly number[] {
   return first - from > 0.4 * (second - first) ? [from, ...ticks] : ticks;
 }
 
+/** About `count` round values on a scale; two at least, for one alone tells no scale. */
+function tellingTicks(ticks: (count: number) => number[], count: number): readonly number[] {
+  const found = ticks(count);
+  return found.length < 2 && count < 9 ? tellingTicks(ticks, count + 1) : found;
+}
+
 /** Scales over `xSpan` and from `from` (bottom) to `to` (top). */
 export function panelFrame(place: FramePlace, xSpan: readonly [number, number], from: number, to: number): PanelFrame {
   const { left, right, top, bottom, s, narrow } = place;
@@ -58,7 +64,7 @@ export function panelFrame(place: FramePlace, xSpan: readonly [number, number], 
     to,
     x: (value) => x(value),
     y: (value) => y(value),
-    xTicks: labelled(x.ticks(Math.max(2, Math.min(9, Math.floor(room))))),
+    xTicks: labelled(tellingTicks((count) => x.ticks(count), Math.max(2, Math.min(9, Math.floor(room))))),
     yTicks: labelled(withStart(y.ticks(rows), from)),
   };
 }
