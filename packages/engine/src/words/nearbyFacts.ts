@@ -37,7 +37,12 @@ export interface ThingFacts {
   readonly harm: number;
   readonly induced: { readonly current: number; readonly at: number; readonly heat: number };
   /** Null: not looked at closely. `distance` null: it still matters at the last one, `upTo`. */
-  readonly clear: { readonly distance: number | null; readonly towards: number; readonly upTo: number } | null;
+  readonly clear: {
+    readonly distance: number | null;
+    readonly towards: number;
+    readonly upTo: number;
+    readonly count: number;
+  } | null;
   readonly resonance: { readonly frequency: number | null; readonly resistance: number | null } | null;
   readonly remedies: readonly RemedyFacts[];
   readonly openedAt: number | null;

@@ -76,7 +76,12 @@ function thingFacts(asIs: Case, one: ThingStudy): ThingFacts {
     harm: harmOf(caseFacts(asIs), caseFacts(without)),
     induced,
     clear: distances
-      ? { distance: distances.clear, towards: distances.towards, upTo: distances.points.at(-1)?.distance ?? 0 }
+      ? {
+          distance: distances.clear,
+          towards: distances.towards,
+          upTo: distances.points.at(-1)?.distance ?? 0,
+          count: distances.points.length,
+        }
       : null,
     resonance,
     remedies: one.remedies.map((r) => remedyFacts(r, without)),

@@ -79,14 +79,14 @@ function inducedStep(f: NearbyFacts, t: ThingFacts, first: boolean): WorkingStep
 
 function distanceSteps(f: NearbyFacts, t: ThingFacts, first: boolean): WorkingStep[] {
   if (!t.clear) return [];
-  const { distance, towards, upTo } = t.clear;
+  const { distance, towards, upTo, count } = t.clear;
   const found =
     distance === null
       ? `up to ${metres(upTo)} it never stops`
       : `from ${metres(distance)} on (${fixedNumber(distance / f.wave, 2)} of a wave) it has stopped`;
   return [
     {
-      text: `${capital(theName(t.name))} was moved level, ${bearingText(towards)}, up to one and a half waves. It counts as mattering while it changes SWR by 0.1 (5 % above SWR 2) or gain by 0.5 dB at the angle looked at: ${found}.`,
+      text: `${capital(theName(t.name))} was moved level, ${bearingText(towards)}, up to one and a half waves, and looked at in ${count} places, straight between them. It counts as mattering while it changes SWR by 0.1 (5 % above SWR 2) or gain by 0.5 dB at the angle looked at: ${found}.`,
       source: `${sameEquations}; our rule for what matters (no source)`,
       explains: first ? ["clearDistance"] : [],
     },
