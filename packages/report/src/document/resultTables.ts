@@ -12,9 +12,19 @@ function scalar(answer: Answer, name: string): ScalarValue | null {
   return value !== undefined && "value" in value && value.value !== null ? value : null;
 }
 
+/** Share of the power below which the heat of a part is told as none. */
+const leastTold = 1e-6;
+
 /** Where the watts go, in path order and then wires, soil, sky; null where the answer follows no power. */
 export function wattsRows(answer: Answer): DocumentTable | null {
-  const path = answer.parts.map((part) => [visibleLine(part.says), wattsText(part.heat), "", numberText(part.loss, 2)]);
+  const total = scalar(answer, "powerFromTransmitter");
+  const least = leastTold * (total?.value ?? 0);
+  const path = answer.parts.map((part) => [
+    visibleLine(part.says),
+    wattsText(Math.abs(part.heat) < least ? 0 : part.heat),
+    "",
+    numberText(part.loss, 2),
+  ]);
   const ends = (
     [
       [scalar(answer, "heatInWires")?.says ?? "wires", "heatInWires"],
@@ -25,7 +35,6 @@ export function wattsRows(answer: Answer): DocumentTable | null {
     const value = scalar(answer, name);
     return value === null ? [] : [[says, wattsText(value.value!), spanText(value), ""]];
   });
-  const total = scalar(answer, "powerFromTransmitter");
   if (path.length + ends.length === 0) return null;
   const last = total === null ? [] : [["from the transmitter", wattsText(total.value!), spanText(total), ""]];
   return {

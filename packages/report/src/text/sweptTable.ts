@@ -6,10 +6,22 @@ import { frequencyText, numberText, unitSign, wattsText } from "../words/numbers
 const mostRows = 9;
 const mostColumns = 6;
 
-function cellText(value: number | null, unit: string): string {
+const usualDigits = 3;
+const mostDigits = 6;
+
+/** Digits with which no two neighbours on the axis read the same. */
+function tellingApart(values: readonly (number | null)[]): number {
+  for (let digits = usualDigits; digits < mostDigits; digits++) {
+    const texts = values.map((value) => (value === null ? "" : numberText(value, digits)));
+    if (texts.every((text, i) => i === 0 || text !== texts[i - 1] || values[i] === values[i - 1])) return digits;
+  }
+  return mostDigits;
+}
+
+function cellText(value: number | null, unit: string, digits: number): string {
   if (value === null) return "–";
   if (unit === "Hz") return frequencyText(value);
-  return unit === "W" ? wattsText(value) : numberText(value);
+  return unit === "W" ? wattsText(value) : numberText(value, digits);
 }
 
 /** Indices of at most `most` rows at equal steps, both ends among them. */
@@ -24,6 +36,7 @@ export function sweptRows(table: Table): { readonly table: DocumentTable; readon
   const columns = names.slice(0, mostColumns).map((name) => ({ name, ...table.columns[name]! }));
   const count = columns[0]?.values.length ?? 0;
   const rows = picked(count, mostRows);
+  const digits = tellingApart(rows.map((row) => columns[0]?.values[row] ?? null));
   const cut = rows.length < count || columns.length < names.length;
   return {
     table: {
@@ -33,7 +46,9 @@ export function sweptRows(table: Table): { readonly table: DocumentTable; readon
         unit: unit === "Hz" ? "" : unitSign(unit),
         numeric: true,
       })),
-      rows: rows.map((row) => columns.map(({ values, unit }) => cellText(values[row] ?? null, unit))),
+      rows: rows.map((row) =>
+        columns.map(({ values, unit }, i) => cellText(values[row] ?? null, unit, i === 0 ? digits : usualDigits)),
+      ),
     },
     leftOut: cut
       ? `${rows.length} of ${count} rows and ${columns.length} of ${names.length} columns; --json prints all.`

@@ -23,6 +23,9 @@ export function jointsOf(point: WorkedPoint): Joint[] {
   );
 }
 
+/** dB: what is left of equal powers by rounding. */
+const rounding = 1e-9;
+
 export function partsOf(point: WorkedPoint): PartResult[] {
   return point.parts
     .filter((part) => part.edge.inUse || part.heat > 1e-9 * point.powerFromTransmitter)
@@ -34,7 +37,7 @@ export function partsOf(point: WorkedPoint): PartResult[] {
         from: part.from,
         to: part.to,
         branch: part.edge.branch,
-        loss: part.loss,
+        loss: Math.abs(part.loss) < rounding ? 0 : part.loss,
         heat: part.heat,
         margin: null,
         length: part.length,
