@@ -64,6 +64,16 @@ describe("height in words", () => {
     expect(heightMistakenIdea(facts).refutation).toContain("in its strongest direction by less than 0.1 dB");
   });
 
+  it("does not say keep it where a much greater height clearly sends more", () => {
+    const low = { verdict: "trouble" as const, higher: at(10.4, { gainLow: at(10).gainLow }) };
+    expect(heightAdvice(heightOf({ ...low, most: at(30, { radiatedPower: 2 * at(10).radiatedPower }) }))).toMatch(
+      /bring nothing; at 30 m .* would leave\.$/,
+    );
+    expect(heightAdvice(heightOf({ ...low, most: at(30, { radiatedPower: 1.1 * at(10).radiatedPower }) }))).toMatch(
+      /^Height alone mends little/,
+    );
+  });
+
   it("begins every sentence of the verdict with a capital", () => {
     for (const changes of [
       {},

@@ -67,6 +67,13 @@ const helps = (f: HeightFacts): "much" | "little" | "not" => {
   return more > worthIt ? "much" : more > hardlyAny ? "little" : "not";
 };
 
+/** In trouble, the next step up brings nothing for far stations, and yet some greater height clearly sends more. */
+const muchHigherHelps = (f: HeightFacts): boolean =>
+  f.verdict === "trouble" &&
+  helps(f) === "not" &&
+  f.most.height > f.present.height &&
+  10 * Math.log10(f.most.radiatedPower / f.present.radiatedPower) > worthIt;
+
 /** Watts of a headline; milliwatts in a station of less than a watt. */
 const told = (f: HeightFacts, x: number): string =>
   f.delivered < 0.95 ? `${plainNumber(1000 * x, 0)} mW` : wholeWatts(x);
@@ -84,6 +91,7 @@ export function heightHeadline(f: HeightFacts): Phrase[] {
     case "little":
       return [said("Higher helps far stations a little: "), sky, said(` leave at ${now}.`)];
     case "not":
+      if (muchHigherHelps(f)) return [said("Only much higher helps: "), sky, said(` leave at ${now}.`)];
       return [said(`Keep it at ${now}: `), sky, said(" leave for the sky.")];
   }
 }
@@ -117,6 +125,8 @@ export const isTempting = (f: HeightFacts): boolean =>
   f.lowestSwr.height > leastTempting * f.present.height;
 
 export function heightAdvice(f: HeightFacts): string {
+  if (muchHigherHelps(f))
+    return `The next ${plainNumber(Math.max(stepUp(f), 1), 1)} m bring nothing; at ${metres(f.most.height)} ${told(f, f.most.radiatedPower)} would leave.`;
   if (f.verdict === "trouble" && helps(f) === "not")
     return `Height alone mends little: at ${metres(f.most.height)} ${told(f, f.most.radiatedPower)} would leave.`;
   const { powerIntoAntenna, radiatedPower, heatInSoil } = f.present;
