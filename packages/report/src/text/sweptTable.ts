@@ -6,6 +6,15 @@ import { frequencyText, numberText, unitSign, wattsText } from "../words/numbers
 const mostRows = 9;
 const mostColumns = 6;
 
+/** Share of the largest value of a column below which a value is what rounding left. */
+const rounding = 1e-10;
+
+function rounded(values: readonly (number | null)[], row: number): number | null {
+  const value = values[row] ?? null;
+  const largest = Math.max(...values.map((v) => Math.abs(v ?? 0)));
+  return value !== null && Math.abs(value) < rounding * largest ? 0 : value;
+}
+
 const usualDigits = 3;
 const mostDigits = 6;
 
@@ -47,7 +56,7 @@ export function sweptRows(table: Table): { readonly table: DocumentTable; readon
         numeric: true,
       })),
       rows: rows.map((row) =>
-        columns.map(({ values, unit }, i) => cellText(values[row] ?? null, unit, i === 0 ? digits : usualDigits)),
+        columns.map(({ values, unit }, i) => cellText(rounded(values, row), unit, i === 0 ? digits : usualDigits)),
       ),
     },
     leftOut: cut
