@@ -11,7 +11,7 @@ import {
   subtract,
   zero,
 } from "../numerics/complex";
-import { gaussLegendre } from "../numerics/gaussLegendre";
+import { adaptive, bessel } from "./adaptiveQuadrature.fixture";
 import type { SoilLayer } from "./layeredSoil";
 import { complexPermittivity, decayingRoot } from "./soilMedium";
 
@@ -45,43 +45,8 @@ function airy(
   return { te: both(impedances.te), tm: both(impedances.tm) };
 }
 
-const rule = gaussLegendre(12);
-function panel(f: (x: number) => Complex[], from: number, to: number): Complex[] {
-  let sum: Complex[] = [zero, zero, zero, zero];
-  rule.points.forEach((x, i) => {
-    const values = f((from + to) / 2 + ((to - from) / 2) * x);
-    sum = sum.map((s, n) => add(s, scale(values[n]!, ((to - from) / 2) * rule.weights[i]!)));
-  });
-  return sum;
-}
-
-/** Adaptive integral of four functions: halves until both halves agree with the whole. */
-function adaptive(
-  f: (x: number) => Complex[],
-  from: number,
-  to: number,
-  whole = panel(f, from, to),
-  depth = 0,
-): Complex[] {
-  const middle = (from + to) / 2;
-  const [left, right] = [panel(f, from, middle), panel(f, middle, to)];
-  const both = left.map((l, n) => add(l, right[n]!));
-  const error = Math.max(...both.map((b, n) => Math.hypot(b.re - whole[n]!.re, b.im - whole[n]!.im)));
-  if ((error < 3e-10 && depth > 2) || depth > 40) return both;
-  const [a, b] = [adaptive(f, from, middle, left, depth + 1), adaptive(f, middle, to, right, depth + 1)];
-  return a.map((x, n) => add(x, b[n]!));
-}
-
-/** J_n by the trapezoid rule on the integral representation (DLMF 10.9.2). */
-function bessel(n: number, x: number): number {
-  const count = 40 + 2 * Math.ceil(x);
-  let sum = 0;
-  for (let i = 0; i < count; i++) {
-    const t = (2 * Math.PI * i) / count;
-    sum += Math.cos(n * t - x * Math.sin(t));
-  }
-  return sum / count;
-}
+/** Of the integrals, absolute. Guided waves make narrow peaks: some halvings are always made. */
+const goal = { error: 3e-10, leastHalvings: 3, mostHalvings: 40 };
 
 /** The kernels from their definition along the real axis, kr = k sin t, then k cosh t. Order G_xx, K, G_zz, T. */
 export function definition(frequency: number, layers: readonly SoilLayer[], rho: number, s: number): Complex[] {
@@ -103,6 +68,10 @@ export function definition(frequency: number, layers: readonly SoilLayer[], rho:
   const below = (t: number) => integrand(k * Math.sin(t), complex(k * Math.cos(t)), complex(0, -k * Math.sin(t)));
   const above = (t: number) => integrand(k * Math.cosh(t), complex(0, -k * Math.sinh(t)), complex(k * Math.cosh(t)));
   const end = Math.asinh(22 / (k * s));
-  const parts = [adaptive(below, 0, Math.PI / 2), adaptive(above, 0, end / 2), adaptive(above, end / 2, end)];
+  const parts = [
+    adaptive(below, 0, Math.PI / 2, goal),
+    adaptive(above, 0, end / 2, goal),
+    adaptive(above, end / 2, end, goal),
+  ];
   return [0, 1, 2, 3].map((n) => parts.reduce((sum, p) => add(sum, p[n]!), zero));
 }

@@ -5,6 +5,7 @@ import type { Figure, FigureTable, Mark } from "../kit/figure";
 import { createLabelBoard, type LabelBoard, type LabelPlace } from "../kit/labelBoard";
 import { fixedText } from "../kit/numberText";
 import { wrapText } from "../kit/textWidth";
+import { compassAngle, compassLabels } from "./compass";
 import { numberedLines, tellsByNumber, tipNumbers } from "./numberedTips";
 import {
   bearingText,
@@ -30,8 +31,6 @@ import {
   topRing,
 } from "./polarFrame";
 
-/** Compass on the picture: north up, clockwise. */
-const angleOf = (azimuth: number): number => 90 - azimuth;
 const mostLabels = 4;
 
 const minimaAround = (answer: Answer): Extreme[] => {
@@ -67,7 +66,7 @@ function titleOf(answer: Answer): string {
 
 function labelPlaces(frame: PolarFrame, azimuth: number, lines: readonly string[], gain: number): LabelPlace[] {
   const { s } = frame;
-  const angle = angleOf(azimuth);
+  const angle = compassAngle(azimuth);
   const sideways = Math.cos((angle * Math.PI) / 180);
   const outer = Math.abs(sideways) < 0.3 ? "middle" : sideways > 0 ? "start" : "end";
   return [14, 24, 36].flatMap((out) =>
@@ -106,7 +105,7 @@ function extremeLabels(answer: Answer, frame: PolarFrame, byNumber: boolean, boa
     ...(byNumber
       ? tipNumbers(
           frame,
-          lobes.map((one) => ({ angle: angleOf(one.azimuth), gain: one.gain })),
+          lobes.map((one) => ({ angle: compassAngle(one.azimuth), gain: one.gain })),
           board,
         )
       : beside()),
@@ -116,21 +115,6 @@ function extremeLabels(answer: Answer, frame: PolarFrame, byNumber: boolean, boa
       return board.placeClear({ role: "ink2", size: 12 * s, halo }, labelPlaces(frame, one.azimuth, [text], one.gain));
     }),
   ];
-}
-
-function compassLabels(frame: PolarFrame, board: LabelBoard): Mark[] {
-  const { s } = frame;
-  const names = [
-    ["north", 0, "middle"],
-    ["east", 90, "start"],
-    ["south", 180, "middle"],
-    ["west", 270, "end"],
-  ] as const;
-  return names.flatMap(([name, azimuth, anchor]) => {
-    const [x, y] = frame.at(angleOf(azimuth), frame.radius + 10 * s);
-    const down = azimuth === 180 ? 8 * s : azimuth === 0 ? 0 : 4 * s;
-    return board.place({ role: "ink2", size: 12 * s }, [{ lines: [name], x, y: y + down, anchor }]);
-  });
 }
 
 /** Figure of the answer to `sky`. */
@@ -151,7 +135,7 @@ export function azimuthPattern(answer: Answer, options: PatternOptions): Figure 
   const top = topRing(Math.max(...cut.gains, ...(cut.dipole ?? [])));
   const frame = polarFrame({ cx: width / 2, cy, radius, s }, top);
   const board = createLabelBoard(width, height);
-  const angles = cut.angles.map(angleOf);
+  const angles = cut.angles.map(compassAngle);
   const outline = outlineOf(frame, angles, cut.gains);
   boxesAlong(outline, 1.5 * s).forEach(board.avoidFirmly);
   if (cut.dipole) boxesAlong(outlineOf(frame, angles, cut.dipole), 1.5 * s).forEach(board.avoid);
@@ -166,7 +150,9 @@ export function azimuthPattern(answer: Answer, options: PatternOptions): Figure 
     ...ringLabels(frame, 60, [0, -3 * s], board),
     ...extremeLabels(answer, frame, byNumber, board),
   ];
-  const tips = lobesAround(answer).map((one) => tipMark(frame.at(angleOf(one.azimuth), frame.radiusOf(one.gain)), s));
+  const tips = lobesAround(answer).map((one) =>
+    tipMark(frame.at(compassAngle(one.azimuth), frame.radiusOf(one.gain)), s),
+  );
   return {
     name: "azimuthPattern",
     title: titleOf(answer),

@@ -2,16 +2,15 @@
 import type { Answer } from "@feedpath/engine";
 import { numbersOf, requiredNumber, requiredTable } from "../kit/answerValues";
 import { boxesAlong } from "../kit/box";
-import type { Figure, Mark } from "../kit/figure";
-import { createLabelBoard, type LabelBoard } from "../kit/labelBoard";
-
+import type { Figure } from "../kit/figure";
+import { createLabelBoard } from "../kit/labelBoard";
 import { wrapText } from "../kit/textWidth";
+import { compassAngle, compassLabels } from "./compass";
 import { bearingText, gainText, upwardsText } from "./patternFacts";
 import {
   frameMarks,
   outlineOf,
   type PatternOptions,
-  type PolarFrame,
   patternMarks,
   polarFrame,
   referenceMarks,
@@ -19,7 +18,6 @@ import {
   topRing,
 } from "./polarFrame";
 
-const angleOf = (azimuth: number): number => 90 - azimuth;
 const gainsOf = (answer: Answer, name: string): number[] => numbersOf(requiredTable(answer, name), "gain");
 
 /** Figure of the answer to `nearby`. */
@@ -39,7 +37,7 @@ export function nearbyPattern(answer: Answer, options: PatternOptions): Figure {
   const height = cy + radius + 30 * s + notes.length * 16 * s;
   const frame = polarFrame({ cx: width / 2, cy, radius, s }, topRing(Math.max(...now, ...before)));
   const board = createLabelBoard(width, height);
-  const angles = azimuths.map(angleOf);
+  const angles = azimuths.map(compassAngle);
   const [outline, other] = [outlineOf(frame, angles, now), outlineOf(frame, angles, before)];
   for (const line of [outline, other]) boxesAlong(line, 1.5 * s).forEach(board.avoid);
   const texts = notes.flatMap((line, i) =>
@@ -47,7 +45,7 @@ export function nearbyPattern(answer: Answer, options: PatternOptions): Figure {
       { lines: [line], x: 4 * s, y: height - (notes.length - 1 - i) * 16 * s - 6 * s },
     ]),
   );
-  const labels = [...texts, ...compass(frame, board), ...ringLabels(frame, 60, [0, -3 * s], board)];
+  const labels = [...texts, ...compassLabels(frame, board), ...ringLabels(frame, 60, [0, -3 * s], board)];
   return {
     name: "nearbyPattern",
     title: titleOf(azimuths, now, before, up),
@@ -83,19 +81,4 @@ function titleOf(azimuths: readonly number[], now: readonly number[], before: re
   const more = largest.change > 0 ? "stronger" : "weaker";
   const by = gainText(Math.abs(largest.change)).replace("dBi", "dB");
   return `What is near by makes it ${by} ${more} towards ${bearingText(largest.azimuth)}, ${up}`;
-}
-
-function compass(frame: PolarFrame, board: LabelBoard): Mark[] {
-  const { s } = frame;
-  const names = [
-    ["north", 0, "middle"],
-    ["east", 90, "start"],
-    ["south", 180, "middle"],
-    ["west", 270, "end"],
-  ] as const;
-  return names.flatMap(([name, azimuth, anchor]) => {
-    const [x, y] = frame.at(angleOf(azimuth), frame.radius + 10 * s);
-    const down = azimuth === 180 ? 8 * s : azimuth === 0 ? 0 : 4 * s;
-    return board.place({ role: "ink2", size: 12 * s }, [{ lines: [name], x, y: y + down, anchor }]);
-  });
 }

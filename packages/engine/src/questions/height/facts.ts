@@ -2,9 +2,9 @@
 import type { Verdict } from "../../answer/answer";
 import { speedOfLight } from "../../numerics/vacuum";
 import type { HeightFacts } from "../../words/height";
+import type { Aim } from "../common/aim";
 import { toDecibels } from "../common/stationNumbers";
 import type { Worked } from "../common/worked";
-import type { Aim } from "./point";
 import { zenithIsNull } from "./refined";
 import type { Study } from "./study";
 

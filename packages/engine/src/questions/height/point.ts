@@ -5,6 +5,7 @@ import { type Extreme, extremes } from "../../fields/cutExtremes";
 import { verticalCut } from "../../fields/patternCut";
 import { swr } from "../../lines/reflection";
 import type { Station } from "../../station/station";
+import type { Aim } from "../common/aim";
 import { presentHeight } from "../common/heights";
 import { gainAt, stationNumbers } from "../common/stationNumbers";
 import type { Worked } from "../common/worked";
@@ -22,12 +23,6 @@ export interface HeightPoint {
   readonly gainHigh: number;
   readonly maximumGain: number;
   readonly elevationOfMaximum: number;
-}
-
-export interface Aim {
-  /** Degrees. */
-  readonly elevation: number;
-  readonly azimuth: number;
 }
 
 /** Lobes and minima from the horizon up to the zenith, in the plane of the aim. */

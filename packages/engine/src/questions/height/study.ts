@@ -4,11 +4,12 @@ import { strongestOfCut } from "../../fields/cutExtremes";
 import { levelCut } from "../../fields/patternCut";
 import type { Station } from "../../station/station";
 import { movedStation } from "../../station/uncertainInputs";
+import type { Aim } from "../common/aim";
 import { combine, type InputEffect, ranked } from "../common/bounds";
 import { presentHeight } from "../common/heights";
 import type { Progress } from "../common/question";
 import type { Worked } from "../common/worked";
-import { type Aim, type Found, type HeightLobes, type HeightPoint, heightPoint } from "./point";
+import { type Found, type HeightLobes, type HeightPoint, heightPoint } from "./point";
 import { lowestBetween, splitBetween } from "./refined";
 
 export interface Study {

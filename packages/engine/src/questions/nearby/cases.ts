@@ -7,14 +7,9 @@ import { swr } from "../../lines/reflection";
 import type { Complex } from "../../numerics/complex";
 import type { Band, Station } from "../../station/station";
 import type { DrivenAntenna } from "../../wires/driveAntenna";
+import type { Aim } from "../common/aim";
 import { gainAt, type StationNumbers, stationNumbers } from "../common/stationNumbers";
 import type { Worked } from "../common/worked";
-
-/** Degrees. */
-export interface Aim {
-  readonly elevation: number;
-  readonly azimuth: number;
-}
 
 /** What a change of one thing needs at least. */
 export interface Brief {

@@ -6,13 +6,13 @@ import { nearbyAdvice, nearbyHeadline, nearbyReason, nearbyVerdict } from "../..
 import type { NearbyFacts } from "../../words/nearbyFacts";
 import { nearbyCautions, nearbyMistakenIdea, nearbyNotCovered } from "../../words/nearbyIdea";
 import { sentence } from "../../words/phrases";
+import { aimOf } from "../common/aim";
 import { frameOf } from "../common/frame";
 import type { Context, Parameters, Progress, Question } from "../common/question";
 import { compareReadings } from "../common/readings";
 import { refusal } from "../common/refusal";
 import { wouldSettle } from "../common/settle";
 import { type Worked, workStation } from "../common/worked";
-import type { Aim } from "./cases";
 import { limits, nearbyFacts } from "./facts";
 import { studyNearby } from "./study";
 import { nearbyTables } from "./tables";
@@ -84,17 +84,6 @@ function whyNothing({ point }: Worked, { own, roofs }: NearBy): string {
   if (roof)
     return `only a roof of ${roof.covering} is near by: its ${roof.loss.low} to ${roof.loss.high} dB come from the file, there is nothing to work out`;
   return "no conductor and no other antenna near by is in this file";
-}
-
-/** The file's wanted angle and direction, else where the station as it stands is strongest; degrees. */
-function aimOf(worked: Worked, elevation: unknown): Aim {
-  const { wanted } = worked.station;
-  const degrees = (radians: number): number => (radians * 180) / Math.PI;
-  const up = typeof elevation === "number" ? elevation : (wanted.elevation?.value ?? null);
-  return {
-    elevation: up === null ? worked.numbers.elevationOfMaximum! : degrees(up),
-    azimuth: wanted.direction === null ? worked.numbers.azimuthOfMaximum! : degrees(wanted.direction),
-  };
 }
 
 function reasonsOf(f: NearbyFacts): Answer["reasons"] {

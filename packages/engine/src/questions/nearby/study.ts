@@ -1,8 +1,9 @@
 /** What is worked out for `nearby`: the station with and without each thing and all of them, and each thing by itself. */
 import type { PointRefused } from "../../chain/workedPoint";
+import type { Aim } from "../common/aim";
 import type { Progress } from "../common/question";
 import type { Worked } from "../common/worked";
-import { type Aim, type Bench, benchOf, type Case, caseOf, effectOf, isWorked, wholeCase } from "./cases";
+import { type Bench, benchOf, type Case, caseOf, effectOf, isWorked, wholeCase } from "./cases";
 import { type Dips, studyDips } from "./dips";
 import { type DistanceStudy, studyDistances } from "./distances";
 import { type Currents, currentsOf, type Induced, inducedIn } from "./induced";

@@ -2,6 +2,7 @@
 import type { OutsideLine } from "../../antenna/outside/outsideLine";
 import { type Complex, complex } from "../../numerics/complex";
 import type { Station } from "../../station/station";
+import type { Aim } from "../common/aim";
 import { gainAt, stationNumbers } from "../common/stationNumbers";
 import { withImpedances } from "./chokes";
 import { type Probed, probedStation } from "./probedStation";
@@ -18,12 +19,6 @@ export interface Case {
   readonly feedPoint: Complex;
   /** dBi at the angle looked at. */
   readonly gain: number;
-}
-
-export interface Aim {
-  /** Degrees. */
-  readonly elevation: number;
-  readonly azimuth: number;
 }
 
 export interface Compared {

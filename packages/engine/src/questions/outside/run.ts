@@ -16,6 +16,7 @@ import {
 import { outsideMistakenIdea } from "../../words/outsideIdea";
 import { outsideCautions, outsideNotCovered } from "../../words/outsideLimits";
 import { sentence } from "../../words/phrases";
+import { type Aim, aimOf } from "../common/aim";
 import { frameOf } from "../common/frame";
 import { antennasInUse } from "../common/inUse";
 import type { Context, Parameters, Progress, Question } from "../common/question";
@@ -26,7 +27,7 @@ import { gainAt } from "../common/stationNumbers";
 import { type Worked, workStation } from "../common/worked";
 import { studyBands } from "./bands";
 import { type StudyAsked, studyImpedances, studyPlaces } from "./chokeStudy";
-import { type Aim, type Compared, compareOutside, type ProbedPlace } from "./comparison";
+import { type Compared, compareOutside, type ProbedPlace } from "./comparison";
 import { type Found, judgedShare, outsideFacts } from "./facts";
 import { studyLengths } from "./lengthStudy";
 import { shackEnd } from "./shackEnd";
@@ -135,17 +136,6 @@ function placeOfStudy(
   const own = places.filter((p) => p.chokes.length > 0).at(-1);
   const best = [...results].sort((a, b) => (a.share ?? 9) - (b.share ?? 9))[0];
   return own ?? best?.place ?? null;
-}
-
-/** The file's wanted angle and direction, else where the antenna is strongest; degrees. */
-function aimOf(worked: Worked, elevation: unknown): Aim {
-  const { wanted } = worked.station;
-  const degrees = (radians: number): number => (radians * 180) / Math.PI;
-  const up = typeof elevation === "number" ? elevation : (wanted.elevation?.value ?? null);
-  return {
-    elevation: up === null ? worked.numbers.elevationOfMaximum! : degrees(up),
-    azimuth: wanted.direction === null ? worked.numbers.azimuthOfMaximum! : degrees(wanted.direction),
-  };
 }
 
 function reasonsOf(facts: OutsideFacts): Answer["reasons"] {
