@@ -6,6 +6,7 @@ import { nearbyDistance } from "./curves/nearbyDistance";
 import { outsideAlong } from "./curves/outsideAlong";
 import { outsideChoke } from "./curves/outsideChoke";
 import { outsideLength } from "./curves/outsideLength";
+import { radialCuts } from "./curves/radialCuts";
 import { radialLengths, radialNumber } from "./curves/radialPanels";
 import { swrAcrossBand } from "./curves/swrAcrossBand";
 import { hasLadder, trimLadder } from "./curves/trimLadder";
@@ -15,6 +16,7 @@ import { azimuthPattern } from "./patterns/azimuthPattern";
 import { elevationPattern } from "./patterns/elevationPattern";
 import { nearbyCurrents } from "./patterns/nearbyCurrents";
 import { nearbyPattern } from "./patterns/nearbyPattern";
+import { radialCurrents } from "./patterns/radialCurrents";
 import { skyShape } from "./patterns/skyShape";
 import { stage } from "./stage/stage";
 import type { StageOptions } from "./stage/stageOptions";
@@ -43,7 +45,7 @@ const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   trim: [stage, curves(ladder), curves(trimLengths)],
   sky: [curves(elevationPattern), curves(azimuthPattern), curves(skyShape)],
   outside: [stage, curves(outsideAlong), curves(outsideChoke), curves(outsideLength)],
-  radials: [stage, curves(radialNumber), curves(radialLengths)],
+  radials: [stage, curves(radialNumber), curves(radialLengths), curves(radialCuts), curves(radialCurrents)],
   nearby: [stage, curves(nearbyCurrents), curves(nearbyDistance), curves(nearbyPattern)],
   why: [curves(impedanceCompromise)],
 };

@@ -33,7 +33,8 @@ function placePanels(chart: Chart, s: number, start: number): Placed[] {
       bottom,
       narrow: chart.width < 360,
     };
-    return { panel, frame: panelFrame(place, span, panel.from, panel.to) };
+    const frame = panelFrame(place, span, panel.from, panel.to);
+    return { panel, frame: chart.axis.ticks ? { ...frame, xTicks: chart.axis.ticks } : frame };
   });
 }
 

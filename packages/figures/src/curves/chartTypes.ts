@@ -59,7 +59,12 @@ export interface Vertical {
 }
 
 export interface Chart extends ChartOptions {
-  readonly axis: { readonly values: readonly number[]; readonly name: string };
+  readonly axis: {
+    readonly values: readonly number[];
+    readonly name: string;
+    /** Where the values are not the numbers that are read. Left out: ticks at round values. */
+    readonly ticks?: readonly { readonly value: number; readonly text: string }[];
+  };
   readonly panels: readonly Panel[];
   readonly verticals: readonly Vertical[];
   /** What the bands of doubt stand for, under the picture; "" for none. */

@@ -5,6 +5,7 @@ import type { Figure } from "../kit/figure";
 import { metresText, plainText, swrText, wattsText, withUnit } from "../kit/numberText";
 import { drawChart } from "./chart";
 import type { ChartOptions, Curve, Ring } from "./chartTypes";
+import { countAxis } from "./countAxis";
 import { roundSpan, swrSpan } from "./panelFrame";
 import { allNumbers, bandsNote, figureTable, valueAt } from "./tableValues";
 
@@ -28,9 +29,10 @@ const curve = (table: Table, series: string, labels: readonly string[], power: b
   return { series, values, low, high, labels, dashed: false, ...roles };
 };
 
-function ringAt(table: Table, column: string, at: number, text: (value: number) => string): Ring[] {
+/** `at` on the table's own axis, drawn at `place`. */
+function ringAt(table: Table, column: string, at: number, place: number, text: (value: number) => string): Ring[] {
   const value = valueAt(table, column, at);
-  return value === null ? [] : [{ at, value, text: text(value) }];
+  return value === null ? [] : [{ at: place, value, text: text(value) }];
 }
 
 function panels(answer: Answer, options: ChartOptions, told: Told): Figure {
@@ -38,9 +40,11 @@ function panels(answer: Answer, options: ChartOptions, told: Told): Figure {
   const into = requiredNumber(answer, "powerIntoAntenna");
   const [swrFrom, swrTo] = swrSpan(allNumbers(table, ["swrAtFeedPoint"]), highestSwr);
   const reference = answer.joints[0]?.swr.reference ?? 50;
+  const counted = table.axis === "count" ? countAxis(numbersOf(table, "count")) : null;
+  const place = counted ? counted.at(told.now.at) : told.now.at;
   const drawn = drawChart({
     ...options,
-    axis: { values: numbersOf(table, table.axis), name: told.axisName },
+    axis: { values: numbersOf(table, table.axis), ...counted, name: told.axisName },
     panels: [
       {
         name: `watts to the sky, of ${wattsText(into)} in the antenna`,
@@ -48,7 +52,7 @@ function panels(answer: Answer, options: ChartOptions, told: Told): Figure {
         from: 0,
         to: roundSpan([0, ...allNumbers(table, ["wattsToSky"])])[1],
         curves: [curve(table, "wattsToSky", ["to the sky"], true)],
-        rings: ringAt(table, "wattsToSky", told.now.at, wattsText),
+        rings: ringAt(table, "wattsToSky", told.now.at, place, wattsText),
       },
       {
         name: `SWR at the feed point, on ${withUnit(plainText(reference, 1), "Ω")}`,
@@ -56,10 +60,10 @@ function panels(answer: Answer, options: ChartOptions, told: Told): Figure {
         from: swrFrom,
         to: swrTo,
         curves: [curve(table, "swrAtFeedPoint", ["at the feed point"], false)],
-        rings: ringAt(table, "swrAtFeedPoint", told.now.at, swrText),
+        rings: ringAt(table, "swrAtFeedPoint", told.now.at, place, swrText),
       },
     ],
-    verticals: [{ at: told.now.at, text: told.now.text, main: true }],
+    verticals: [{ at: place, text: told.now.text, main: true }],
     note: bandsNote(answer, table),
   });
   return {
