@@ -122,8 +122,8 @@ export function notCoveredOf(point: PointFacts, skipped: readonly string[]): str
     ...(coaxial
       ? [
           choked
-            ? "Current on the outside of the line: no `route` says where the line runs. The choke is taken to stop it; the numbers hold only then."
-            : "Current on the outside of the line: no `route` says where the line runs. The numbers hold only while it carries none; the path has no choke.",
+            ? "Current on the outside of the line: no route in the file says where the line runs. The choke is taken to stop it; the numbers hold only then."
+            : "Current on the outside of the line: no route in the file says where the line runs. The numbers hold only while it carries none; the path has no choke.",
         ]
       : []),
     ...skipped.map(

@@ -44,12 +44,13 @@ export interface RadialFacts {
   readonly allRound: TriedFacts | null;
   readonly spread: number | null;
   readonly sector: boolean;
-  /** dB between now and the best use of the same wire, and between now and the most by number. */
+  /** dB between now and the best use of the same wire, the most by number, and the same wire at the other place. */
   readonly behindSameWire: number;
   readonly behindMost: number;
+  readonly behindOtherwise: number;
 }
 
-/** dB up to which the verdict holds: against the best use of the same wire, and against more of them. Our rule. */
+/** dB up to which the verdict holds: against the best use of the same wire, and against more of them or the other place. Our rule. */
 export const goodSameWire = 0.5;
 export const workableSameWire = 1.5;
 export const goodMost = 1.5;
@@ -214,6 +215,9 @@ export const mostReason = (f: RadialFacts): string =>
   f.behindMost < 0.05
     ? "no larger number of radials of this length that was tried sends more"
     : `${decibels(f.behindMost)} more would leave with ${radialsText(f.most)}`;
+
+export const otherwiseReason = (f: RadialFacts): string =>
+  `${decibels(f.behindOtherwise)} more would leave with the same wire ${lieText(f.otherLie)}`;
 
 /** "42 Ω, of which 10 Ω send". */
 export const ohmsSplit = (t: TriedFacts): string =>

@@ -35,8 +35,10 @@ export function radialFacts(
   const sameWire = site.radials ? bestOf([...sameWirePoints, now]) : null;
   const behindSameWire = sameWire ? gained(now, sameWire) : gained(now, bestOf([...sameWirePoints, now]));
   const behindMost = gained(now, most);
+  const otherwise = study.otherwise.length > 0 ? bestOf(list(study.otherwise)) : null;
+  const behindOtherwise = otherwise ? Math.max(0, gained(now, otherwise)) : 0;
   return {
-    verdict: verdictOf(behindSameWire, behindMost),
+    verdict: verdictOf(behindSameWire, Math.max(behindMost, behindOtherwise)),
     now,
     earthAlone: site.radials ? null : site.earth,
     into,
@@ -48,13 +50,14 @@ export function radialFacts(
     byLength: list(study.byLength),
     most,
     enough: byCount.find((t) => t.count > 0 && gained(t, most) <= nearTheMost) ?? most,
-    otherwise: study.otherwise.length > 0 ? bestOf(list(study.otherwise)) : null,
+    otherwise,
     otherLie: asked.otherLie,
     allRound: study.allRound && tried(study.allRound),
     spread: spreadOf(study.present.currents),
     sector: site.sector,
     behindSameWire,
     behindMost,
+    behindOtherwise,
   };
 }
 
@@ -74,7 +77,8 @@ export function triedFacts(p: RadialPoint, into: number): TriedFacts {
 
 const bestOf = (all: readonly TriedFacts[]): TriedFacts => all.reduce((a, b) => (b.share > a.share ? b : a));
 
-function verdictOf(sameWire: number, most: number): Verdict {
-  if (sameWire > workableSameWire || most > workableMost) return "trouble";
-  return sameWire > goodSameWire || most > goodMost ? "workable" : "good";
+/** `more`: by more radials or by the other place, whichever brings more, dB. */
+function verdictOf(sameWire: number, more: number): Verdict {
+  if (sameWire > workableSameWire || more > workableMost) return "trouble";
+  return sameWire > goodSameWire || more > goodMost ? "workable" : "good";
 }

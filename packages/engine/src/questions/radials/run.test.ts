@@ -55,6 +55,13 @@ describe("the question about radials", () => {
     expect(steps.at(-1)!).toBeLessThan(0.5 * Math.max(...steps));
   });
 
+  it("calls good only what no other use of the wire would beat by a noticeable step", () => {
+    const watts = (name: string): number => (answer.values[name] as { value: number }).value;
+    const behind = 10 * Math.log10(watts("radiatedWithSameWireOtherwise") / watts("radiatedPower"));
+    const good = watts("behindSameWire") <= 0.5 && watts("behindMost") <= 1.5 && behind <= 1.5;
+    expect(answer.verdict === "good").toBe(good);
+  });
+
   it("keeps the wire of all radials together where it cuts it otherwise", () => {
     const [counts, lengths] = [column(table("sameWire"), "count"), column(table("sameWire"), "length")];
     counts.forEach((count, i) => {

@@ -1,23 +1,9 @@
 /** How many radials, how long, up or down? The station worked out with other radials, watt by watt. */
 import type { Answer, Refusal } from "../../answer/answer";
 import { speedOfLight } from "../../numerics/vacuum";
-import { metres } from "../../quantity/format";
 import type { Station } from "../../station/station";
 import { sentence } from "../../words/phrases";
-import {
-  goodMost,
-  goodSameWire,
-  lieText,
-  mostReason,
-  type RadialFacts,
-  radialAdvice,
-  radialHeadline,
-  radialVerdict,
-  sameWireReason,
-  spreadWords,
-  workableMost,
-  workableSameWire,
-} from "../../words/radials";
+import { lieText, radialAdvice, radialHeadline, radialVerdict, spreadWords } from "../../words/radials";
 import { radialMistakenIdea } from "../../words/radialsIdea";
 import { frameOf } from "../common/frame";
 import type { Context, Parameters, Progress, Question } from "../common/question";
@@ -25,10 +11,12 @@ import { compareReadings } from "../common/readings";
 import { refusal } from "../common/refusal";
 import { wouldSettle } from "../common/settle";
 import { type Worked, workStation } from "../common/worked";
+import { ownAssumptions, ownNotCovered, tripCautions } from "./basis";
 import { radialFacts } from "./facts";
 import { type PlanInput, planOf } from "./layouts";
+import { reasonsOf } from "./reasons";
 import { groundRefusal, type Site, siteOf } from "./site";
-import { type Aim, type Study, studyRadials } from "./study";
+import { type Aim, studyRadials } from "./study";
 import { currentGrid, radialTables } from "./tables";
 import { radialUnits, radialValues } from "./values";
 import { radialRules, radialWorking } from "./working";
@@ -135,82 +123,6 @@ const withOwnUnits = (values: Answer["values"]): Answer["values"] =>
       radialUnits[name] === undefined ? value : { ...value, unit: radialUnits[name] },
     ]),
   );
-
-function reasonsOf(f: RadialFacts): Answer["reasons"] {
-  const source = "our rule: half an S-unit is hardly heard (common practice, no source)";
-  const most = {
-    says: mostReason(f),
-    value: f.behindMost,
-    limit: f.behindMost <= goodMost ? goodMost : workableMost,
-    unit: "dB",
-    source,
-  };
-  if (f.earthAlone !== null) return [most];
-  const cut = {
-    says: sameWireReason(f),
-    value: f.behindSameWire,
-    limit: f.behindSameWire <= goodSameWire ? goodSameWire : workableSameWire,
-    unit: "dB",
-    source: "our rule: another cut of wire that is there costs an afternoon (common practice, no source)",
-  };
-  return [cut, most];
-}
-
-function ownAssumptions({ point }: Worked, asked: PlanInput, site: Site): Answer["assumptions"] {
-  const place = "antennas";
-  const reason = "only the radials are asked about";
-  const outside = point.antenna.build.outside.length > 0;
-  const moved = `the whole antenna moves with its radials between ${lieText(asked.lie)} and ${lieText(asked.otherLie)}`;
-  return [
-    { place, name: "while the radials change", value: "everything else stays, the antenna is not trimmed", reason },
-    {
-      place,
-      name: "power",
-      value: "watts to the sky are of the power that reaches the antenna now",
-      reason: "a match can be mended afterwards; what the SWR would be stands beside them",
-    },
-    { place, name: "raised and laid", value: moved, reason: "radials and foot belong together" },
-    ...(outside
-      ? [{ place: "path", name: "outside of the line", value: "in the study as the station has it", reason }]
-      : []),
-    ...(site.earth !== null
-      ? [
-          {
-            place,
-            name: site.earth,
-            value: "tied to radials on the soil, not to raised ones",
-            reason: "raised radials work apart from the soil",
-          },
-        ]
-      : []),
-    ...(site.radials
-      ? []
-      : [
-          {
-            place,
-            name: "radials proposed",
-            value: `bare copper, 1.5 mm, ${asked.count} of ${metres(asked.length)}`,
-            reason: "the station has none",
-          },
-        ]),
-  ];
-}
-
-function ownNotCovered(study: Study): string[] {
-  return [
-    "Radials under the soil: not computed yet. The file's “on the soil” stands for wires in the grass.",
-    ...(study.tooMany === null ? [] : [`${study.tooMany} and more radials of these lengths: they take too long here.`]),
-    ...(study.otherRefused === null ? [] : [`The same wire at the other place: ${study.otherRefused}.`]),
-    "Contact of bare wires with the soil, roots, wet grass, and how long a thin wire lasts there.",
-  ];
-}
-
-const tripCautions = (f: RadialFacts): string[] =>
-  f.now.lie === "on the soil" && f.otherLie === "on the soil"
-    ? []
-    : [
-        "The free ends of raised radials carry high voltage: out of reach of people and animals, and marked where someone may walk into them.",
-      ];
 
 export const radials: Question = {
   id: "radials",
