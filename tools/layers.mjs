@@ -51,11 +51,24 @@ export const engineLayers = {
 /** Packages, each with the packages it may import. */
 export const packageLayers = {
   "packages/engine": [],
+  "packages/fastKernels": ["packages/engine"],
   "packages/stationFile": ["packages/engine"],
   "packages/figures": ["packages/engine"],
   "packages/report": ["packages/engine", "packages/figures"],
-  "apps/cli": ["packages/engine", "packages/stationFile", "packages/figures", "packages/report"],
-  "apps/web": ["packages/engine", "packages/stationFile", "packages/figures", "packages/report"],
-  checks: ["packages/engine", "packages/stationFile"],
-  bench: ["packages/engine", "packages/stationFile", "packages/figures"],
+  "apps/cli": [
+    "packages/engine",
+    "packages/fastKernels",
+    "packages/stationFile",
+    "packages/figures",
+    "packages/report",
+  ],
+  "apps/web": [
+    "packages/engine",
+    "packages/fastKernels",
+    "packages/stationFile",
+    "packages/figures",
+    "packages/report",
+  ],
+  checks: ["packages/engine", "packages/fastKernels", "packages/stationFile"],
+  bench: ["packages/engine", "packages/fastKernels", "packages/stationFile", "packages/figures"],
 };

@@ -2,10 +2,11 @@
 import type { AntennaBuild } from "../antenna/antennaStructure";
 import { antennaStructure } from "../antenna/antennaStructure";
 import type { LoopSetting } from "../antenna/loopTuning";
-import { referenceKernels } from "../kernels/reference/referenceKernels";
+import { chosenKernels } from "../kernels/chosen";
 import { layersAt } from "../station/soilAtFrequency";
 import type { Station } from "../station/station";
-import { type AntennaSolution, type SolveOptions, solveAntenna } from "../wires/solveAntenna";
+import type { AntennaSolution } from "../wires/antennaSolution";
+import { type SolveOptions, solveAntenna } from "../wires/solveAntenna";
 import type { Soil } from "../wires/structure";
 import { validateStructure } from "../wires/validateStructure";
 import { type AntennaRefused, closeAntenna, type SolvedAntenna } from "./closeAntenna";
@@ -117,7 +118,7 @@ function solveBuild(station: Station, build: AntennaBuild, asked: Asked): Antenn
   const troubles = validateStructure(structure, soil, frequency);
   if (troubles.length > 0)
     return { refused: { why: troubles[0]!, mend: "another shape, height or frequency within that bound" } };
-  return solveAntenna(structure, soil, frequency, referenceKernels, mesh);
+  return solveAntenna(structure, soil, frequency, chosenKernels(), mesh);
 }
 
 /** The soil in numbers at a frequency in Hz. */

@@ -4,7 +4,7 @@ import { joinedAdmittance } from "../antenna/joinedLines";
 import { behindTransformers, capacitorImpedance, type LoopSetting } from "../antenna/loopTuning";
 import { add, type Complex, conjugate, multiply, scale, subtract } from "../numerics/complex";
 import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
-import type { AntennaSolution } from "../wires/solveAntenna";
+import type { AntennaSolution } from "../wires/antennaSolution";
 import type { Soil } from "../wires/structure";
 import { type Closing, closePorts } from "./closePorts";
 

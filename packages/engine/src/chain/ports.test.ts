@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { powerAccount } from "../fields/powerAccount";
 import { add, type Complex, complex, magnitude, multiply, one, reciprocal, subtract, zero } from "../numerics/complex";
+import type { AntennaSolution } from "../wires/antennaSolution";
 import { dipole, testFrequency, testWavelength, wire } from "../wires/antennas.fixture";
 import { driveAntenna } from "../wires/driveAntenna";
-import { type AntennaSolution, solveAntenna } from "../wires/solveAntenna";
+import { solveAntenna } from "../wires/solveAntenna";
 import type { Soil, Structure } from "../wires/structure";
 import { validateStructure } from "../wires/validateStructure";
 import { allPortVoltages, closePorts } from "./closePorts";

@@ -1,7 +1,7 @@
 /** Where the power into the antenna goes. Every entry is computed by itself; the residue is the check. */
 
+import { chosenKernels } from "../kernels/chosen";
 import type { Kernels } from "../kernels/door";
-import { referenceKernels } from "../kernels/reference/referenceKernels";
 import { magnitudeSquared } from "../numerics/complex";
 import { gaussLegendre } from "../numerics/gaussLegendre";
 import { speedOfLight } from "../numerics/vacuum";
@@ -86,7 +86,7 @@ export function extent(driven: DrivenAntenna): number {
 }
 
 /** Accounts for every watt; the soil's part is an integral of its own (soilHeat), radiation one over the sky. */
-export function powerAccount(driven: DrivenAntenna, kernels: Kernels = referenceKernels): PowerAccount {
+export function powerAccount(driven: DrivenAntenna, kernels: Kernels = chosenKernels()): PowerAccount {
   const { soil } = driven.solution;
   const parts = {
     heatInWires: heatInWires(driven),

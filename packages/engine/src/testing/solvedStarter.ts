@@ -7,8 +7,9 @@ import { add, type Complex, complex, conjugate, divide, multiply, one, zero } fr
 import { solveComplexSystem } from "../numerics/solveComplexSystem";
 import type { Antenna } from "../station/antennaDescription";
 import type { Ground } from "../station/station";
+import type { AntennaSolution } from "../wires/antennaSolution";
 import { type DrivenAntenna, driveAntenna } from "../wires/driveAntenna";
-import { type AntennaSolution, solveAntenna } from "../wires/solveAntenna";
+import { solveAntenna } from "../wires/solveAntenna";
 import type { Soil, Structure } from "../wires/structure";
 import { validateStructure } from "../wires/validateStructure";
 import { plainStation } from "./plainStation";

@@ -1,7 +1,7 @@
 /** Structures the tests share. Metres; lossless bare wires unless said otherwise. */
 import { type Complex, divide, one } from "../numerics/complex";
 import { speedOfLight } from "../numerics/vacuum";
-import type { AntennaSolution } from "./solveAntenna";
+import type { AntennaSolution } from "./antennaSolution";
 import type { Point, Structure, Wire } from "./structure";
 
 export const testFrequency = 7.1e6;

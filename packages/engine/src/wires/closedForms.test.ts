@@ -1,6 +1,6 @@
 /** Antennas against textbook closed forms that rest on other principles than the moment method. */
 import { describe, expect, it } from "vitest";
-import { referenceKernels } from "../kernels/reference/referenceKernels";
+import { chosenKernels } from "../kernels/chosen";
 import { divide, magnitude, subtract } from "../numerics/complex";
 import { vacuumImpedance } from "../numerics/vacuum";
 import { dipole, impedance, testFrequency, wire, testWavelength as wl } from "./antennas.fixture";
@@ -8,7 +8,7 @@ import { solveAntenna } from "./solveAntenna";
 import type { Point, Structure, Wire } from "./structure";
 
 const solve = (structure: Structure) =>
-  impedance(solveAntenna(structure, { kind: "free space" }, testFrequency, referenceKernels));
+  impedance(solveAntenna(structure, { kind: "free space" }, testFrequency, chosenKernels()));
 
 /** A closed ring of wires through the points, fed at the first. */
 function ring(points: readonly Point[], radius: number): Structure {

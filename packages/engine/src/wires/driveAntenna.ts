@@ -1,6 +1,6 @@
 /** Currents of a solved antenna under given port voltages. Rms phasors. */
 import { add, type Complex, complex, conjugate, multiply, zero } from "../numerics/complex";
-import type { AntennaSolution } from "./solveAntenna";
+import type { AntennaSolution } from "./antennaSolution";
 
 export interface DrivenAntenna {
   readonly solution: AntennaSolution;

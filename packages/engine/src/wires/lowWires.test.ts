@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { powerAccount } from "../fields/powerAccount";
 import { soilLength } from "../ground/soilLength";
-import { referenceKernels } from "../kernels/reference/referenceKernels";
+import { chosenKernels } from "../kernels/chosen";
 import { type Complex, divide, magnitude, one, subtract } from "../numerics/complex";
 import { speedOfLight } from "../numerics/vacuum";
 import { dipole, impedance, wire } from "./antennas.fixture";
@@ -41,18 +41,18 @@ function vertical(radials: number, h: number, radius = 5e-3): Structure {
 /** Impedance on the default mesh with sample points for a soil of another length; of none to speak of: no wire is low. */
 function withSoilLength(structure: Structure, soil: RealSoil, length: number): Complex {
   const made = withElectrodes(structure, soil);
-  const prepared = preparedMesh(made, soil, meshRule(frequency, 1), referenceKernels);
+  const prepared = preparedMesh(made, soil, meshRule(frequency, 1), chosenKernels());
   const { mesh } = prepared;
   const points = buildSamplePoints(structure, mesh, speedOfLight / frequency, length);
   const angularFrequency = 2 * Math.PI * frequency;
   const local = localImpedances(structure, mesh, angularFrequency);
-  const { matrix } = assembleMatrix({ structure, prepared, points, local, soil, angularFrequency }, referenceKernels);
-  const solved = referenceKernels.solveSymmetric(matrix, portVectors(mesh.unknowns, mesh.ports));
+  const { matrix } = assembleMatrix({ structure, prepared, points, local, soil, angularFrequency }, chosenKernels());
+  const solved = chosenKernels().solveSymmetric(matrix, portVectors(mesh.unknowns, mesh.ports));
   return divide(one, portAdmittance(solved.vectors, mesh.ports)[0]![0]!);
 }
 
 const onMesh = (structure: Structure, soil: RealSoil, refinement: number) =>
-  solveAntenna(structure, soil, frequency, referenceKernels, { refinement });
+  solveAntenna(structure, soil, frequency, chosenKernels(), { refinement });
 
 describe("wires low over soil", () => {
   // Both routes rest on kernels and pair integrals good to 1e-6 of the free-space kernel.

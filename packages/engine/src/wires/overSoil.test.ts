@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { referenceKernels } from "../kernels/reference/referenceKernels";
+import { chosenKernels } from "../kernels/chosen";
 import { magnitude, subtract } from "../numerics/complex";
 import { dipole, groundPlane, impedance, testFrequency, testWavelength, upright } from "./antennas.fixture";
 import { solveAntenna } from "./solveAntenna";
@@ -17,7 +17,7 @@ describe("antennas over soil", () => {
     for (const h of heights) {
       const antenna = dipole(testWavelength / 2, 1e-3, h * testWavelength);
       const given = impedance(solveAntenna(antenna, soil, testFrequency));
-      const refined = solveAntenna(antenna, soil, testFrequency, referenceKernels, { refinement: 4 });
+      const refined = solveAntenna(antenna, soil, testFrequency, chosenKernels(), { refinement: 4 });
       expect(refined.errorEstimate).toBeLessThan(0.05);
       expect(magnitude(subtract(given, impedance(refined))), `${h} wavelengths`).toBeLessThan(0.3);
     }
@@ -65,15 +65,15 @@ describe("antennas over soil", () => {
     ] as const) {
       const antenna = build(0.004 * wl, 1e-5 * wl, h * wl);
       const once = { refinement: 1 };
-      const over = solveAntenna(antenna, soil, f, referenceKernels, once);
-      const free = solveAntenna(antenna, { kind: "free space" }, f, referenceKernels, once);
+      const over = solveAntenna(antenna, soil, f, chosenKernels(), once);
+      const free = solveAntenna(antenna, { kind: "free space" }, f, chosenKernels(), once);
       expect(Math.abs(impedance(over).re / impedance(free).re / ratio - 1)).toBeLessThan((0.004 / h) ** 2 + 1e-4);
     }
   });
 
   it("a vertical over radials converges too", () => {
     const given = impedance(solveAntenna(groundPlane(3), soils.average, testFrequency));
-    const refined = solveAntenna(groundPlane(3), soils.average, testFrequency, referenceKernels, { refinement: 2.5 });
+    const refined = solveAntenna(groundPlane(3), soils.average, testFrequency, chosenKernels(), { refinement: 2.5 });
     expect(magnitude(subtract(given, impedance(refined)))).toBeLessThan(0.3);
   });
 });

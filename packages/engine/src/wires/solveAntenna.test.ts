@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { referenceKernels } from "../kernels/reference/referenceKernels";
+import { chosenKernels } from "../kernels/chosen";
 import { magnitude, subtract } from "../numerics/complex";
 import { dipole, fineImpedance, impedance, testFrequency, testWavelength, upright, wire } from "./antennas.fixture";
 import { solveAntenna } from "./solveAntenna";
@@ -9,7 +9,7 @@ const wl = testWavelength;
 const free: Soil = { kind: "free space" };
 const perfect: Soil = { kind: "perfect" };
 const solve = (structure: Structure, soil: Soil, refinement?: number) =>
-  solveAntenna(structure, soil, testFrequency, referenceKernels, refinement ? { refinement } : {});
+  solveAntenna(structure, soil, testFrequency, chosenKernels(), refinement ? { refinement } : {});
 
 describe("dipoles in free space", () => {
   it("tend to 73.08 + j42.5 ohm as the radius goes to 0", () => {
@@ -229,7 +229,7 @@ describe("networks of wires", () => {
     const insulation = { outerRadius: 1.5e-3, permittivity: 4.5 };
     const coated = { ...plain, wires: plain.wires.map((w) => ({ ...w, insulation })) };
     const on = (refinement: number) =>
-      solveAntenna(coated, { kind: "free space" }, testFrequency, referenceKernels, { refinement });
+      solveAntenna(coated, { kind: "free space" }, testFrequency, chosenKernels(), { refinement });
     const finest = on(5);
     expect(finest.errorEstimate).toBeLessThan(0.05);
     for (const refinement of [1, 1.7, 2.6, 3.2]) {

@@ -1,0 +1,46 @@
+/** What real soil adds to the moment matrix: quasi-static images of low wires, and reflected waves by way of the sample points. */
+import { type QuasiStaticImages, quasiStaticImages } from "../ground/quasiStaticImages";
+import { reflectedTables } from "../ground/reflectedKernels";
+import { type RealSoil, soilSurface } from "../ground/soilSurface";
+import type { Kernels, PairFactors, SplitMatrix } from "../kernels/door";
+import { negate, zero } from "../numerics/complex";
+import { speedOfLight, vacuumPermeability, vacuumPermittivity } from "../numerics/vacuum";
+import { groupByHeight, tablesBetween } from "./heightGroups";
+import { lowImages } from "./lowImages";
+import type { Mesh } from "./mesh";
+import { addReflectedTerms } from "./reflectedTerms";
+import type { SamplePoints } from "./samplePoints";
+
+/** Factors of mirrored sources, whose upright parts point the other way. */
+const soilImages = ({ scalar, vertical, cross }: QuasiStaticImages): PairFactors => ({
+  level: zero,
+  upright: negate(vertical),
+  charge: scalar,
+  cross,
+});
+
+/** Adds to the upper triangle; returns the largest share of a reflected kernel its tables leave unresolved. `w` in rad/s. */
+export function addSoilTerms(
+  mesh: Mesh,
+  points: SamplePoints,
+  soil: RealSoil,
+  w: number,
+  kernels: Kernels,
+  matrix: SplitMatrix,
+): number {
+  const k = w / speedOfLight;
+  const frequency = w / (2 * Math.PI);
+  const low = lowImages(mesh, points.lowWires, kernels);
+  if (low) {
+    const factors = soilImages(quasiStaticImages(soilSurface(soil, frequency).top));
+    const { elements: tests, scatter, mirrored: sources, near } = low;
+    const vectorFactor = (w * vacuumPermeability) / (4 * Math.PI);
+    const scalarFactor = 1 / (4 * Math.PI * w * vacuumPermittivity);
+    kernels.addPairTerms({ tests, sources, near, scatter, wavenumber: k, vectorFactor, scalarFactor, factors }, matrix);
+  }
+  const groups = groupByHeight(points);
+  const tables = tablesBetween(groups, reflectedTables(soil, frequency, k, kernels.sumSpectrum));
+  const { groupOf, count } = groups;
+  addReflectedTerms(points, (p, q) => tables[groupOf[p]! * count + groupOf[q]!]!, w, matrix);
+  return tables.reduce((worst, table) => Math.max(worst, table.unresolved), 0);
+}

