@@ -4,19 +4,21 @@
 /** Folders of the engine, each with the folders it may import besides itself. */
 export const engineLayers = {
   numerics: [],
+  kept: [],
   quantity: ["numerics"],
   kernels: ["numerics"],
   conductors: ["numerics"],
   ground: ["numerics", "quantity", "kernels"],
   lines: ["numerics", "quantity", "conductors"],
   networks: ["numerics", "quantity", "conductors", "lines", "station"],
-  wires: ["numerics", "quantity", "conductors", "ground", "kernels"],
-  fields: ["numerics", "quantity", "ground", "kernels", "wires"],
+  wires: ["numerics", "kept", "quantity", "conductors", "ground", "kernels"],
+  fields: ["numerics", "kept", "quantity", "ground", "kernels", "wires"],
   station: ["quantity", "lines"],
-  antenna: ["numerics", "quantity", "conductors", "ground", "lines", "networks", "wires", "station"],
+  antenna: ["numerics", "kept", "quantity", "conductors", "ground", "lines", "networks", "wires", "station"],
   starters: ["numerics", "quantity", "lines", "station"],
   chain: [
     "numerics",
+    "kept",
     "quantity",
     "kernels",
     "conductors",
@@ -32,6 +34,7 @@ export const engineLayers = {
   words: ["quantity", "answer", "station"],
   questions: [
     "numerics",
+    "kept",
     "quantity",
     "kernels",
     "conductors",
