@@ -34,9 +34,11 @@ export function electrodeImpedance(contact: SoilContact, soil: Soil, frequency: 
     near: kernels.nearMoments(elements, elements),
     images: null,
     restriction: { size: 1, first: Int32Array.of(0, 1), unknown: Int32Array.of(0), weight: Float64Array.of(1) },
+    shape: null,
+    height: 0,
   };
   const w = 2 * Math.PI * frequency;
-  const points = buildSamplePoints(structure, mesh, speedOfLight / frequency, soilLength(soil, frequency));
+  const points = buildSamplePoints(structure, prepared, speedOfLight / frequency, soilLength(soil, frequency));
   const local = localImpedances(structure, mesh, w);
   const { matrix } = assembleMatrix({ structure, prepared, points, local, soil, angularFrequency: w }, kernels);
   return complex(matrix.re[0]!, matrix.im[0]!);

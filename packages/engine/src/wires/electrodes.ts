@@ -67,30 +67,20 @@ export interface WithElectrodes {
   readonly arms: ElectrodeArms;
 }
 
-const kept = new WeakMap<Structure, Map<string, WithElectrodes>>();
-
 /** The structure with the arms of its electrodes after its own wires; over a perfect plane contacts have none. */
 export function withElectrodes(structure: Structure, soil: Soil): WithElectrodes {
   const contacts = structure.contacts ?? [];
   if (contacts.length === 0 || soil.kind === "perfect" || soil.kind === "free space")
     return { structure, arms: contacts.map(() => []) };
-  const ofStructure = kept.get(structure) ?? new Map<string, WithElectrodes>();
-  kept.set(structure, ofStructure);
-  const key = contacts.map((c) => spreadOf(c, soil)).join();
-  const known = ofStructure.get(key);
-  if (known) return known;
   const first = structure.wires.length;
   const each = armCount + 1;
-  const arms = contacts.map((_, c) => Array.from({ length: each }, (_, i) => first + c * each + i));
-  const made = {
+  return {
     structure: {
       ...structure,
       wires: [...structure.wires, ...contacts.flatMap((c) => [...armsOf(c, soil), stemOf(c)])],
     },
-    arms,
+    arms: contacts.map((_, c) => Array.from({ length: each }, (_, i) => first + c * each + i)),
   };
-  ofStructure.set(key, made);
-  return made;
 }
 
 /** Halves of an unknown that flows from the soil into the wires (sign 1) or into the soil (-1), spread over the arms. */

@@ -43,7 +43,7 @@ function withSoilLength(structure: Structure, soil: RealSoil, length: number): C
   const made = withElectrodes(structure, soil);
   const prepared = preparedMesh(made, soil, meshRule(frequency, 1), chosenKernels());
   const { mesh } = prepared;
-  const points = buildSamplePoints(structure, mesh, speedOfLight / frequency, length);
+  const points = buildSamplePoints(structure, prepared, speedOfLight / frequency, length);
   const angularFrequency = 2 * Math.PI * frequency;
   const local = localImpedances(structure, mesh, angularFrequency);
   const { matrix } = assembleMatrix({ structure, prepared, points, local, soil, angularFrequency }, chosenKernels());

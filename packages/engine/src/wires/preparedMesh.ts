@@ -1,8 +1,10 @@
-/** What depends on geometry alone, kept while the structure lives: a sweep on one mesh works it out once. */
+/** What depends on geometry alone, kept by content: sweeps, other heights, other metals and other soils work it out once. */
+import { createBoundedStore } from "../kept/boundedStore";
 import type { Elements, Kernels, NearMoments } from "../kernels/door";
-import type { WithElectrodes } from "./electrodes";
+import type { ElectrodeArms, WithElectrodes } from "./electrodes";
 import type { MeshRule } from "./grading";
 import { buildMesh, type Mesh, mirrorElements } from "./mesh";
+import { geometryOf, heightOf, onGrid } from "./onGrid";
 import { buildRestriction, type Restriction } from "./restriction";
 import type { Soil, Structure } from "./structure";
 
@@ -12,33 +14,73 @@ export interface PreparedMesh {
   /** Elements mirrored in a perfect plane and their close pairs; null without one. */
   readonly images: { readonly elements: Elements; readonly near: NearMoments } | null;
   readonly restriction: Restriction;
+  /** Names the mesh whatever its height (m); null for one that is not kept. */
+  readonly shape: string | null;
+  readonly height: number;
 }
 
-/** Meshes kept for each structure. */
-const mostKept = 4;
-const kept = new WeakMap<Structure, Map<string, PreparedMesh>>();
+const mostBytes = 48e6;
+const mostHeights = 64;
 
-function prepare({ structure, arms }: WithElectrodes, soil: Soil, rule: MeshRule, kernels: Kernels): PreparedMesh {
+interface Shape {
+  /** Standing at height 0. */
+  readonly low: PreparedMesh;
+  /** The same at the heights asked for, so that what is kept by the mesh object is found again. */
+  readonly raised: Map<number, PreparedMesh>;
+}
+
+/** Moments of 36 bytes a near pair rule; elements and unknowns take some 300 bytes each. */
+const sizeOf = ({ low: { mesh, near, images } }: Shape): number =>
+  36 * (near.column.length + (images?.near.column.length ?? 0)) + 300 * (mesh.unknowns + mesh.elements.count);
+
+const shapes = createBoundedStore<Shape>(mostBytes, sizeOf);
+let count = 0;
+
+function prepare(
+  structure: Structure,
+  arms: ElectrodeArms,
+  soil: Soil,
+  rule: MeshRule,
+  kernels: Kernels,
+): PreparedMesh {
   const mesh = buildMesh(structure, soil, rule, arms);
   const mirrored = soil.kind === "perfect" ? mirrorElements(mesh.elements) : null;
+  count += 1;
   return {
     mesh,
     near: kernels.nearMoments(mesh.elements, mesh.elements),
     images: mirrored && { elements: mirrored, near: kernels.nearMoments(mesh.elements, mirrored) },
     restriction: buildRestriction(mesh),
+    shape: `shape ${count}`,
+    height: 0,
   };
 }
 
-/** The mesh by a rule, from what is kept when the same structure object comes again. */
-export function preparedMesh(made: WithElectrodes, soil: Soil, rule: MeshRule, kernels: Kernels): PreparedMesh {
-  const ofStructure = kept.get(made.structure) ?? new Map<string, PreparedMesh>();
-  kept.set(made.structure, ofStructure);
-  const key = [kernels.name, soil.kind === "perfect", rule.refinement, rule.largest, rule.gap, rule.growth].join();
-  const known = ofStructure.get(key);
+function raisedTo(height: number, low: PreparedMesh): PreparedMesh {
+  if (height === 0) return low;
+  const { elements } = low.mesh;
+  const start = elements.start.map((x, i) => (i % 3 === 2 ? x + height : x));
+  return { ...low, height, mesh: { ...low.mesh, elements: { ...elements, start } } };
+}
+
+/** The mesh by a rule. Coordinates are taken to the nearest nanometre (onGrid). */
+export function preparedMesh(
+  { structure, arms }: WithElectrodes,
+  soil: Soil,
+  rule: MeshRule,
+  kernels: Kernels,
+): PreparedMesh {
+  const height = heightOf(structure, soil, arms);
+  const lowered = onGrid(structure, height);
+  const perfect = soil.kind === "perfect";
+  const key = JSON.stringify([kernels.name, perfect, rule, arms]) + geometryOf(lowered);
+  const shape = shapes.get(key) ?? { low: prepare(lowered, arms, soil, rule, kernels), raised: new Map() };
+  shapes.set(key, shape);
+  const known = shape.raised.get(height);
   if (known) return known;
-  const fresh = prepare(made, soil, rule, kernels);
-  const oldest = ofStructure.keys().next().value;
-  if (ofStructure.size >= mostKept && oldest !== undefined) ofStructure.delete(oldest);
-  ofStructure.set(key, fresh);
-  return fresh;
+  const placed = raisedTo(height, shape.low);
+  const oldest = shape.raised.keys().next().value;
+  if (shape.raised.size >= mostHeights && oldest !== undefined) shape.raised.delete(oldest);
+  shape.raised.set(height, placed);
+  return placed;
 }

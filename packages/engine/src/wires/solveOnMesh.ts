@@ -10,6 +10,7 @@ import { withElectrodes } from "./electrodes";
 import type { MeshRule } from "./grading";
 import { localImpedances } from "./localTerms";
 import type { Mesh } from "./mesh";
+import { onGrid } from "./onGrid";
 import { portBasis } from "./portBasis";
 import { extrapolate, portAdmittance, portVectors } from "./portMatrices";
 import { preparedMesh } from "./preparedMesh";
@@ -27,13 +28,13 @@ export function solveOnMesh(
   refinement: number,
 ): AntennaSolution {
   const w = 2 * Math.PI * frequency;
-  const made = withElectrodes(asked, soil);
+  const made = withElectrodes(onGrid(asked), soil);
   const { structure } = made;
   const prepared = preparedMesh(made, soil, rule, kernels);
   const { mesh } = prepared;
   const points = buildSamplePoints(
     structure,
-    mesh,
+    prepared,
     speedOfLight / frequency,
     isRealSoil(soil) ? soilLength(soil, frequency) : null,
   );
