@@ -51,20 +51,20 @@ function fieldTerms({ prepared, points, soil, angularFrequency: w }: Assembly, k
 
 /** The wires themselves, and their images in a perfect plane; kept, for they are the same at every height over every soil. */
 function directTerms(prepared: PreparedMesh, w: number, kernels: Kernels): SplitMatrix {
-  const { mesh, near, images, shape } = prepared;
+  const { mesh, lowered, near, images, shape } = prepared;
   const key = `${shape}, ${w}`;
   const known = shape === null ? undefined : matrices.get(key);
   if (known) return copied(known.matrix);
   const n = mesh.unknowns;
   const matrix = { size: n, re: new Float64Array(n * n), im: new Float64Array(n * n) };
   const common = {
-    tests: mesh.elements,
+    tests: lowered,
     scatter: mesh.scatter,
     wavenumber: w / speedOfLight,
     vectorFactor: (w * vacuumPermeability) / (4 * Math.PI),
     scalarFactor: 1 / (4 * Math.PI * w * vacuumPermittivity),
   };
-  kernels.addPairTerms({ ...common, sources: mesh.elements, near, factors: itself }, matrix);
+  kernels.addPairTerms({ ...common, sources: lowered, near, factors: itself }, matrix);
   if (images) {
     kernels.addPairTerms({ ...common, sources: images.elements, near: images.near, factors: mirrored }, matrix);
   }

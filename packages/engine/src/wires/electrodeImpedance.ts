@@ -1,5 +1,6 @@
 /** What the electrode of a contact with the soil has as impedance by itself. */
 import { soilLength } from "../ground/soilLength";
+import { createBoundedStore } from "../kept/boundedStore";
 import type { Kernels } from "../kernels/door";
 import { type Complex, complex } from "../numerics/complex";
 import { speedOfLight } from "../numerics/vacuum";
@@ -13,9 +14,20 @@ import type { PreparedMesh } from "./preparedMesh";
 import { buildSamplePoints } from "./samplePoints";
 import type { Soil, SoilContact, Structure } from "./structure";
 
+/** About the bytes of a key and its number. */
+const bytesEach = 300;
+const kept = createBoundedStore<Complex>(300e3, () => bytesEach);
+
 /** Impedance (ohm) of one contact's electrode by itself, as the moment matrix holds it; 0 over a perfect plane. */
 export function electrodeImpedance(contact: SoilContact, soil: Soil, frequency: number, kernels: Kernels): Complex {
   if (soil.kind === "perfect" || soil.kind === "free space") return complex(0);
+  const key = JSON.stringify([contact.reach, soil, frequency, kernels.name]);
+  const impedance = kept.get(key) ?? workedOut({ ...contact, at: [0, 0, 0] }, soil, frequency, kernels);
+  kept.set(key, impedance);
+  return impedance;
+}
+
+function workedOut(contact: SoilContact, soil: Soil, frequency: number, kernels: Kernels): Complex {
   const structure: Structure = { wires: armsOf(contact, soil), feeds: [], loads: [] };
   const nodes = structure.wires.map((arm) => [0, wireLength(arm)]);
   const elements = buildElements(structure, nodes);
@@ -31,6 +43,7 @@ export function electrodeImpedance(contact: SoilContact, soil: Soil, frequency: 
   };
   const prepared: PreparedMesh = {
     mesh,
+    lowered: elements,
     near: kernels.nearMoments(elements, elements),
     images: null,
     restriction: { size: 1, first: Int32Array.of(0, 1), unknown: Int32Array.of(0), weight: Float64Array.of(1) },

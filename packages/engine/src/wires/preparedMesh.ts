@@ -10,6 +10,8 @@ import type { Soil, Structure } from "./structure";
 
 export interface PreparedMesh {
   readonly mesh: Mesh;
+  /** The mesh's elements at height 0: direct terms are worked out of these, so that they are the same bits at every height. */
+  readonly lowered: Elements;
   readonly near: NearMoments;
   /** Elements mirrored in a perfect plane and their close pairs; null without one. */
   readonly images: { readonly elements: Elements; readonly near: NearMoments } | null;
@@ -48,6 +50,7 @@ function prepare(
   count += 1;
   return {
     mesh,
+    lowered: mesh.elements,
     near: kernels.nearMoments(mesh.elements, mesh.elements),
     images: mirrored && { elements: mirrored, near: kernels.nearMoments(mesh.elements, mirrored) },
     restriction: buildRestriction(mesh),
