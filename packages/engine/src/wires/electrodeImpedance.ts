@@ -1,5 +1,6 @@
 /** What the electrode of a contact with the soil has as impedance by itself. */
 import { soilLength } from "../ground/soilLength";
+import type { RealSoil } from "../ground/soilSurface";
 import { createBoundedStore } from "../kept/boundedStore";
 import type { Kernels } from "../kernels/door";
 import { type Complex, complex } from "../numerics/complex";
@@ -12,7 +13,7 @@ import { localImpedances } from "./localTerms";
 import type { Mesh } from "./mesh";
 import type { PreparedMesh } from "./preparedMesh";
 import { buildSamplePoints } from "./samplePoints";
-import type { Soil, SoilContact, Structure } from "./structure";
+import { isRealSoil, type Soil, type SoilContact, type Structure } from "./structure";
 
 /** About the bytes of a key and its number. */
 const bytesEach = 300;
@@ -20,14 +21,14 @@ const kept = createBoundedStore<Complex>(300e3, () => bytesEach);
 
 /** Impedance (ohm) of one contact's electrode by itself, as the moment matrix holds it; 0 over a perfect plane. */
 export function electrodeImpedance(contact: SoilContact, soil: Soil, frequency: number, kernels: Kernels): Complex {
-  if (soil.kind === "perfect" || soil.kind === "free space") return complex(0);
+  if (!isRealSoil(soil)) return complex(0);
   const key = JSON.stringify([contact.reach, soil, frequency, kernels.name]);
   const impedance = kept.get(key) ?? workedOut({ ...contact, at: [0, 0, 0] }, soil, frequency, kernels);
   kept.set(key, impedance);
   return impedance;
 }
 
-function workedOut(contact: SoilContact, soil: Soil, frequency: number, kernels: Kernels): Complex {
+function workedOut(contact: SoilContact, soil: RealSoil, frequency: number, kernels: Kernels): Complex {
   const structure: Structure = { wires: armsOf(contact, soil), feeds: [], loads: [] };
   const nodes = structure.wires.map((arm) => [0, wireLength(arm)]);
   const elements = buildElements(structure, nodes);
