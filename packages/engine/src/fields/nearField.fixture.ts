@@ -103,11 +103,13 @@ function addReflectedPotentials(
     largestDistance: Math.max(...rho),
     steep: true,
   };
+  // All pairs of a distance and a height sum: those of one point lie on the diagonal.
   const g = sumSpectrum(buildSpectrum(k, complexPermittivity(soil, testFrequency), reach), rho, s);
   let phi: Complex = zero;
   for (let p = 0; p < points.count; p++) {
     const c = complex(driven.moments.re[p]!, driven.moments.im[p]!);
-    const of = (plane: { re: Float64Array; im: Float64Array }): Complex => complex(plane.re[p]!, plane.im[p]!);
+    const of = (plane: { re: Float64Array; im: Float64Array }): Complex =>
+      complex(plane.re[p * (points.count + 1)]!, plane.im[p * (points.count + 1)]!);
     const [tx, ty, tz] = [0, 1, 2].map((i) => points.direction[3 * p + i]!) as [number, number, number];
     const [dx, dy] = [place[0] - points.position[3 * p]!, place[1] - points.position[3 * p + 1]!];
     const t = multiply(c, of(g.cross));

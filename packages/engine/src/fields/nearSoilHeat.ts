@@ -12,7 +12,7 @@ import type { Reach } from "../ground/spectrum";
 import type { ComplexPlane, Kernels, Spectrum } from "../kernels/door";
 import { complex } from "../numerics/complex";
 import type { DrivenAntenna } from "../wires/driveAntenna";
-import { type HeightGroups, tablesBetween } from "../wires/heightGroups";
+import { tablesFor } from "../wires/tableReaches";
 import { imageLoss } from "./imageHeat";
 
 const powerTail = 14;
@@ -30,24 +30,26 @@ function powerSpectrum(surface: SoilSurface, reach: Reach): Spectrum {
   const nodes = [...waves, ...evanescent];
   const plane = (): ComplexPlane => ({ re: new Float64Array(nodes.length), im: new Float64Array(nodes.length) });
   const spectrum = {
-    propagating: waves.length,
+    waves: waves.length,
     steep: reach.steep,
-    depth: Float64Array.from(nodes, (n) => n.depth),
-    radial: Float64Array.from(nodes, (n, i) =>
-      i < waves.length ? Math.sqrt(Math.max(0, k * k - n.depth ** 2)) : Math.hypot(k, n.depth),
-    ),
+    depth: plane(),
+    radial: plane(),
     horizontal: plane(),
     scalar: plane(),
     vertical: plane(),
     cross: plane(),
   };
-  waves.forEach(({ weight }, i) => {
+  waves.forEach(({ depth, weight }, i) => {
+    spectrum.depth.re[i] = depth;
+    spectrum.radial.re[i] = Math.sqrt(Math.max(0, k * k - depth * depth));
     spectrum.scalar.im[i] = weight * limit;
   });
   evanescent.forEach(({ depth: a, weight }, e) => {
     const i = waves.length + e;
     const { tm, te } = surface.transmit(complex(0, -a));
     const radialSquared = k * k + a * a;
+    spectrum.depth.im[i] = -a;
+    spectrum.radial.re[i] = Math.sqrt(radialSquared);
     const w = (weight * a) / (2 * Math.PI);
     spectrum.horizontal.re[i] = w * te;
     spectrum.scalar.re[i] = (w * (tm * a * a - te)) / radialSquared - weight * limit;
@@ -71,42 +73,15 @@ function chargeMoments(driven: DrivenAntenna): ComplexPlane {
 }
 
 /** Watts carried into the soil by evanescent waves, less what imageHeat holds. */
-export function nearSoilHeat(
-  driven: DrivenAntenna,
-  groups: HeightGroups,
-  surface: SoilSurface,
-  kernels: Kernels,
-): number {
-  const { position, direction, count } = driven.solution.model.points;
+export function nearSoilHeat(driven: DrivenAntenna, surface: SoilSurface, kernels: Kernels): number {
+  const { points } = driven.solution.model;
   // Phase constant 0: these kernels are real, nothing is to be taken out.
-  const tables = tablesBetween(groups, (reach) =>
+  const tables = tablesFor(points, (reach) =>
     buildKernelTable(
       0,
       reach,
       octaveSampler(reach, (part) => powerSpectrum(surface, part), kernels.sumSpectrum),
     ),
   );
-  const q = chargeMoments(driven);
-  const c = driven.moments;
-  const product = (a: ComplexPlane, i: number, b: ComplexPlane, j: number): number =>
-    a.re[i]! * b.re[j]! + a.im[i]! * b.im[j]!;
-  const g = new Float64Array(8);
-  let power = 0;
-  for (let i = 0; i < count; i++) {
-    const [tx, ty, tz] = [direction[3 * i]!, direction[3 * i + 1]!, direction[3 * i + 2]!];
-    for (let j = 0; j <= i; j++) {
-      const [ux, uy, uz] = [direction[3 * j]!, direction[3 * j + 1]!, direction[3 * j + 2]!];
-      const dx = position[3 * i]! - position[3 * j]!;
-      const dy = position[3 * i + 1]! - position[3 * j + 1]!;
-      const rho = Math.sqrt(dx * dx + dy * dy);
-      const table = tables[groups.groupOf[i]! * groups.count + groups.groupOf[j]!]!;
-      table.lookUp(rho, position[3 * i + 2]! + position[3 * j + 2]!, g);
-      const moments = product(c, i, c, j);
-      const mixed = (uz * product(q, i, c, j) + tz * product(c, i, q, j)) / 2;
-      const pair =
-        (tx * ux + ty * uy) * moments * g[0]! + product(q, i, q, j) * g[2]! + tz * uz * moments * g[4]! + mixed * g[5]!;
-      power += i === j ? pair : 2 * pair;
-    }
-  }
-  return power;
+  return kernels.sumPairPower({ points, current: driven.moments, charge: chargeMoments(driven) }, tables);
 }

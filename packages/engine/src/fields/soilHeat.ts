@@ -7,7 +7,7 @@ import { type RealSoil, soilSurface } from "../ground/soilSurface";
 import type { Kernels } from "../kernels/door";
 import { complex } from "../numerics/complex";
 import type { DrivenAntenna } from "../wires/driveAntenna";
-import { groupByHeight } from "../wires/heightGroups";
+import { wholeReach } from "../wires/tableReaches";
 import { imageHeat } from "./imageHeat";
 import { nearSoilHeat } from "./nearSoilHeat";
 import { emptySum, sumMoments } from "./radiationSums";
@@ -20,8 +20,7 @@ export function soilHeat(driven: DrivenAntenna, soil: RealSoil, kernels: Kernels
   const { frequency, model } = driven.solution;
   const surface = soilSurface(soil, frequency);
   const { k } = surface;
-  const groups = groupByHeight(model.points);
-  const whole = groups.wholeReach;
+  const whole = wholeReach(model.points);
   let propagating = 0;
   for (const { depth, weight } of powerNodes(surface, whole, powerTail).propagating) {
     const radial = Math.sqrt(Math.max(0, k * k - depth * depth));
@@ -29,7 +28,7 @@ export function soilHeat(driven: DrivenAntenna, soil: RealSoil, kernels: Kernels
     const azimuths = fewestAzimuths + 2 * Math.ceil((radial * whole.largestDistance) / 2);
     propagating += weight * depth * ringPower(driven, waves, depth, radial, azimuths);
   }
-  const evanescent = nearSoilHeat(driven, groups, surface, kernels) + imageHeat(driven, surface, kernels);
+  const evanescent = nearSoilHeat(driven, surface, kernels) + imageHeat(driven, surface, kernels);
   return propagating / (4 * Math.PI * Math.PI) + evanescent;
 }
 

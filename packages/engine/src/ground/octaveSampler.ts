@@ -1,7 +1,7 @@
 /** Sums of spectra over wide ranges of distance and height: one spectrum an octave of each, built when first needed. */
-import type { ComplexPlane, Spectrum } from "../kernels/door";
+import type { ComplexPlane, SpectralSums, Spectrum } from "../kernels/door";
 import type { Reach } from "./spectrum";
-import type { PlaceSampler, Sampler } from "./tablePieces";
+import type { GridSampler, Sampler } from "./tablePieces";
 
 /** Distances below this share of the height sum need no octaves of their own. */
 const nearest = 0.5;
@@ -11,11 +11,64 @@ const plain = 40;
 const octave = (x: number): number => Math.floor(Math.log2(x));
 const plane = (length: number): ComplexPlane => ({ re: new Float64Array(length), im: new Float64Array(length) });
 
+/** Places of values by what they belong to. */
+function sorted<Key>(values: Float64Array, keyOf: (x: number) => Key): Map<Key, number[]> {
+  const places = new Map<Key, number[]>();
+  values.forEach((x, p) => {
+    const key = keyOf(x);
+    const list = places.get(key) ?? [];
+    list.push(p);
+    places.set(key, list);
+  });
+  return places;
+}
+
+/**
+ * Sums over a grid put together from parts of it: distances and height sums in the same octaves share a spectrum.
+ * `farOf`: octave of a distance, given that of the height sum.
+ */
+export function sumByOctaves(
+  rho: Float64Array,
+  s: Float64Array,
+  farOf: (distance: number, high: number) => number,
+  sumPart: (rho: Float64Array, s: Float64Array, far: number, high: number) => SpectralSums,
+): SpectralSums {
+  const count = rho.length * s.length;
+  const sums = { horizontal: plane(count), scalar: plane(count), vertical: plane(count), cross: plane(count) };
+  for (const [high, columns] of sorted(s, octave)) {
+    const partOfS = Float64Array.from(columns, (c) => s[c]!);
+    for (const [far, rows] of sorted(rho, (distance) => farOf(distance, high))) {
+      const partOfRho = Float64Array.from(rows, (r) => rho[r]!);
+      const part = sumPart(partOfRho, partOfS, far, high);
+      for (const kind of ["horizontal", "scalar", "vertical", "cross"] as const)
+        putPart(part[kind], rows, columns, s.length, sums[kind]);
+    }
+  }
+  return sums;
+}
+
+function putPart(
+  part: ComplexPlane,
+  rows: readonly number[],
+  columns: readonly number[],
+  width: number,
+  out: ComplexPlane,
+) {
+  let from = 0;
+  for (const row of rows) {
+    for (const column of columns) {
+      out.re[row * width + column] = part.re[from]!;
+      out.im[row * width + column] = part.im[from]!;
+      from += 1;
+    }
+  }
+}
+
 /**
  * A function from places (rho, s), in m, inside the reach to the sums over spectra that `build` makes for parts of it.
  * The numbers of nodes grow with the distance in wavelengths of the soil, no longer with rho/s.
  */
-export function octaveSampler(reach: Reach, build: (part: Reach) => Spectrum, sum: Sampler): PlaceSampler {
+export function octaveSampler(reach: Reach, build: (part: Reach) => Spectrum, sum: Sampler): GridSampler {
   if (reach.largestDistance + reach.largestSum < plain * reach.smallestSum) {
     const spectrum = build(reach);
     return (rho, s) => sum(spectrum, rho, s);
@@ -37,34 +90,6 @@ export function octaveSampler(reach: Reach, build: (part: Reach) => Spectrum, su
     kept.set(key, made);
     return made;
   };
-  return (rho, s) => {
-    const cells = new Map<string, { spectrum: Spectrum; places: number[] }>();
-    rho.forEach((distance, p) => {
-      const high = octave(s[p]!);
-      const far = Math.max(octave(distance), octave(nearest * 2 ** high) - 1);
-      const cell = cells.get(`${far} ${high}`) ?? { spectrum: spectrumOf(far, high), places: [] };
-      cell.places.push(p);
-      cells.set(`${far} ${high}`, cell);
-    });
-    const sums = {
-      horizontal: plane(rho.length),
-      scalar: plane(rho.length),
-      vertical: plane(rho.length),
-      cross: plane(rho.length),
-    };
-    for (const { spectrum, places } of cells.values()) {
-      const part = sum(
-        spectrum,
-        Float64Array.from(places, (p) => rho[p]!),
-        Float64Array.from(places, (p) => s[p]!),
-      );
-      for (const kind of ["horizontal", "scalar", "vertical", "cross"] as const) {
-        places.forEach((p, i) => {
-          sums[kind].re[p] = part[kind].re[i]!;
-          sums[kind].im[p] = part[kind].im[i]!;
-        });
-      }
-    }
-    return sums;
-  };
+  const farOf = (distance: number, high: number): number => Math.max(octave(distance), octave(nearest * 2 ** high) - 1);
+  return (rho, s) => sumByOctaves(rho, s, farOf, (r, h, far, high) => sum(spectrumOf(far, high), r, h));
 }

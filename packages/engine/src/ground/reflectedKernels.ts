@@ -21,7 +21,7 @@ export function reflectedTables(soil: RealSoil, frequency: number, k: number, su
       );
   }
   const medium = layeredMedium(soil.layers, frequency);
-  const whole = layeredSampler(medium);
-  const less = layeredSampler(medium, { takenOut: quasiStaticImages(medium.layers[0]!.permittivity) });
+  const whole = layeredSampler(medium, { sum });
+  const less = layeredSampler(medium, { takenOut: quasiStaticImages(medium.layers[0]!.permittivity), sum });
   return (reach) => buildKernelTable(k, reach, reach.lessImages ? less : whole);
 }

@@ -16,6 +16,8 @@ export interface Reach {
   readonly smallestSum: number;
   readonly largestSum: number;
   readonly largestDistance: number;
+  /** The height sums that occur (m, ascending) where they are not too many to list. */
+  readonly sums?: Float64Array;
   /** Whether vertical currents exist. */
   readonly steep: boolean;
   /** Smallest horizontal distance; far from it the tail may end early (spectralEnd). 0 when left out. */
@@ -107,10 +109,10 @@ export function buildSpectrum(k: number, eps: Complex, reach: Reach): Spectrum {
   const count = propagating.length + evanescent.length;
   const plane = (): ComplexPlane => ({ re: new Float64Array(count), im: new Float64Array(count) });
   const spectrum = {
-    propagating: propagating.length,
+    waves: propagating.length,
     steep: reach.steep,
-    depth: new Float64Array(count),
-    radial: new Float64Array(count),
+    depth: plane(),
+    radial: plane(),
     horizontal: plane(),
     scalar: plane(),
     vertical: plane(),
@@ -147,8 +149,8 @@ function fillNode(spectrum: Spectrum, n: number, node: SpectralNode, { k, eps, i
   const weigh = (f: Complex): Complex => (propagating ? complex(w * f.im, -w * f.re) : scale(f, w));
   const scalar = add(tm, scale(difference, k * k));
   const vertical = negate(add(tm, scale(difference, kzSquared)));
-  spectrum.depth[n] = node.depth;
-  spectrum.radial[n] = radial;
+  put(spectrum.depth, n, kz);
+  spectrum.radial.re[n] = radial;
   put(spectrum.horizontal, n, weigh(te));
   put(spectrum.scalar, n, weigh(subtract(scalar, images.scalar)));
   put(spectrum.vertical, n, weigh(subtract(vertical, images.vertical)));

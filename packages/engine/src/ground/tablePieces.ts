@@ -1,124 +1,143 @@
-/** Samples of reflected kernels over (u, ln s), and how well they resolve them. See kernelTable. */
+/** Samples of reflected kernels over (u, ln s) as Chebyshev coefficients, and how well they resolve. See kernelTable. */
 import type { SpectralSums, Spectrum } from "../kernels/door";
-import { type chebyshevPoints, chebyshevTail } from "../numerics/barycentric";
-import type { Reach } from "./spectrum";
+import { chebyshevTransform, chebyshevZeros } from "../numerics/chebyshevTransform";
+import type { SumRange } from "./tableBands";
 
-const smallestPiece = 1 / 64;
-/** Error allowed, relative to the largest value of the same kernel (times distance) in the table. */
-const tolerance = 3e-7;
 /** Kernels that are nothing but rounding need not be resolved. */
 const rounding = 1e-14;
-
-/** Values over a part of the u axis. */
-export interface Piece {
-  readonly from: number;
-  readonly to: number;
-  /** re, im of four kernels at every (u, s) node, s fastest. */
-  readonly values: readonly Float64Array[];
-}
 
 /** Kernels.sumSpectrum. */
 export type Sampler = (spectrum: Spectrum, rho: Float64Array, s: Float64Array) => SpectralSums;
 
-/** Kernels at places (rho, s) in m. */
-export type PlaceSampler = (rho: Float64Array, s: Float64Array) => SpectralSums;
+/** Kernels at all pairs of a distance and a height sum (m), s fastest. */
+export type GridSampler = (rho: Float64Array, s: Float64Array) => SpectralSums;
 
-/** Nodes of both axes. */
 export interface Axes {
-  readonly reach: Reach;
+  /** rad/m */
   readonly k: number;
-  readonly u: ReturnType<typeof chebyshevPoints>;
-  readonly lnS: ReturnType<typeof chebyshevPoints>;
+  readonly steep: boolean;
+  readonly range: SumRange;
+  /** Of the u axis. */
+  readonly length: number;
+  readonly termsInU: number;
+  readonly termsInS: number;
 }
 
-/** ln(Rmax/s): the length of the u axis. */
-export const rangeOf = (reach: Reach, s: number): number =>
-  0.5 * Math.log1p((Math.max(reach.largestDistance, 0.01 * s) / s) ** 2);
+export const planesOf = (steep: boolean): number => (steep ? 8 : 4);
 
-/** Height sum at coordinate -1..1 of the logarithmic axis. */
-const sumAt = (reach: Reach, x: number): number =>
-  Math.sqrt(reach.smallestSum * reach.largestSum) * (reach.largestSum / reach.smallestSum) ** (x / 2);
+/** A part of the u axis. */
+export interface Piece {
+  readonly from: number;
+  readonly to: number;
+  /** Planes fastest, then terms in s, then terms in u. */
+  readonly coefficients: Float64Array;
+  /** Largest value of each plane. */
+  readonly largest: Float64Array;
+  /** What the last coefficients leave, relative to the sizes of the planes. */
+  readonly unresolved: (sizes: Float64Array) => { readonly inU: number; readonly inS: number };
+}
 
-function samplePiece(axes: Axes, sample: PlaceSampler, from: number, to: number): Piece {
-  const { reach, k, u, lnS } = axes;
-  const count = u.points.length * lnS.points.length;
-  const rho = new Float64Array(count);
-  const s = new Float64Array(count);
-  const distance = new Float64Array(count);
-  for (let i = 0, p = 0; i < u.points.length; i++) {
-    const at = (from + to) / 2 + ((to - from) / 2) * u.points[i]!;
-    for (let j = 0; j < lnS.points.length; j++, p++) {
-      s[p] = sumAt(reach, lnS.points[j]!);
-      distance[p] = s[p]! * Math.exp(at * rangeOf(reach, s[p]!));
-      rho[p] = Math.sqrt(Math.max(0, distance[p]! ** 2 - s[p]! ** 2));
+/** Height sums of the s axis, m. */
+const sumsOf = ({ range, termsInS }: Axes): Float64Array =>
+  range.sums ??
+  chebyshevZeros(termsInS).map((x) => Math.sqrt(range.from * range.to) * (range.to / range.from) ** (x / 2));
+
+/** Samples parts [from, to] of the u axis, all in one go. */
+export function samplePieces(axes: Axes, parts: readonly (readonly number[])[], sample: GridSampler): Piece[] {
+  const { range, termsInU } = axes;
+  if (parts.length === 0) return [];
+  const nodes = termsInU === 1 ? Float64Array.of(-1) : chebyshevZeros(termsInU);
+  const rho = new Float64Array(parts.length * termsInU);
+  parts.forEach(([from, to], p) => {
+    nodes.forEach((x, i) => {
+      const u = (from! + to!) / 2 + ((to! - from!) / 2) * x;
+      rho[p * termsInU + i] = range.from * Math.sqrt(Math.expm1(2 * Math.max(0, u)));
+    });
+  });
+  const s = sumsOf(axes);
+  const sums = sample(rho, s);
+  return parts.map(([from, to], p) => makePiece(axes, [from!, to!], sums, rho, s, p));
+}
+
+/** Values with distance and phase taken out, planes fastest. */
+function smoothValues(axes: Axes, sums: SpectralSums, rho: Float64Array, s: Float64Array, first: number): Float64Array {
+  const { k, steep, termsInU } = axes;
+  const planes = planesOf(steep);
+  const kinds = [sums.horizontal, sums.scalar, sums.vertical, sums.cross].slice(0, planes / 2);
+  const values = new Float64Array(termsInU * s.length * planes);
+  for (let i = 0; i < termsInU; i++) {
+    for (let j = 0; j < s.length; j++) {
+      const r = Math.hypot(rho[first + i]!, s[j]!);
+      const place = (first + i) * s.length + j;
+      const at = (i * s.length + j) * planes;
+      const c = 4 * Math.PI * r * Math.cos(k * r);
+      const q = 4 * Math.PI * r * Math.sin(k * r);
+      kinds.forEach((plane, kind) => {
+        const size = kind === 3 ? r : 1;
+        values[at + 2 * kind] = size * (plane.re[place]! * c - plane.im[place]! * q);
+        values[at + 2 * kind + 1] = size * (plane.re[place]! * q + plane.im[place]! * c);
+      });
     }
   }
-  const sums = sample(rho, s);
-  const kinds = reach.steep
-    ? [sums.horizontal, sums.scalar, sums.vertical, sums.cross]
-    : [sums.horizontal, sums.scalar];
-  const values = kinds.flatMap((plane, kind) => {
-    const re = new Float64Array(count);
-    const im = new Float64Array(count);
-    for (let p = 0; p < count; p++) {
-      const r = distance[p]!;
-      const size = 4 * Math.PI * (kind === 3 ? r * r : r);
-      const c = size * Math.cos(k * r);
-      const q = size * Math.sin(k * r);
-      re[p] = plane.re[p]! * c - plane.im[p]! * q;
-      im[p] = plane.re[p]! * q + plane.im[p]! * c;
-    }
-    return [re, im];
-  });
-  return { from, to, values };
+  return values;
 }
 
-/** Largest value of each plane: what errors are measured by. */
-const sizes = (piece: Piece): number[] =>
-  piece.values.map((values) => values.reduce((most, v) => Math.max(most, Math.abs(v)), rounding));
-
-/** Largest unresolved share of a piece along u (stride = nodes in s) or along s (stride 1). */
-function unresolved(axes: Axes, piece: Piece, direction: "u" | "s", scale: readonly number[]): number {
-  const nu = axes.u.points.length;
-  const ns = axes.lnS.points.length;
-  if ((direction === "u" ? nu : ns) === 1) return 0;
-  let worst = 0;
-  piece.values.forEach((values, plane) => {
-    // Real and imaginary part of a kernel share one size.
-    const size = Math.max(scale[plane]!, scale[plane ^ 1]!);
-    for (let line = 0; line < (direction === "u" ? ns : nu); line++) {
-      const cut =
-        direction === "u"
-          ? Array.from({ length: nu }, (_, i) => values[i * ns + line]!)
-          : values.subarray(line * ns, line * ns + ns);
-      worst = Math.max(worst, chebyshevTail(cut) / size);
-    }
+function makePiece(
+  axes: Axes,
+  [from, to]: readonly [number, number],
+  sums: SpectralSums,
+  rho: Float64Array,
+  s: Float64Array,
+  part: number,
+): Piece {
+  const { steep, termsInU: nu, termsInS: ns, range } = axes;
+  const planes = planesOf(steep);
+  const values = smoothValues(axes, sums, rho, s, part * nu);
+  const largest = new Float64Array(planes);
+  values.forEach((v, n) => {
+    largest[n % planes] = Math.max(largest[n % planes]!, Math.abs(v));
   });
+  const inU = chebyshevTransform(values, nu, ns * planes);
+  const coefficients = range.sums ? inU : transformEach(inU, nu, ns, planes);
+  return {
+    from,
+    to,
+    coefficients,
+    largest,
+    unresolved: (sizes) => ({
+      inU: nu === 1 ? 0 : tail(inU, sizes, (n) => Math.floor(n / (ns * planes)) >= nu - 2),
+      inS: range.sums ? 0 : tail(coefficients, sizes, (n) => Math.floor(n / planes) % ns >= ns - 2),
+    }),
+  };
+}
+
+/** Transforms along s for each term in u. */
+function transformEach(values: Float64Array, nu: number, ns: number, planes: number): Float64Array {
+  const out = new Float64Array(values.length);
+  for (let i = 0; i < nu; i++) {
+    const line = values.subarray(i * ns * planes, (i + 1) * ns * planes);
+    out.set(chebyshevTransform(line, ns, planes), i * ns * planes);
+  }
+  return out;
+}
+
+/** Largest share of the sizes among chosen coefficients. */
+function tail(coefficients: Float64Array, sizes: Float64Array, chosen: (n: number) => boolean): number {
+  let worst = 0;
+  for (let n = 0; n < coefficients.length; n++) {
+    if (chosen(n)) worst = Math.max(worst, Math.abs(coefficients[n]!) / sizes[n % sizes.length]!);
+  }
   return worst;
 }
 
-export interface Pieces {
-  readonly pieces: readonly Piece[];
-  /** Largest unresolved share along either axis. */
-  readonly unresolved: number;
-}
-
-/** Samples the u axis in pieces, halved until they resolve; gives up early when the s axis does not and must. */
-export function samplePieces(axes: Axes, sample: PlaceSampler, mustResolveS: boolean): Pieces | null {
-  const first = samplePiece(axes, sample, 0, 1);
-  const scale = sizes(first);
-  let worst = unresolved(axes, first, "s", scale);
-  if (mustResolveS && worst > tolerance) return null;
-  const halve = (piece: Piece): Piece[] => {
-    const { from, to } = piece;
-    const left = unresolved(axes, piece, "u", scale);
-    if (left <= tolerance || to - from <= smallestPiece) {
-      worst = Math.max(worst, left);
-      return [piece];
-    }
-    const middle = (from + to) / 2;
-    return [...halve(samplePiece(axes, sample, from, middle)), ...halve(samplePiece(axes, sample, middle, to))];
-  };
-  const pieces = halve(first);
-  return { pieces, unresolved: worst };
+/** Largest value of each kernel, in both of its planes: what errors are measured by. */
+export function sizesOf(pieces: readonly Piece[], { steep }: Axes): Float64Array {
+  const sizes = new Float64Array(planesOf(steep)).fill(rounding);
+  for (const { largest } of pieces) {
+    largest.forEach((v, plane) => {
+      sizes[plane] = Math.max(sizes[plane]!, v);
+      sizes[plane ^ 1] = Math.max(sizes[plane ^ 1]!, v);
+    });
+  }
+  return sizes;
 }

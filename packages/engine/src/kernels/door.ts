@@ -1,7 +1,8 @@
 import type { Complex } from "../numerics/complex";
+import type { KernelTables, PointMoments, ReflectedTerms } from "./reflected";
 
 /**
- * The door to the hot operations of the antenna engine. Everything above speaks to these four only, so that the
+ * The door to the hot operations of the antenna engine. Everything above speaks to these only, so that the
  * readable twin in reference/ (which defines what is correct) can be exchanged for a faster one. Bulk numbers live
  * in typed arrays, complex ones split into re and im. SI units.
  */
@@ -12,8 +13,15 @@ export interface Kernels {
   readonly nearMoments: (tests: Elements, sources: Elements) => NearMoments;
   /** Adds mixed-potential terms of the free-space kernel times factors, from `sources` onto `tests`, to the upper triangle. */
   readonly addPairTerms: (terms: PairTerms, matrix: SplitMatrix) => void;
-  /** Sommerfeld integrals: sums the sampled spectrum at each (rho, s). */
+  /** Sommerfeld integrals: sums the sampled spectrum at every distance rho with every height sum s (m), s fastest. */
   readonly sumSpectrum: (spectrum: Spectrum, rho: Float64Array, s: Float64Array) => SpectralSums;
+  /** Adds what the soil reflects to the upper triangle: j w mu0 P^T A P + (1/(j w eps0)) Q^T K Q. */
+  readonly addReflectedTerms: (terms: ReflectedTerms, matrix: SplitMatrix) => void;
+  /**
+   * Sum over all pairs of points of G_xx m m + K q q + G_zz n n + Im(G_zz) q n, tables of real kernels: m moments along
+   * the soil, n upright ones, q charges; W.
+   */
+  readonly sumPairPower: (moments: PointMoments, tables: KernelTables) => number;
   /** Solves the complex symmetric system (upper triangle given) for several right-hand sides. */
   readonly solveSymmetric: (matrix: SplitMatrix, rightSides: SplitVectors) => SymmetricSolution;
 }
@@ -105,19 +113,26 @@ export interface PairFactors {
 }
 
 /**
- * Samples of Sommerfeld integrands: the first `propagating` nodes have depth factor e^{-j depth s} (depth = kz),
- * the others e^{-depth s}. Weights include everything but depth factor and Bessel function.
+ * Samples of Sommerfeld integrands. Depth factor: e^{-j depth s}, Bessel function of radial times rho; the weights include
+ * everything else.
  */
 export interface Spectrum {
-  readonly propagating: number;
+  /**
+   * So many of the first nodes are waves of any wavenumbers; the others are evanescent: radial real, depth = -ja with a
+   * growing from node to node, so that those that have decayed at some height sum may be left out.
+   */
+  readonly waves: number;
   /** Whether any current has a vertical part: else `vertical` and `cross` are not summed. */
   readonly steep: boolean;
-  readonly depth: Float64Array;
-  /** Horizontal wavenumber, rad/m. */
-  readonly radial: Float64Array;
+  /** Horizontal wavenumber, rad/m, Re >= 0. */
+  readonly radial: ComplexPlane;
+  /** Vertical wavenumber in the air, rad/m, Im <= 0. */
+  readonly depth: ComplexPlane;
+  /** For J0. */
   readonly horizontal: ComplexPlane;
   readonly scalar: ComplexPlane;
   readonly vertical: ComplexPlane;
+  /** For J1(x)/x. */
   readonly cross: ComplexPlane;
 }
 
@@ -126,7 +141,7 @@ export interface ComplexPlane {
   readonly im: Float64Array;
 }
 
-/** One number a point: reflected kernels G_xx, K, G_zz (1/m) and T/rho (1/m^2). */
+/** One number a place: reflected kernels G_xx, K, G_zz (1/m) and T/rho (1/m^2). */
 export interface SpectralSums {
   readonly horizontal: ComplexPlane;
   readonly scalar: ComplexPlane;

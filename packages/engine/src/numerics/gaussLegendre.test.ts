@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { barycentricWeights, chebyshevPoints, chebyshevTail, lagrangeRow } from "./barycentric";
+import { barycentricWeights, lagrangeRow } from "./barycentric";
 import { gaussLegendre } from "./gaussLegendre";
 
 describe("Gauss-Legendre rule", () => {
@@ -16,19 +16,15 @@ describe("Gauss-Legendre rule", () => {
 });
 
 describe("barycentric interpolation", () => {
-  it("reproduces a polynomial from Gauss and from Chebyshev points", () => {
+  it("reproduces a polynomial from Gauss points", () => {
     const f = (x: number) => 1 - 2 * x + 3 * x ** 5;
-    const gauss = gaussLegendre(8).points;
-    const chebyshev = chebyshevPoints(8);
-    for (const set of [{ points: gauss, weights: barycentricWeights(gauss) }, chebyshev]) {
-      const row = new Float64Array(8);
-      for (const x of [-1, -0.31, 0.5, 1]) {
-        lagrangeRow(set.points, set.weights, x, row);
-        const value = row.reduce((sum, l, i) => sum + l * f(set.points[i]!), 0);
-        expect(Math.abs(value - f(x))).toBeLessThan(1e-13);
-      }
+    const { points } = gaussLegendre(8);
+    const weights = barycentricWeights(points);
+    const row = new Float64Array(8);
+    for (const x of [-1, -0.31, 0.5, 1]) {
+      lagrangeRow(points, weights, x, row);
+      const value = row.reduce((sum, l, i) => sum + l * f(points[i]!), 0);
+      expect(Math.abs(value - f(x))).toBeLessThan(1e-13);
     }
-    expect(chebyshevTail(Array.from(chebyshev.points, f))).toBeLessThan(1e-14);
-    expect(chebyshevTail(Array.from(chebyshevPoints(6).points, f))).toBeGreaterThan(0.1);
   });
 });

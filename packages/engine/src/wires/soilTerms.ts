@@ -5,11 +5,10 @@ import { type RealSoil, soilSurface } from "../ground/soilSurface";
 import type { Kernels, PairFactors, SplitMatrix } from "../kernels/door";
 import { negate, zero } from "../numerics/complex";
 import { speedOfLight, vacuumPermeability, vacuumPermittivity } from "../numerics/vacuum";
-import { groupByHeight, tablesBetween } from "./heightGroups";
 import { lowImages } from "./lowImages";
 import type { Mesh } from "./mesh";
-import { addReflectedTerms } from "./reflectedTerms";
 import type { SamplePoints } from "./samplePoints";
+import { tablesFor } from "./tableReaches";
 
 /** Factors of mirrored sources, whose upright parts point the other way. */
 const soilImages = ({ scalar, vertical, cross }: QuasiStaticImages): PairFactors => ({
@@ -38,9 +37,8 @@ export function addSoilTerms(
     const scalarFactor = 1 / (4 * Math.PI * w * vacuumPermittivity);
     kernels.addPairTerms({ tests, sources, near, scatter, wavenumber: k, vectorFactor, scalarFactor, factors }, matrix);
   }
-  const groups = groupByHeight(points);
-  const tables = tablesBetween(groups, reflectedTables(soil, frequency, k, kernels.sumSpectrum));
-  const { groupOf, count } = groups;
-  addReflectedTerms(points, (p, q) => tables[groupOf[p]! * count + groupOf[q]!]!, w, matrix);
-  return tables.reduce((worst, table) => Math.max(worst, table.unresolved), 0);
+  const tables = tablesFor(points, reflectedTables(soil, frequency, k, kernels.sumSpectrum));
+  const factors = { vectorFactor: w * vacuumPermeability, scalarFactor: 1 / (w * vacuumPermittivity) };
+  kernels.addReflectedTerms({ points, tables, ...factors }, matrix);
+  return Math.max(tables.lessImages?.unresolved ?? 0, tables.whole?.unresolved ?? 0);
 }

@@ -1,7 +1,9 @@
 /** The readable twin of the hot operations: the definition of correct. */
 import type { Kernels } from "../door";
 import { nearMoments } from "./nearMoments";
+import { sumPairPower } from "./pairPower";
 import { addPairTerms } from "./pairTerms";
+import { addReflectedTerms } from "./reflectedTerms";
 import { sumSpectrum } from "./spectralSums";
 import { solveSymmetric } from "./symmetricSolve";
 
@@ -10,5 +12,7 @@ export const referenceKernels: Kernels = {
   nearMoments,
   addPairTerms,
   sumSpectrum,
+  addReflectedTerms,
+  sumPairPower,
   solveSymmetric,
 };

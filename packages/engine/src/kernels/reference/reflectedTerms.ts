@@ -1,14 +1,17 @@
 /** Adds what the soil reflects to the moment matrix, by way of the sample points. */
-import type { KernelTable } from "../ground/kernelTable";
-import type { SplitMatrix } from "../kernels/door";
-import { vacuumPermeability, vacuumPermittivity } from "../numerics/vacuum";
-import type { SamplePoints } from "./samplePoints";
+import type { SplitMatrix } from "../door";
+import type { KernelPoints, KernelTable, KernelTables, PointProjection, ReflectedTerms } from "../reflected";
+import { lookUp } from "./tableLookUp";
 
 /** The table that holds the kernels between two points. */
-export type TableChoice = (p: number, q: number) => KernelTable;
+export function tableOf({ low }: KernelPoints, tables: KernelTables, p: number, q: number): KernelTable {
+  const table = low[p] && low[q] ? tables.lessImages : tables.whole;
+  if (!table) throw new RangeError(`no table was given for the points ${p} and ${q}`);
+  return table;
+}
 
 /** Kernels between all pairs of points: current-current and charge-charge, full symmetric matrices. */
-function pointMatrices(points: SamplePoints, tableOf: TableChoice): { current: SplitMatrix; charge: SplitMatrix } {
+function pointMatrices(points: KernelPoints, tables: KernelTables): { current: SplitMatrix; charge: SplitMatrix } {
   const { position, direction, count: n } = points;
   const zero = (): SplitMatrix => ({ size: n, re: new Float64Array(n * n), im: new Float64Array(n * n) });
   const current = zero();
@@ -20,7 +23,8 @@ function pointMatrices(points: SamplePoints, tableOf: TableChoice): { current: S
       const [ux, uy, uz] = [direction[3 * q]!, direction[3 * q + 1]!, direction[3 * q + 2]!];
       const dx = position[3 * p]! - position[3 * q]!;
       const dy = position[3 * p + 1]! - position[3 * q + 1]!;
-      tableOf(p, q).lookUp(Math.sqrt(dx * dx + dy * dy), position[3 * p + 2]! + position[3 * q + 2]!, g);
+      const s = position[3 * p + 2]! + position[3 * q + 2]!;
+      lookUp(tableOf(points, tables, p, q), Math.sqrt(dx * dx + dy * dy), s, g);
       const level = tx * ux + ty * uy;
       const upright = tz * uz;
       const cross = (tz * ux - tx * uz) * dx + (tz * uy - ty * uz) * dy;
@@ -37,15 +41,14 @@ function pointMatrices(points: SamplePoints, tableOf: TableChoice): { current: S
 
 /** Adds j factor P^T G P to the upper triangle; `weights` are the column values of P. */
 function addProjected(
-  points: SamplePoints,
+  { first, point }: PointProjection,
   weights: Float64Array,
   g: SplitMatrix,
   factor: number,
   matrix: SplitMatrix,
 ) {
-  const { first, point } = points;
   const n = matrix.size;
-  const m = points.count;
+  const m = g.size;
   const re = new Float64Array(m);
   const im = new Float64Array(m);
   for (let column = 0; column < n; column++) {
@@ -72,14 +75,12 @@ function addProjected(
   }
 }
 
-/** Adds the reflected part of the mixed-potential equation: j w mu0 P^T A P + (1/(j w eps0)) Q^T K Q. */
+/** See Kernels.addReflectedTerms. */
 export function addReflectedTerms(
-  points: SamplePoints,
-  tableOf: TableChoice,
-  angularFrequency: number,
+  { points, tables, vectorFactor, scalarFactor }: ReflectedTerms,
   matrix: SplitMatrix,
-) {
-  const { current, charge } = pointMatrices(points, tableOf);
-  addProjected(points, points.current, current, angularFrequency * vacuumPermeability, matrix);
-  addProjected(points, points.charge, charge, -1 / (angularFrequency * vacuumPermittivity), matrix);
+): void {
+  const { current, charge } = pointMatrices(points, tables);
+  addProjected(points, points.current, current, vectorFactor, matrix);
+  addProjected(points, points.charge, charge, -scalarFactor, matrix);
 }
