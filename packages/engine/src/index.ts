@@ -1,6 +1,12 @@
 /** Every public name of the engine, sorted by folder, one line each. */
 export type * from "./answer/answer";
 export { sectionOf } from "./antenna/sectionOf";
+export type { PortableSolution } from "./chain/portableSolution";
+export { adoptSolution, openRequests, solvePortable } from "./chain/portableSolution";
+export type { SolutionMemory } from "./chain/solutionMemory";
+export { createSolutionMemory } from "./chain/solutionMemory";
+export type { SolveRequest } from "./chain/solveRequest";
+export { requestKey, unknownsAsked } from "./chain/solveRequest";
 export { roundConductorImpedance } from "./conductors/roundConductor";
 export { skinDepth, solidWireImpedance, surfaceResistance } from "./conductors/solidWire";
 export type { FarField } from "./fields/farField";

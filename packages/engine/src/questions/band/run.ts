@@ -21,7 +21,7 @@ import { bandWorking } from "./working";
 const usualLimit = 2;
 
 function* run(station: Station, parameters: Parameters, context: Context): Generator<Progress, Answer | Refusal> {
-  const worked = yield* workStation(station, parameters, () => ({}), "through");
+  const worked = yield* workStation(station, parameters, context, () => ({}), "through");
   if ("refused" in worked) return refusal(band, station, worked.refused, worked.mend);
   const limit =
     typeof parameters.swrBelow === "number" ? parameters.swrBelow : (station.wanted.swrBelow?.value ?? usualLimit);

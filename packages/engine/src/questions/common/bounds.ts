@@ -21,6 +21,28 @@ export interface Bounds {
   readonly effects: readonly InputEffect[];
 }
 
+export interface Move {
+  readonly input: UncertainInput;
+  /** The station with the input at its low and at its high end. */
+  readonly low: Station;
+  readonly high: Station;
+}
+
+const moves = new WeakMap<Station, readonly Move[]>();
+
+/** A station's uncertain inputs moved one by one; the same objects every time, so that what is kept by them is found. */
+export function movesOf(station: Station): readonly Move[] {
+  const known = moves.get(station);
+  if (known) return known;
+  const made = uncertainInputs(station).map((input) => ({
+    input,
+    low: movedStation(station, input, "low"),
+    high: movedStation(station, input, "high"),
+  }));
+  moves.set(station, made);
+  return made;
+}
+
 /** `evaluate` returns null where a moved station cannot be worked out: that end is then left out and `skipped` names it. */
 export function* moveInputs(
   station: Station,
@@ -30,12 +52,12 @@ export function* moveInputs(
 ): Generator<Progress, Bounds & { readonly skipped: readonly string[] }> {
   const effects: InputEffect[] = [];
   const skipped: string[] = [];
-  const inputs = uncertainInputs(station);
-  for (const [i, input] of inputs.entries()) {
-    const progress = { done: i, of: inputs.length, what };
+  const all = movesOf(station);
+  for (const [i, { input, low, high }] of all.entries()) {
+    const progress = { done: i, of: all.length, what };
     yield progress;
-    const atLow = yield* stepping(evaluate(movedStation(station, input, "low")), progress);
-    const atHigh = yield* stepping(evaluate(movedStation(station, input, "high")), progress);
+    const atLow = yield* stepping(evaluate(low), progress);
+    const atHigh = yield* stepping(evaluate(high), progress);
     if (atLow === null || atHigh === null) skipped.push(input.name);
     effects.push({ input, atLow: atLow ?? nominal, atHigh: atHigh ?? nominal });
   }

@@ -1,5 +1,7 @@
 /** What every question is: an id, words, parameters, and a generator that yields progress and returns an answer. */
 import type { Answer, Refusal } from "../../answer/answer";
+import type { SolutionMemory } from "../../chain/solutionMemory";
+import type { SolveRequest } from "../../chain/solveRequest";
 import type { Station } from "../../station/station";
 
 export interface Progress {
@@ -7,6 +9,11 @@ export interface Progress {
   readonly of: number;
   /** "heights", "frequencies": what is counted. */
   readonly what: string;
+  /**
+   * Solves that will be needed soon. A host that can do several at once puts them into the memory of the context before it
+   * resumes the question, which then finds them there; any other host ignores them, and the answer is the same.
+   */
+  readonly ahead?: readonly SolveRequest[];
 }
 
 /** A parameter as asked on the command line (`--swr-below 2`) and on the page. Values arrive in SI units. */
@@ -34,6 +41,8 @@ export interface Context {
   readonly catalogue: string;
   /** SHA-256 of the normalised station file, hexadecimal. */
   readonly fileHash: string;
+  /** Where solutions are kept and looked for; without it the question keeps its own. */
+  readonly kept?: SolutionMemory;
 }
 
 export interface Question {

@@ -1,11 +1,12 @@
 /** The part all questions about a whole station share: solve it, account for every watt, move what is uncertain. */
 import { type AntennaSolver, createAntennaSolver } from "../../chain/antennaSolver";
+import { requestAt, type SolveRequest } from "../../chain/solveRequest";
 import type { WorkedPoint } from "../../chain/workedPoint";
 import { type PointOptions, workPoint } from "../../chain/workPoint";
 import type { Band, Station } from "../../station/station";
 import { bandOf } from "./bandOf";
-import { type Bounds, moveInputs, type Numbers } from "./bounds";
-import type { Parameters, Progress } from "./question";
+import { type Bounds, moveInputs, movesOf, type Numbers } from "./bounds";
+import type { Context, Parameters, Progress } from "./question";
 import { type StationNumbers, stationNumbers } from "./stationNumbers";
 
 export interface Worked {
@@ -31,13 +32,14 @@ export interface CannotWork {
 export function* workStation(
   station: Station,
   parameters: Parameters,
+  { kept }: Pick<Context, "kept">,
   more: MoreNumbers,
   tuner: PointOptions["tuner"] = "matched",
 ): Generator<Progress, Worked | CannotWork> {
   const band = bandOf(station, parameters);
   if ("refused" in band) return band;
-  const solver = createAntennaSolver();
-  yield { done: 0, of: 1, what: "the antenna" };
+  const solver = createAntennaSolver(kept);
+  yield { done: 0, of: 1, what: "the antenna", ahead: solvesOf(station, band) };
   const evaluate = (moved: Station) => {
     const movedBand = moved.bands[station.bands.indexOf(band)]!;
     const point = workPoint(moved, movedBand, movedBand.frequency.value, solver, { tuner });
@@ -57,4 +59,11 @@ export function* workStation(
     "uncertain values",
   );
   return { station, band, frequency: band.frequency.value, solver, ...nominal, bounds };
+}
+
+/** The antennas of the station as it is and with each uncertain input moved. */
+function solvesOf(station: Station, band: Band): SolveRequest[] {
+  const index = station.bands.indexOf(band);
+  const moved = movesOf(station).flatMap(({ low, high }) => [low, high]);
+  return [station, ...moved].map((one) => requestAt(one, one.bands[index]!.frequency.value));
 }

@@ -1,10 +1,11 @@
 /** The station at one height: the antenna raised or lowered, line and path as they are. */
+import { requestAt, type SolveRequest } from "../../chain/solveRequest";
 import type { PointRefused } from "../../chain/workedPoint";
 import { workPoint } from "../../chain/workPoint";
 import { type Extreme, extremes } from "../../fields/cutExtremes";
 import { verticalCut } from "../../fields/patternCut";
 import { swr } from "../../lines/reflection";
-import type { Station } from "../../station/station";
+import type { Band, Station } from "../../station/station";
 import type { Aim } from "../common/aim";
 import { presentHeight } from "../common/heights";
 import { gainAt, stationNumbers } from "../common/stationNumbers";
@@ -40,8 +41,14 @@ export interface Found {
 export const deepest = -60;
 const degree = Math.PI / 180;
 
+/** The solve that heightPoint needs. */
+export const heightRequest = (worked: Worked, station: Station, height: number): SolveRequest =>
+  requestAt(station, bandIn(worked, station).frequency.value, height - presentHeight(worked));
+
+const bandIn = (worked: Worked, station: Station): Band => station.bands[worked.station.bands.indexOf(worked.band)]!;
+
 export function heightPoint(worked: Worked, station: Station, height: number, aim: Aim): Found | PointRefused {
-  const band = station.bands[worked.station.bands.indexOf(worked.band)]!;
+  const band = bandIn(worked, station);
   const lift = height - presentHeight(worked);
   const point = workPoint(station, band, band.frequency.value, worked.solver, { tuner: "matched", lift });
   if ("refused" in point) return point;

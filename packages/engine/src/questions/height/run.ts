@@ -40,7 +40,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
   }
   const held = whyHeld(station);
   if (held) return refusal(height, station, held.why, held.mend);
-  const worked = yield* workStation(station, parameters, () => ({}));
+  const worked = yield* workStation(station, parameters, context, () => ({}));
   if ("refused" in worked) return refusal(height, station, worked.refused, worked.mend);
   const asked = parameters.heights;
   const span = typeof asked === "object" ? asked : usualHeights(worked);

@@ -9,7 +9,7 @@ import { combine, type InputEffect, ranked } from "../common/bounds";
 import { presentHeight } from "../common/heights";
 import type { Progress } from "../common/question";
 import type { Worked } from "../common/worked";
-import { type Found, type HeightLobes, type HeightPoint, heightPoint } from "./point";
+import { type Found, type HeightLobes, type HeightPoint, heightPoint, heightRequest } from "./point";
 import { lowestBetween, splitBetween } from "./refined";
 
 export interface Study {
@@ -56,8 +56,9 @@ export function* studyHeights(worked: Worked, heights: readonly number[], aim: A
   };
   const curve = function* (station: Station, hung: readonly number[]): Generator<Progress, (Found | null)[]> {
     const points: (Found | null)[] = [];
-    for (const height of hung) {
-      yield { done: Math.min(done++, total), of: total, what: "heights" };
+    for (const [i, height] of hung.entries()) {
+      const ahead = i === 0 ? { ahead: hung.map((h) => heightRequest(worked, station, h)) } : {};
+      yield { done: Math.min(done++, total), of: total, what: "heights", ...ahead };
       points.push(at(station, height));
     }
     return points;

@@ -72,7 +72,7 @@ function answer(station: Station): Answer {
 const number = (value: Value | undefined): number => (value as ScalarValue).value!;
 
 function workedOf(station: Station) {
-  const made = finish(workStation(station, {}, () => ({})));
+  const made = finish(workStation(station, {}, {}, () => ({})));
   if ("refused" in made) throw new Error(made.refused);
   return made;
 }

@@ -29,7 +29,7 @@ const example =
 function* run(station: Station, parameters: Parameters, context: Context): Generator<Progress, Answer | Refusal> {
   if (station.surroundings.length === 0 && station.antennas.length < 2)
     return refusal(nearby, station, "nothing near by is in this file", example);
-  const worked = yield* workStation(station, parameters, () => ({}));
+  const worked = yield* workStation(station, parameters, context, () => ({}));
   if ("refused" in worked) return refusal(nearby, station, worked.refused, worked.mend);
   const near = thingsNearBy(worked);
   if (near.things.length === 0) return refusal(nearby, station, whyNothing(worked, near), example);

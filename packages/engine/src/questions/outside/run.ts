@@ -44,7 +44,7 @@ const againstLineOf = (station: Station, point: WorkedPoint): boolean =>
   antennasInUse(station, point).some((a) => a.against === "outside of the line");
 
 function* run(station: Station, parameters: Parameters, context: Context): Generator<Progress, Answer | Refusal> {
-  const worked = yield* workStation(station, parameters, (point, result) => {
+  const worked = yield* workStation(station, parameters, context, (point, result) => {
     const state = outsideState(point, result.driven);
     return state ? outsideNumbers(state, againstLineOf(station, point)) : {};
   });

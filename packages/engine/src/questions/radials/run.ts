@@ -34,7 +34,7 @@ const numeric = (parameters: Parameters, name: string): number | null =>
 function* run(station: Station, parameters: Parameters, context: Context): Generator<Progress, Answer | Refusal> {
   const noGround = groundRefusal(station);
   if (noGround) return refusal(radials, station, noGround.refused, noGround.mend);
-  const worked = yield* workStation(station, parameters, (point, { numbers }) => ({
+  const worked = yield* workStation(station, parameters, context, (point, { numbers }) => ({
     skyShare: (100 * numbers.radiatedPower!) / point.powerIntoAntenna,
   }));
   if ("refused" in worked) return refusal(radials, station, worked.refused, worked.mend);

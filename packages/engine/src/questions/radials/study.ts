@@ -1,6 +1,5 @@
 /** The station worked out with other radials, everything else as it is. */
 import { antennaStructure } from "../../antenna/antennaStructure";
-import { createAntennaSolver } from "../../chain/antennaSolver";
 import { workPoint } from "../../chain/workPoint";
 import { gain } from "../../fields/gain";
 import type { Station } from "../../station/station";
@@ -134,8 +133,7 @@ function presentPoint(worked: Worked, plan: Plan, aim: Aim): RadialPoint {
 
 function radialPoint(worked: Worked, station: Station, change: RadialChange, aim: Aim): RadialPoint | string {
   const band = station.bands[worked.station.bands.indexOf(worked.band)]!;
-  // A solver of its own: no layout comes twice, and what a kept one would hold of each is large.
-  const point = workPoint(station, band, worked.frequency, createAntennaSolver(), { tuner: "matched" });
+  const point = workPoint(station, band, worked.frequency, worked.solver, { tuner: "matched" });
   if ("refused" in point) return point.refused.why;
   return pointOf(point, stationNumbers(point), change, aim);
 }

@@ -36,7 +36,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
       radiatedAbove60: above60 * share,
     };
   };
-  const worked = yield* workStation(station, parameters, more);
+  const worked = yield* workStation(station, parameters, context, more);
   if ("refused" in worked) return refusal(sky, station, worked.refused, worked.mend);
   yield { done: 0, of: 1, what: "the pattern" };
   const study = studySky(worked, aim ?? aimOf(station, parameters, worked.result.driven, worked.result.strongest));

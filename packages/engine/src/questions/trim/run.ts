@@ -33,7 +33,7 @@ const numeric = (parameters: Parameters, name: string): number | null =>
   typeof parameters[name] === "number" ? parameters[name] : null;
 
 function* run(station: Station, parameters: Parameters, context: Context): Generator<Progress, Answer | Refusal> {
-  const worked = yield* workStation(station, parameters, () => ({}), "through");
+  const worked = yield* workStation(station, parameters, context, () => ({}), "through");
   if ("refused" in worked) return refusal(trim, station, worked.refused, worked.mend);
   const bench = benchOf(worked, numeric(parameters, "element"));
   if ("refused" in bench) return refusal(trim, station, bench.refused, bench.mend);

@@ -20,7 +20,7 @@ const workableUpTo = 6;
 const ruleSource = "our rule: half an S-unit is hardly heard, a whole one is (common practice, no source)";
 
 function* run(station: Station, parameters: Parameters, context: Context): Generator<Progress, Answer | Refusal> {
-  const worked = yield* workStation(station, parameters, () => ({}));
+  const worked = yield* workStation(station, parameters, context, () => ({}));
   if ("refused" in worked) return refusal(watts, station, worked.refused, worked.mend);
   const compared = yield* compareReadings(station, worked.band, worked.solver);
   const facts = wattsFacts(worked, { goodUpTo, workableUpTo });
