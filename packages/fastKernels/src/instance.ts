@@ -5,6 +5,24 @@ import { moduleBase64 } from "./module.generated";
 /** What assembly/index.ts exports. Addresses are bytes in the memory. */
 export interface Operations {
   readonly sinCosOfAll: (x: number, count: number, sines: number, cosines: number) => void;
+  readonly exponentialOfAll: (x: number, count: number, out: number) => void;
+  readonly besselOfAll: (x: number, count: number, zeroth: number, first: number) => void;
+  readonly besselComplexOfAll: (re: number, im: number, count: number, out: number, stride: number) => void;
+  readonly sumSpectrum: (
+    nodes: number,
+    waves: number,
+    kinds: number,
+    spectrum: number,
+    stride: number,
+    rho: number,
+    rhoCount: number,
+    s: number,
+    sCount: number,
+    row: number,
+    factors: number,
+    counts: number,
+    out: number,
+  ) => void;
 }
 
 const page = 65_536;
