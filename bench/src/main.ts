@@ -1,59 +1,59 @@
-/** `npm run bench`: the budgets that apply now, timed by turns with a baseline and printed as ratios to it. */
-import { readFileSync } from "node:fs";
-import { availableParallelism } from "node:os";
-import { antennaCases, plainStation, point } from "./antennaCases";
-import { type Lapack, startLapack } from "./baseline/lapack";
-import { interleaved, type Timing } from "./interleaved";
-import { processCases } from "./processCases";
-import { solveCases } from "./solveCases";
+/**
+ * `npm run bench`: every budget that concerns computing, timed by turns with its baseline, and how cost grows.
+ * `npm run bench -- solves page` runs those parts only; `-- --write` puts the results into README.md and pictures/.
+ */
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { toSvg } from "@feedpath/figures";
+import { startPython } from "./baseline/python";
+import { load, machineText } from "./machine";
+import { parts } from "./parts";
+import { budgetTable, sectionText } from "./report/markdown";
+import { withMarked } from "./report/markedText";
+import type { Section } from "./report/section";
 
 const print = (text: string): void => {
   process.stdout.write(`${text}\n`);
 };
+const at = (path: string): URL => new URL(`../${path}`, import.meta.url);
 
-function table(title: string, timings: readonly Timing[], baseline: string): void {
-  const base = timings.find((t) => t.name === baseline)!.median;
-  print(`\n${title}\n`);
-  print("| case | median ms | fastest ms | median over baseline |");
-  print("|---|---|---|---|");
-  for (const { name, median, fastest } of timings)
-    print(`| ${name} | ${median.toPrecision(3)} | ${fastest.toPrecision(3)} | ${(median / base).toPrecision(3)} |`);
+async function versions(): Promise<string> {
+  const python = await startPython("lapack.py");
+  python?.end();
+  return python ? `${python.versions}.` : "No python3 with numpy and scipy.";
 }
 
-async function solves(lapack: Lapack | null): Promise<void> {
-  for (const size of [50, 100, 200, 400]) {
-    const rounds = size > 200 ? 9 : 25;
-    table(
-      `Dense complex symmetric solve, ${size} unknowns`,
-      await interleaved(solveCases(size, lapack), rounds, 8),
-      lapack ? "zgesv" : "textbook",
-    );
+function write(text: { readonly budgets: string; readonly results: string }, sections: readonly Section[]): void {
+  const page = readFileSync(at("README.md"), "utf8");
+  const filled = withMarked(withMarked(page, "budgets", text.budgets), "results", text.results);
+  writeFileSync(at("README.md"), filled);
+  mkdirSync(at("pictures"), { recursive: true });
+  for (const figure of sections.flatMap(({ figures }) => figures)) {
+    const svg = toSvg(figure, { theme: "light", idPrefix: figure.name, standalone: true });
+    writeFileSync(at(`pictures/${figure.name}.svg`), svg);
   }
 }
 
-async function antennas(): Promise<void> {
-  const file = new URL("../../examples/harbour-school-club.yaml", import.meta.url);
-  const baseline = solveCases(100, null)[0]!;
-  const cases = [
-    { ...baseline, name: "textbook solve, 100 unknowns" },
-    ...antennaCases(plainStation(readFileSync(file, "utf8"))),
-  ];
-  print(`\nThe point has ${point(12, 7.1e6).unknowns} unknowns.`);
-  table("Dipole over soil, warm", await interleaved(cases, 11, 4), "textbook solve, 100 unknowns");
-}
-
 async function main(): Promise<void> {
-  const lapack = await startLapack();
-  print(`Node ${process.version}, ${availableParallelism()} processors.`);
-  print(
-    lapack
-      ? `numpy ${lapack.version}, one thread.`
-      : "No numpy with scipy: on Debian, apt-get install python3-numpy python3-scipy. Ratios are to the textbook solve.",
-  );
-  await antennas();
-  await solves(lapack);
-  lapack?.end();
-  table("Processes", await interleaved(processCases, 5, 1), "empty Node process");
+  const asked = process.argv.slice(2).filter((word) => !word.startsWith("--"));
+  const unknown = asked.filter((word) => !(word in parts));
+  if (unknown.length > 0) throw new Error(`no part "${unknown.join(", ")}": expected ${Object.keys(parts).join(", ")}`);
+  const writing = process.argv.includes("--write");
+  if (writing && asked.length > 0) throw new Error("--write is for the whole bench: the page shows results of one run");
+  const loads = [load()];
+  const sections: Section[] = [];
+  for (const [name, run] of Object.entries(parts)) {
+    if (asked.length > 0 && !asked.includes(name)) continue;
+    const section = await run();
+    loads.push(load());
+    sections.push(section);
+    print(`\n${sectionText(section, "pictures")}\n\n${budgetTable(section.budgets)}`);
+  }
+  const told = sections.flatMap(({ libraries }) => libraries ?? []);
+  const machine = machineText([await versions(), ...told], loads);
+  const budgets = `${machine}\n\n${budgetTable(sections.flatMap((section) => section.budgets))}`;
+  print(`\n${budgets}`);
+  const results = sections.map((section) => sectionText(section, "pictures")).join("\n\n");
+  if (writing) write({ budgets, results }, sections);
 }
 
 await main();
