@@ -1,11 +1,17 @@
 /** The parts of the bench by name, in the order of the page. */
+import { drag } from "./cases/drag";
 import { heightStudies } from "./cases/heights";
 import { onePoint } from "./cases/onePoint";
+import { programs } from "./cases/programs";
 import { denseSolves } from "./cases/solves";
+import { wireGridSolve } from "./cases/wireGrid";
 import type { Section } from "./report/section";
 
 export const parts: Readonly<Record<string, () => Promise<Section>>> = {
   point: onePoint,
   heights: heightStudies,
+  drag,
   solves: denseSolves,
+  grid: wireGridSolve,
+  programs,
 };
