@@ -55,12 +55,14 @@ export const engineLayers = {
 export const packageLayers = {
   "packages/engine": [],
   "packages/fastKernels": ["packages/engine"],
+  "packages/workers": ["packages/engine"],
   "packages/stationFile": ["packages/engine"],
   "packages/figures": ["packages/engine"],
   "packages/report": ["packages/engine", "packages/figures"],
   "apps/cli": [
     "packages/engine",
     "packages/fastKernels",
+    "packages/workers",
     "packages/stationFile",
     "packages/figures",
     "packages/report",
@@ -68,6 +70,7 @@ export const packageLayers = {
   "apps/web": [
     "packages/engine",
     "packages/fastKernels",
+    "packages/workers",
     "packages/stationFile",
     "packages/figures",
     "packages/report",

@@ -28,6 +28,8 @@ export type { Reflection } from "./ground/reflection";
 export { reflection } from "./ground/reflection";
 export { complexPermittivity, penetrationDepth } from "./ground/soilMedium";
 export { water } from "./ground/water";
+export type { BoundedStore } from "./kept/boundedStore";
+export { createBoundedStore } from "./kept/boundedStore";
 export { chooseKernels, chosenKernels } from "./kernels/chosen";
 export type { Kernels } from "./kernels/door";
 export { referenceKernels } from "./kernels/reference/referenceKernels";
