@@ -4,6 +4,7 @@
  * on J_n(x) = mean of cos(n t - x sin t). Above: Hankel's asymptotic series to x^-15 (Abramowitz and Stegun 1964, 9.2.5 to
  * 9.2.10). Absolute error below 1e-14.
  */
+import { besselTable } from "./kept";
 import { cosine, sinCos, sine } from "./sinCos";
 
 /** Results of the last call. */
@@ -16,7 +17,8 @@ const perUnit: f64 = 4;
 const terms: i32 = 11;
 /** Bytes of one cell: pairs (J0, J1/x), lowest power first. */
 const cellBytes: usize = 176;
-let table: usize = 0;
+const table: usize = besselTable;
+let isMade: bool = false;
 
 /** J_n(x), exact to rounding while x < 40. */
 function integralRepresentation(n: f64, x: f64): f64 {
@@ -53,12 +55,12 @@ function fillCell(cell: i32): void {
 }
 
 function makeTable(): void {
-  table = heap.alloc(usize(cells) * cellBytes);
   for (let cell = 0; cell < cells; cell++) fillCell(cell);
+  isMade = true;
 }
 
 function byTable(x: v128): void {
-  if (table === 0) makeTable();
+  if (!isMade) makeTable();
   const scaled = f64x2.mul(x, f64x2.splat(perUnit));
   const cell = f64x2.min(f64x2.floor(scaled), f64x2.splat(f64(cells - 1)));
   const offset = f64x2.mul(f64x2.sub(scaled, f64x2.add(cell, f64x2.splat(0.5))), f64x2.splat(1 / perUnit));

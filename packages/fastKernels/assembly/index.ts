@@ -4,6 +4,7 @@ import { besselComplex, c0, c1, d0, d1 } from "./besselComplex";
 import { exponential } from "./exponential";
 import { cosine, sinCos, sine } from "./sinCos";
 
+export { pairPower, reflectedTerms } from "./reflectedTerms";
 export { sumSpectrum } from "./spectralSums";
 
 /** Sine and cosine of `count` numbers (rounded up to an even count), for tests of the polynomials. */

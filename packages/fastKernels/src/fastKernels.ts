@@ -1,9 +1,12 @@
 /** The fast twin of the hot operations: the door's operations in WebAssembly with 128-bit vectors. */
 import { type Kernels, referenceKernels } from "@feedpath/engine";
+import { addReflectedTerms, sumPairPower } from "./reflectedTerms";
 import { sumSpectrum } from "./spectralSums";
 
 export const fastKernels: Kernels = {
   ...referenceKernels,
   name: "fast",
   sumSpectrum,
+  addReflectedTerms,
+  sumPairPower,
 };

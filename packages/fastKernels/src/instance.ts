@@ -8,6 +8,34 @@ export interface Operations {
   readonly exponentialOfAll: (x: number, count: number, out: number) => void;
   readonly besselOfAll: (x: number, count: number, zeroth: number, first: number) => void;
   readonly besselComplexOfAll: (re: number, im: number, count: number, out: number, stride: number) => void;
+  readonly reflectedTerms: (
+    count: number,
+    position: number,
+    direction: number,
+    low: number,
+    lessImages: number,
+    whole: number,
+    size: number,
+    first: number,
+    point: number,
+    current: number,
+    charge: number,
+    vectorFactor: number,
+    scalarFactor: number,
+    work: number,
+    re: number,
+    im: number,
+  ) => void;
+  readonly pairPower: (
+    count: number,
+    position: number,
+    direction: number,
+    low: number,
+    lessImages: number,
+    whole: number,
+    current: number,
+    charge: number,
+  ) => number;
   readonly sumSpectrum: (
     nodes: number,
     waves: number,
@@ -69,6 +97,11 @@ export class Room {
       new Uint8Array(values.buffer, values.byteOffset, values.byteLength),
     );
     return at;
+  }
+
+  /** All of the memory as it stands now, for operands of mixed kinds. */
+  bytes(): DataView {
+    return new DataView(instance().memory.buffer);
   }
 
   /** The numbers at an address as they stand now: copy what is to stay. */
