@@ -23,5 +23,6 @@ function ifInterrupted() {
 }
 
 parentPort?.postMessage({ ifInterrupted: ifInterrupted() });
+await import("./kernels");
 const { feedpath } = await import("./feedpath");
 parentPort?.postMessage({ ended: await feedpath(args, openTerminal(args)) });

@@ -11,6 +11,7 @@ import { exampleValue, optionName, says, valueForm } from "../parameters/optionN
 import { readParameters } from "../parameters/readParameters";
 import { drive } from "../run/drive";
 import { progressLine } from "../run/progressLine";
+import { openSolverThreads } from "../run/solverThreads";
 import { exitStatus } from "../tell/exitStatus";
 import type { Terminal } from "../tell/terminal";
 import { version } from "../tell/version";
@@ -66,13 +67,18 @@ function answer(
   parameters: Parameters,
   terminal: Terminal,
 ): Promise<Answer | Refusal> {
+  const threads = openSolverThreads();
   const context = {
     program: version,
     catalogue: catalogueVersion,
     fileHash: createHash("sha256").update(normalised).digest("hex"),
+    kept: threads.memory,
   };
   const progress = progressLine(terminal.quiet, process.stderr);
-  return drive(question.run(station, parameters, context), progress.show).finally(progress.clear);
+  return drive(question.run(station, parameters, context), progress.show, threads).finally(() => {
+    threads.pool.close();
+    progress.clear();
+  });
 }
 
 function tellRefusal(refusal: Refusal, terminal: Terminal): number {

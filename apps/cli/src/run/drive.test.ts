@@ -28,6 +28,7 @@ describe("drive", () => {
         steps++;
         clock += 7;
       },
+      null,
       () => clock,
     );
     expect(heardAt).toBe(3);

@@ -2,6 +2,7 @@
  * Solutions that cross a worker's door. A load's impedance is a function and stays behind: the receiver puts in that of its
  * own build of the same station, which is the same function.
  */
+import { chosenKernels } from "../kernels/chosen";
 import type { AntennaSolution, SolvedModel } from "../wires/antennaSolution";
 import type { LumpedLoad, Structure } from "../wires/structure";
 import type { AntennaRefused } from "./closeAntenna";
@@ -24,8 +25,13 @@ export function solvePortable(request: SolveRequest): PortableSolution {
   return { ...solution, model: { ...model, structure: { ...model.structure, loads } } };
 }
 
-/** What a host does with it: keeps it for the question that asked ahead. */
+/** What a host does with it: keeps it for the question that asked ahead. Throws when other kernels solved it than are chosen here. */
 export function adoptSolution(memory: SolutionMemory, request: SolveRequest, solution: PortableSolution): void {
+  const own = chosenKernels().name;
+  if (!("refused" in solution) && solution.method.kernels !== own)
+    throw new Error(
+      `a worker solved with the kernels "${solution.method.kernels}", "${own}" are chosen here: choose the same`,
+    );
   memory.set(requestKey(request), attached(request, solution));
 }
 
