@@ -4,8 +4,11 @@ import { besselComplex, c0, c1, d0, d1 } from "./besselComplex";
 import { exponential } from "./exponential";
 import { cosine, sinCos, sine } from "./sinCos";
 
+export { solvePivoted } from "./pivotedSolve";
 export { pairPower, reflectedTerms } from "./reflectedTerms";
+export { residualOf } from "./residual";
 export { sumSpectrum } from "./spectralSums";
+export { solveUnpivoted } from "./symmetricSolve";
 
 /** Sine and cosine of `count` numbers (rounded up to an even count), for tests of the polynomials. */
 export function sinCosOfAll(x: usize, count: i32, sines: usize, cosines: usize): void {

@@ -2,6 +2,7 @@
 import { type Kernels, referenceKernels } from "@feedpath/engine";
 import { addReflectedTerms, sumPairPower } from "./reflectedTerms";
 import { sumSpectrum } from "./spectralSums";
+import { solveSymmetric } from "./symmetricSolve";
 
 export const fastKernels: Kernels = {
   ...referenceKernels,
@@ -9,4 +10,5 @@ export const fastKernels: Kernels = {
   sumSpectrum,
   addReflectedTerms,
   sumPairPower,
+  solveSymmetric,
 };

@@ -51,6 +51,26 @@ export interface Operations {
     counts: number,
     out: number,
   ) => void;
+  readonly solveUnpivoted: (
+    re: number,
+    im: number,
+    n: number,
+    b: number,
+    count: number,
+    x: number,
+    work: number,
+    report: number,
+  ) => void;
+  readonly solvePivoted: (
+    re: number,
+    im: number,
+    n: number,
+    b: number,
+    count: number,
+    x: number,
+    report: number,
+  ) => number;
+  readonly residualOf: (re: number, im: number, n: number, b: number, count: number, x: number, sums: number) => number;
 }
 
 const page = 65_536;

@@ -53,11 +53,21 @@ function transposed(values: Float64Array, rows: number, columns: number): Float6
   return out;
 }
 
-/** Solves the full system; `most` is the largest number met. Throws when the matrix is exactly singular. */
-export function solveByLu(full: SplitMatrix, rightSides: SplitVectors): { vectors: SplitVectors; most: number } {
-  const n = full.size;
+/** Copies the upper triangle below the diagonal, in a copy. */
+function mirrored(values: Float64Array, n: number): Float64Array {
+  const full = values.slice();
+  for (let i = 0; i < n; i++) for (let j = 0; j < i; j++) full[i * n + j] = full[j * n + i]!;
+  return full;
+}
+
+/**
+ * Solves the symmetric system whose upper triangle is given; `most` is the largest number met. Throws RangeError when no
+ * pivot is left: the matrix is exactly singular, or not of finite numbers.
+ */
+export function solveByLu(matrix: SplitMatrix, rightSides: SplitVectors): { vectors: SplitVectors; most: number } {
+  const n = matrix.size;
   const width = rightSides.count;
-  const a = { size: n, re: full.re.slice(), im: full.im.slice() };
+  const a = { size: n, re: mirrored(matrix.re, n), im: mirrored(matrix.im, n) };
   const b = { re: transposed(rightSides.re, width, n), im: transposed(rightSides.im, width, n), width };
   let most = 0;
   for (let k = 0; k < n; k++) {
@@ -65,7 +75,7 @@ export function solveByLu(full: SplitMatrix, rightSides: SplitVectors): { vector
     for (const m of [a.re, a.im]) swapRows(m, n, k, best);
     for (const m of [b.re, b.im]) swapRows(m, width, k, best);
     const pivot = Math.hypot(a.re[k * n + k]!, a.im[k * n + k]!);
-    if (pivot === 0) throw new RangeError(`the system of ${n} equations is singular at equation ${k + 1}`);
+    if (!(pivot > 0)) throw new RangeError(`the system of ${n} equations is singular at equation ${k + 1}`);
     for (let j = k; j < n; j++) most = Math.max(most, Math.abs(a.re[k * n + j]!), Math.abs(a.im[k * n + j]!));
     eliminate(a, b, k);
   }

@@ -5,16 +5,20 @@
  */
 import type { SplitMatrix, SplitVectors, SymmetricSolution } from "../door";
 import { solveByLu } from "./pivotedSolve";
+import { relativeResidual } from "./relativeResidual";
 
 const smallestPivot = 1e-10;
 const largestGrowth = 100;
 const largestResidual = 1e-12;
 
-const largest = (re: Float64Array, im: Float64Array): number => {
+/** Largest |re| or |im| of the upper triangle. */
+function largestOf({ size: n, re, im }: SplitMatrix): number {
   let most = 0;
-  for (let i = 0; i < re.length; i++) most = Math.max(most, Math.abs(re[i]!), Math.abs(im[i]!));
+  for (let i = 0; i < n; i++) {
+    for (let j = i * n + i; j < i * n + n; j++) most = Math.max(most, Math.abs(re[j]!), Math.abs(im[j]!));
+  }
   return most;
-};
+}
 
 /** Overwrites the upper triangle with D (diagonal) and the unscaled rows D U; returns smallest pivot and largest number. */
 function factor(re: Float64Array, im: Float64Array, n: number): { pivot: number; most: number } {
@@ -26,6 +30,7 @@ function factor(re: Float64Array, im: Float64Array, n: number): { pivot: number;
     const di = im[row + k]!;
     const size = dr * dr + di * di;
     pivot = Math.min(pivot, Math.sqrt(size));
+    most = Math.max(most, Math.abs(dr), Math.abs(di));
     for (let i = k + 1; i < n; i++) {
       const ar = re[row + i]!;
       const ai = im[row + i]!;
@@ -78,54 +83,12 @@ function substitute(re: Float64Array, im: Float64Array, n: number, xr: Float64Ar
   }
 }
 
-/** Copies the upper triangle below the diagonal. */
-function mirrored(matrix: SplitMatrix): SplitMatrix {
-  const n = matrix.size;
-  const re = matrix.re.slice();
-  const im = matrix.im.slice();
-  for (let i = 0; i < n; i++) {
-    for (let j = 0; j < i; j++) {
-      re[i * n + j] = re[j * n + i]!;
-      im[i * n + j] = im[j * n + i]!;
-    }
-  }
-  return { size: n, re, im };
-}
-
-/** Largest component of b - A x over norm(A) norm(x), over all right-hand sides; A full. */
-function relativeResidual(full: SplitMatrix, x: SplitVectors, b: SplitVectors): number {
-  const n = full.size;
-  let worst = 0;
-  for (let side = 0; side < b.count; side++) {
-    let rowNorm = 0;
-    let error = 0;
-    const xNorm = largest(x.re.subarray(side * n, side * n + n), x.im.subarray(side * n, side * n + n));
-    for (let i = 0; i < n; i++) {
-      let r = -b.re[side * n + i]!;
-      let q = -b.im[side * n + i]!;
-      let sum = 0;
-      for (let j = 0; j < n; j++) {
-        const ar = full.re[i * n + j]!;
-        const ai = full.im[i * n + j]!;
-        r += ar * x.re[side * n + j]! - ai * x.im[side * n + j]!;
-        q += ar * x.im[side * n + j]! + ai * x.re[side * n + j]!;
-        sum += Math.abs(ar) + Math.abs(ai);
-      }
-      rowNorm = Math.max(rowNorm, sum);
-      error = Math.max(error, Math.abs(r), Math.abs(q));
-    }
-    worst = Math.max(worst, error / (rowNorm * xNorm || 1));
-  }
-  return worst;
-}
-
 /** See Kernels.solveSymmetric. The matrix is left as it was. */
 export function solveSymmetric(matrix: SplitMatrix, rightSides: SplitVectors): SymmetricSolution {
   const n = matrix.size;
   const re = matrix.re.slice();
   const im = matrix.im.slice();
-  const full = mirrored(matrix);
-  const scale = largest(full.re, full.im);
+  const scale = largestOf(matrix);
   const { pivot, most } = factor(re, im, n);
   const vectors = { ...rightSides, re: rightSides.re.slice(), im: rightSides.im.slice() };
   for (let side = 0; side < rightSides.count; side++) {
@@ -133,14 +96,14 @@ export function solveSymmetric(matrix: SplitMatrix, rightSides: SplitVectors): S
     substitute(re, im, n, vectors.re.subarray(from, from + n), vectors.im.subarray(from, from + n));
   }
   const growth = most / scale;
-  const residual = relativeResidual(full, vectors, rightSides);
+  const residual = relativeResidual(matrix, vectors, rightSides);
   const sound = pivot > smallestPivot * scale && growth < largestGrowth && residual < largestResidual;
   if (sound) return { vectors, method: "LDL^T without pivoting", growth, residual };
-  const second = solveByLu(full, rightSides);
+  const second = solveByLu(matrix, rightSides);
   return {
     vectors: second.vectors,
     method: "LU with partial pivoting",
     growth: second.most / scale,
-    residual: relativeResidual(full, second.vectors, rightSides),
+    residual: relativeResidual(matrix, second.vectors, rightSides),
   };
 }
