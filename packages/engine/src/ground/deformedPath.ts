@@ -15,12 +15,15 @@ export interface PathNode {
   readonly weightIm: number;
 }
 
-/** Distances the nodes must serve, m: rho from `nearest` to `distance`, s from `sum` to twice that. */
+/** Distances the nodes must serve, m: rho from `nearest` to `distance`, s from `sum` to `largestSum`, or to twice `sum`. */
 export interface PathReach {
   readonly nearest: number;
   readonly distance: number;
   readonly sum: number;
+  readonly largestSum?: number;
 }
+
+const highest = ({ sum, largestSum }: PathReach): number => largestSum ?? 2 * sum;
 
 const rule = gaussLegendre(10);
 /** No low-loss medium met in nature guides waves slower than this share of light's speed (water: 1/9). */
@@ -46,9 +49,10 @@ function echoes({ k, layers }: LayeredMedium): number {
   }, 0);
 }
 
-function ellipseNodes(medium: LayeredMedium, end: number, { distance, sum }: PathReach, density: number): PathNode[] {
+function ellipseNodes(medium: LayeredMedium, end: number, reach: PathReach, density: number): PathNode[] {
+  const { distance } = reach;
   const height = Math.min(0.6 * medium.k, mostGrowth / distance);
-  const phase = (end * (distance + 2 * sum + 2 * echoes(medium))) / 6;
+  const phase = (end * (distance + highest(reach) + 2 * echoes(medium))) / 6;
   const panels = Math.ceil(density * Math.max(3, phase, (0.8 * end) / height));
   const half = Math.PI / (2 * panels);
   return Array.from({ length: panels }, (_, p) =>
@@ -70,10 +74,10 @@ function tailNodes(medium: LayeredMedium, from: number, reach: PathReach, densit
   const window = spectralEnd(
     largestWavenumber(medium),
     { smallestSum: sum, nearestDistance: nearest },
-    tail + Math.log1p(distance / sum),
+    tail + (sum > 0 ? Math.log1p(distance / sum) : 0),
   );
   const end = from + window.end;
-  const widest = Math.min(6 / distance, 3 / sum);
+  const widest = Math.min(6 / distance, 6 / highest(reach));
   const nodes: PathNode[] = [];
   for (let at = from; at < end; ) {
     const width = Math.min(widest, 0.6 * at) / density;

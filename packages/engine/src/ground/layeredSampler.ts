@@ -3,7 +3,7 @@ import { chosenKernels } from "../kernels/chosen";
 import type { Spectrum } from "../kernels/door";
 import type { LayeredMedium } from "./layeredSoil";
 import { buildLayeredSpectrum, type TakenOut } from "./layeredSpectrum";
-import { sumByOctaves } from "./octaveSampler";
+import { sampleByOctaves } from "./octaveSampler";
 import type { GridSampler, Sampler } from "./tablePieces";
 
 export interface LayeredOptions {
@@ -15,10 +15,8 @@ export interface LayeredOptions {
   readonly sum?: Sampler;
 }
 
-/** Distances below this share of the height sum are served by one spectrum. */
-const nearest = 0.25;
-
-const octave = (x: number): number => Math.floor(Math.log2(x));
+/** Distances this many octaves below the height sum are served by one spectrum. */
+const nearOctaves = 3;
 
 /**
  * A function from distances `rho` (m, >= 0) and height sums `s` (m, > 0) to the reflected kernels G_xx, K, G_zz (1/m) and
@@ -29,21 +27,16 @@ export function layeredSampler(
   medium: LayeredMedium,
   { takenOut = null, density = 1, sum = chosenKernels().sumSpectrum }: LayeredOptions = {},
 ): GridSampler {
-  const kept = new Map<string, Spectrum>();
-  const spectrumOf = (far: number, high: number): Spectrum => {
-    const key = `${far} ${high}`;
-    const known = kept.get(key);
-    if (known) return known;
-    const isNear = 2 ** far < nearest * 2 ** high;
-    const reach = { nearest: isNear ? 0 : 2 ** far, distance: 2 ** (far + 1), sum: 2 ** high };
-    const { bent, radial, depth, weights } = buildLayeredSpectrum(medium, reach, takenOut, density);
-    const [horizontal, scalar, vertical, cross] = weights as [Weights, Weights, Weights, Weights];
-    const made = { waves: bent, steep: true, radial, depth, horizontal, scalar, vertical, cross };
-    kept.set(key, made);
-    return made;
-  };
-  const farOf = (distance: number, high: number): number => Math.max(octave(distance), octave(nearest * 2 ** high) - 1);
-  return (rho, s) => sumByOctaves(rho, s, farOf, (r, h, far, high) => sum(spectrumOf(far, high), r, h));
+  return sampleByOctaves(
+    ({ nearest, farthest, smallestSum, largestSum }) => {
+      const reach = { nearest, distance: farthest, sum: smallestSum, largestSum };
+      const { bent, radial, depth, weights } = buildLayeredSpectrum(medium, reach, takenOut, density);
+      const [horizontal, scalar, vertical, cross] = weights as [Weights, Weights, Weights, Weights];
+      return { waves: bent, steep: true, radial, depth, horizontal, scalar, vertical, cross };
+    },
+    sum,
+    nearOctaves,
+  );
 }
 
 type Weights = Spectrum["cross"];

@@ -3,62 +3,84 @@ import type { ComplexPlane, SpectralSums, Spectrum } from "../kernels/door";
 import type { Reach } from "./spectrum";
 import type { GridSampler, Sampler } from "./tablePieces";
 
-/** Distances below this share of the height sum need no octaves of their own. */
-const nearest = 0.5;
 /** Ranges no wider than this (distance over smallest sum, largest sum over smallest) are served by one spectrum. */
 const plain = 40;
+/** Distances this many octaves below the height sum need no octaves of their own. */
+const nearOctaves = 2;
+/** Nor do height sums this many octaves below the distance: there the distance alone ends the integration (spectralEnd). */
+const lowOctaves = 2;
 
 const octave = (x: number): number => Math.floor(Math.log2(x));
 const plane = (length: number): ComplexPlane => ({ re: new Float64Array(length), im: new Float64Array(length) });
 
-/** Places of values by what they belong to. */
-function sorted<Key>(values: Float64Array, keyOf: (x: number) => Key): Map<Key, number[]> {
-  const places = new Map<Key, number[]>();
-  values.forEach((x, p) => {
-    const key = keyOf(x);
-    const list = places.get(key) ?? [];
-    list.push(p);
-    places.set(key, list);
+/** Distances and height sums that one spectrum serves, m; `nearest` and `smallestSum` may be 0, but not both. */
+export interface Octaves {
+  readonly nearest: number;
+  readonly farthest: number;
+  readonly smallestSum: number;
+  readonly largestSum: number;
+}
+
+/** The octaves that distances from 2^far and height sums from 2^high share; `near`: see nearOctaves. */
+function octavesOf(far: number, high: number, near: number): Octaves {
+  if (far <= high - near)
+    return { nearest: 0, farthest: 2 ** (high - near + 1), smallestSum: 2 ** high, largestSum: 2 ** (high + 1) };
+  const isLow = high <= far - lowOctaves;
+  const top = isLow ? far - lowOctaves : high;
+  const smallestSum = isLow ? 0 : 2 ** high;
+  return { nearest: 2 ** far, farthest: 2 ** (far + 1), smallestSum, largestSum: 2 ** (top + 1) };
+}
+
+interface Part {
+  readonly octaves: Octaves;
+  readonly rows: Set<number>;
+  readonly columns: Set<number>;
+}
+
+/** The grid cut into parts, each of some rows and some columns. */
+function partsOf(rho: Float64Array, s: Float64Array, near: number): Map<string, Part> {
+  const parts = new Map<string, Part>();
+  const heights = Array.from(s, octave);
+  rho.forEach((distance, row) => {
+    heights.forEach((high, column) => {
+      const octaves = octavesOf(octave(distance), high, near);
+      const key = `${octaves.farthest} ${octaves.largestSum} ${octaves.smallestSum}`;
+      const part = parts.get(key) ?? { octaves, rows: new Set(), columns: new Set() };
+      part.rows.add(row);
+      part.columns.add(column);
+      parts.set(key, part);
+    });
   });
-  return places;
+  return parts;
 }
 
-/**
- * Sums over a grid put together from parts of it: distances and height sums in the same octaves share a spectrum.
- * `farOf`: octave of a distance, given that of the height sum.
- */
-export function sumByOctaves(
-  rho: Float64Array,
-  s: Float64Array,
-  farOf: (distance: number, high: number) => number,
-  sumPart: (rho: Float64Array, s: Float64Array, far: number, high: number) => SpectralSums,
-): SpectralSums {
-  const count = rho.length * s.length;
-  const sums = { horizontal: plane(count), scalar: plane(count), vertical: plane(count), cross: plane(count) };
-  for (const [high, columns] of sorted(s, octave)) {
-    const partOfS = Float64Array.from(columns, (c) => s[c]!);
-    for (const [far, rows] of sorted(rho, (distance) => farOf(distance, high))) {
-      const partOfRho = Float64Array.from(rows, (r) => rho[r]!);
-      const part = sumPart(partOfRho, partOfS, far, high);
-      for (const kind of ["horizontal", "scalar", "vertical", "cross"] as const)
-        putPart(part[kind], rows, columns, s.length, sums[kind]);
+const picked = (values: Float64Array, places: Set<number>): Float64Array =>
+  Float64Array.from(places, (p) => values[p]!);
+
+/** Sums over a grid put together from parts of it, whose spectra are kept. `near`: see nearOctaves. */
+export function sampleByOctaves(build: (octaves: Octaves) => Spectrum, sum: Sampler, near = nearOctaves): GridSampler {
+  const kept = new Map<string, Spectrum>();
+  return (rho, s) => {
+    const count = rho.length * s.length;
+    const sums = { horizontal: plane(count), scalar: plane(count), vertical: plane(count), cross: plane(count) };
+    for (const [key, { octaves, rows, columns }] of partsOf(rho, s, near)) {
+      const spectrum = kept.get(key) ?? build(octaves);
+      kept.set(key, spectrum);
+      putPart(sum(spectrum, picked(rho, rows), picked(s, columns)), rows, columns, s.length, sums);
     }
-  }
-  return sums;
+    return sums;
+  };
 }
 
-function putPart(
-  part: ComplexPlane,
-  rows: readonly number[],
-  columns: readonly number[],
-  width: number,
-  out: ComplexPlane,
-) {
+function putPart(part: SpectralSums, rows: Set<number>, columns: Set<number>, width: number, sums: SpectralSums): void {
   let from = 0;
   for (const row of rows) {
     for (const column of columns) {
-      out.re[row * width + column] = part.re[from]!;
-      out.im[row * width + column] = part.im[from]!;
+      const to = row * width + column;
+      for (const kind of ["horizontal", "scalar", "vertical", "cross"] as const) {
+        sums[kind].re[to] = part[kind].re[from]!;
+        sums[kind].im[to] = part[kind].im[from]!;
+      }
       from += 1;
     }
   }
@@ -73,23 +95,9 @@ export function octaveSampler(reach: Reach, build: (part: Reach) => Spectrum, su
     const spectrum = build(reach);
     return (rho, s) => sum(spectrum, rho, s);
   }
-  const kept = new Map<string, Spectrum>();
-  const spectrumOf = (far: number, high: number): Spectrum => {
-    const key = `${far} ${high}`;
-    const known = kept.get(key);
-    if (known) return known;
-    const smallestSum = 2 ** high;
-    const isNear = 2 ** far < nearest * smallestSum;
-    const made = build({
-      ...reach,
-      smallestSum,
-      largestSum: 2 * smallestSum,
-      nearestDistance: isNear ? 0 : 2 ** far,
-      largestDistance: 2 ** (far + 1),
-    });
-    kept.set(key, made);
-    return made;
-  };
-  const farOf = (distance: number, high: number): number => Math.max(octave(distance), octave(nearest * 2 ** high) - 1);
-  return (rho, s) => sumByOctaves(rho, s, farOf, (r, h, far, high) => sum(spectrumOf(far, high), r, h));
+  return sampleByOctaves(
+    ({ nearest, farthest, smallestSum, largestSum }) =>
+      build({ ...reach, smallestSum, largestSum, nearestDistance: nearest, largestDistance: farthest }),
+    sum,
+  );
 }
