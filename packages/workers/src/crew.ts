@@ -31,13 +31,15 @@ interface Member<Job, Result> {
   ready: boolean;
 }
 
-export interface Crew {
+export interface Crew<Job> {
   /** Workers there are, counting those that are starting. */
   readonly count: () => number;
   /** Starts workers up to a number, at most the crew's size. */
   readonly hire: (wanted: number) => void;
   /** Hands out tasks until each worker holds `depth`. */
   readonly feed: (depth: number) => void;
+  /** A task given to a worker that is still starting, which then is not waited for. */
+  readonly takeBack: () => Task<Job> | undefined;
   readonly warmUp: () => void;
   /** Ends the workers that still hold what they hold now, after `grace` ms. */
   readonly giveUp: (grace: number) => void;
@@ -47,7 +49,7 @@ export interface Crew {
 /** After so many workers that died before they were ready no more are started: there is something wrong with starting them. */
 const mostStillborn = 2;
 
-export function createCrew<Job, Result>(options: CrewOptions<Job, Result>, events: CrewEvents<Job, Result>): Crew {
+export function createCrew<Job, Result>(options: CrewOptions<Job, Result>, events: CrewEvents<Job, Result>): Crew<Job> {
   const { size, startWorker, later } = options;
   const members = new Set<Member<Job, Result>>();
   let stillborn = 0;
@@ -108,6 +110,7 @@ export function createCrew<Job, Result>(options: CrewOptions<Job, Result>, event
         }
       }
     },
+    takeBack: () => [...members].find(({ ready, held }) => !ready && held.length > 0)?.held.pop(),
     warmUp: () => {
       for (const member of members) member.worker.post({ kind: "warm up" });
     },

@@ -128,6 +128,13 @@ describe("a pool of workers", () => {
     expect(own.length).toBeLessThan(18);
   });
 
+  it("does not wait for workers that are still starting when the thread that owns it has nothing else to do", async () => {
+    const { pool, onResult, results, workers } = bench(3, () => fake(false));
+    await pool.run({ jobs, onResult, own: { work: square, breathe: async () => undefined } });
+    expect(inOrder(results)).toEqual(squares);
+    expect(workers.map(({ ended }) => ended())).toEqual([false, false, false]);
+  });
+
   it("replaces a worker that dies and has its work done again", async () => {
     const { start, finish, workers, results } = bench(2);
     const done = start(jobs);

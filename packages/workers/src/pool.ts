@@ -113,12 +113,16 @@ export function createPool<Job, Result>(options: PoolOptions<Job, Result>): Pool
     finish(batch, "cancelled");
   };
 
-  /** From the end of the queue, so that the workers, which take its front, are met in the middle. */
+  /**
+   * From the end of the queue, so that the workers, which take its front, are met in the middle; then what workers hold
+   * that are still starting, so that it never takes longer than without them.
+   */
   const ownShare = async (batch: Running<Job, Result>, { work, breathe }: Own<Job, Result>): Promise<void> => {
     if (batch.ownAtWork) return;
     batch.ownAtWork = true;
     try {
-      for (let task = batch.queue.pop(); task && running === batch; task = batch.queue.pop()) {
+      const next = () => (running === batch ? (batch.queue.pop() ?? crew.takeBack()) : undefined);
+      for (let task = next(); task; task = next()) {
         settle(task, work(task.job));
         await breathe();
       }

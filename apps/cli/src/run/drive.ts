@@ -21,7 +21,7 @@ export async function drive<T>(
     const step = work.next();
     if (step.done) return step.value;
     onProgress(step.value);
-    if (place && step.value.ahead) await solveAhead(step.value, place);
+    if (place && step.value.ahead) await solveAhead(step.value, place, onProgress);
     if (now() - turn >= patience) {
       await macrotask();
       turn = now();

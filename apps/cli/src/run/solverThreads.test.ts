@@ -62,7 +62,7 @@ describe("threads that solve ahead", () => {
       memory,
       pool: { ...pool, run: ({ own: _, ...batch }) => pool.run(batch) },
     };
-    expect(await solveAhead({ done: 0, of: 1, what: "", ahead }, idle)).toBe("done");
+    expect(await solveAhead({ done: 0, of: 1, what: "", ahead }, idle, () => undefined)).toBe("done");
     expect(memory.held()).toBeGreaterThan(10_000);
   });
 });
