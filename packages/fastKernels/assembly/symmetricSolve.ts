@@ -7,6 +7,8 @@ import { backSubstitute, largestOfRow, largestOfTriangle, layOut, padded } from 
 import { subtractRow } from "./rowStep";
 
 const panelRows: i32 = 16;
+/** Rows updated together, a multiple of 4. */
+const blockRows: i32 = 8;
 /** Bytes of a panel's multipliers for 2 rows: re, im of both, row after row of the panel. */
 const multiplierBytes: usize = 512;
 
@@ -113,18 +115,28 @@ function updateTile(a: usize, b: usize, plane: usize, panel: usize, multipliers:
   v128.store(b + plane, d1, 16);
 }
 
-/** Subtracts the panel's part from all rows below it, right of the diagonal. */
+/**
+ * Subtracts the panel's part from all rows below it, right of the diagonal. Rows go in blocks, so that a group of the
+ * packed panel serves all of them while it is at hand.
+ */
 function updateBelow(re: usize, plane: usize, n4: i32, stride: usize, from: i32, to: i32, work: usize): void {
-  const packed = work + multiplierBytes;
+  const packed = work + usize(blockRows / 2) * multiplierBytes;
   packPanel(re, plane, stride, from, to, packed);
   const groupBytes = usize(64 * (to - from));
-  for (let i = to; i < n4; i += 2) {
-    packMultipliers(re, plane, stride, from, to, i, work);
-    let column = usize(8 * (i & ~3));
-    let panel = packed + (usize((i & ~3) - to) >> 2) * groupBytes;
-    const row = re + usize(i) * stride;
-    for (; column < stride; column += 32) {
-      updateTile(row + column, row + stride + column, plane, panel, work, to - from);
+  for (let i = to; i < n4; i += blockRows) {
+    const pairs = min(blockRows, n4 - i) >> 1;
+    for (let pair = 0; pair < pairs; pair++) {
+      packMultipliers(re, plane, stride, from, to, i + 2 * pair, work + usize(pair) * multiplierBytes);
+    }
+    let panel = packed + (usize(i - to) >> 2) * groupBytes;
+    // Pairs of rows that reach up to the group of columns: two more with each, until it is all of them.
+    let reaching = 2;
+    for (let column = usize(8 * i); column < stride; column += 32) {
+      for (let pair = 0; pair < min(reaching, pairs); pair++) {
+        const a = re + usize(i + 2 * pair) * stride + column;
+        updateTile(a, a + stride, plane, panel, work + usize(pair) * multiplierBytes, to - from);
+      }
+      reaching += 2;
       panel += groupBytes;
     }
   }
@@ -132,7 +144,7 @@ function updateBelow(re: usize, plane: usize, n4: i32, stride: usize, from: i32,
 
 /**
  * Planes re, im: n x n numbers, in room for padded(n) rows of padded(n) + padded(count); b: `count` x n (im behind re), x:
- * `count` x padded(n); work: 512 bytes and 256 a column. Writes the largest number of the matrix, the smallest pivot and
+ * `count` x padded(n); work: 2048 bytes and 256 a column. Writes the largest number of the matrix, the smallest pivot and
  * the largest number met to `report`.
  */
 export function solveUnpivoted(

@@ -33,7 +33,7 @@ function takeRoom(matrix: Matrix, sides: Vectors): Operands {
   const columns = padded(n) + padded(sides.count);
   const [re, im] = [room.take(8 * padded(n) * columns), room.take(8 * padded(n) * columns)];
   const [b, x] = [room.take(16 * n * sides.count), room.take(16 * padded(n) * sides.count)];
-  const [sums, work, report] = [room.take(8 * n), room.take(512 + 256 * columns), room.take(24)];
+  const [sums, work, report] = [room.take(8 * n), room.take(2048 + 256 * columns), room.take(24)];
   return { room, matrix, sides, re, im, b, x, sums, work, report };
 }
 
