@@ -27,6 +27,7 @@ function driver(step: number, stopAfter = Number.POSITIVE_INFINITY) {
     },
     stopped: () => breaths >= stopAfter,
     report: ({ done }: Progress) => void seen.push(done),
+    solveAhead: async (_: Progress): Promise<"done" | "cancelled"> => "done",
   };
 }
 
@@ -41,6 +42,28 @@ describe("drive", () => {
     expect(slow.seen.length).toBeGreaterThan(3);
     expect(slow.seen.length).toBeLessThan(8);
     expect(slow.seen).toEqual([...slow.seen].sort((a, b) => a - b));
+  });
+
+  it("has solved ahead what is announced before it goes on, and stops where that was cancelled", async () => {
+    const steps: string[] = [];
+    function* announcing(): Generator<Progress, string> {
+      for (const done of [1, 2]) {
+        yield { done, of: 2, what: "heights", ahead: [] };
+        steps.push(`step ${done}`);
+      }
+      return "result";
+    }
+    const solving = (outcome: "done" | "cancelled") => ({
+      ...driver(1),
+      solveAhead: async ({ done }: Progress) => {
+        steps.push(`solved ${done}`);
+        return outcome;
+      },
+    });
+    expect(await drive(announcing(), solving("done"))).toEqual({ result: "result" });
+    expect(steps.splice(0)).toEqual(["solved 1", "step 1", "solved 2", "step 2"]);
+    expect(await drive(announcing(), solving("cancelled"))).toBe("stopped");
+    expect(steps).toEqual(["solved 1"]);
   });
 
   it("stops between slices and lets the work put its things away", async () => {

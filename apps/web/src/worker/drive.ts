@@ -11,6 +11,8 @@ export interface Driver {
   readonly breathe: () => Promise<void>;
   readonly stopped: () => boolean;
   readonly report: (progress: Progress) => void;
+  /** Does what the question announced; "cancelled" when it was told to stop meanwhile. */
+  readonly solveAhead: (progress: Progress) => Promise<"done" | "cancelled">;
 }
 
 /** The generator's result, or "stopped" when the driver was told to stop; the generator is closed then. */
@@ -19,15 +21,16 @@ export async function drive<Result>(
   driver: Driver,
 ): Promise<{ readonly result: Result } | "stopped"> {
   let sliceEnd = driver.now() + sliceLength;
-  let latest: Progress | null = null;
   for (;;) {
     const step = work.next();
     if (step.done) return { result: step.value };
-    latest = step.value;
-    if (driver.now() < sliceEnd) continue;
-    driver.report(latest);
+    const announced = step.value.ahead !== undefined;
+    if (!announced && driver.now() < sliceEnd) continue;
+    driver.report(step.value);
     await driver.breathe();
-    if (driver.stopped()) {
+    const stopped =
+      driver.stopped() || (announced && (await driver.solveAhead(step.value)) === "cancelled") || driver.stopped();
+    if (stopped) {
       work.return(undefined as never);
       return "stopped";
     }

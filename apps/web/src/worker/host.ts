@@ -1,13 +1,16 @@
-/** The worker: the one place of the page that calls the engine. Reads the file, runs the question, reports on the way. */
-import { findQuestion, questions } from "@feedpath/engine";
+/** The worker that answers, and the one place of the page that runs a question: reads the file, runs it, reports on the way. */
+import { type Answer, chooseKernels, findQuestion, type Progress, questions, type Refusal } from "@feedpath/engine";
+import { fastKernels } from "@feedpath/fast-kernels";
 import { visibleLine } from "@feedpath/report";
 import { catalogueVersion, readStation } from "@feedpath/station-file";
+import { type Asked, createAnswerMemory, solveAhead } from "@feedpath/workers";
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import { drive } from "./drive";
 import type { FromWorker, QuestionListing, ToWorker } from "./messages";
 import { outlineEntries } from "./outline";
 import { readParameters } from "./readParameters";
+import { openSolvers } from "./solvers";
 
 type Ask = Extract<ToWorker, { kind: "ask" }>;
 
@@ -56,20 +59,53 @@ async function ask({ run, text, fileName, measured, question: id, parameters: ty
     program: __FEEDPATH_VERSION__,
     catalogue: catalogueVersion,
     fileHash: bytesToHex(sha256(utf8ToBytes(read.normalised))),
+    kept: solvers.memory,
   };
-  const outcome = await drive(question.run(station, asked.parameters, context), {
+  const result = await answerTo({ question, station, parameters: asked.parameters, context }, run);
+  if (result === "stopped") return say({ kind: "stopped", run });
+  // Asked for after the first answer, which must not wait for it, and while the server that gave the page is there.
+  void loadHandOver().catch(() => undefined);
+  if ("refused" in result) return say({ kind: "refused", run, refusal: result });
+  say({ kind: "answered", run, answer: result });
+  warmUpOnce();
+  const { makeDepth } = await loadHandOver();
+  say({ kind: "depth", run, depth: makeDepth(result) });
+}
+
+async function answerTo(asked: Asked, run: number): Promise<Answer | Refusal | "stopped"> {
+  const known = answers.get(asked);
+  if (known) return known;
+  const { question, station, parameters, context } = asked;
+  // What is announced stays here: the page has no use for it.
+  const report = ({ done, of, what }: Progress): void => say({ kind: "progress", run, progress: { done, of, what } });
+  const outcome = await drive(question.run(station, parameters, context), {
     now: () => performance.now(),
     breathe,
     stopped: () => current !== run,
-    report: (progress) => say({ kind: "progress", run, progress }),
+    report,
+    solveAhead: (progress) => solveAhead(progress, solvers, report),
   });
-  if (outcome === "stopped") return say({ kind: "stopped", run });
-  // Asked for after the first answer, which must not wait for it, and while the server that gave the page is there.
-  void loadHandOver().catch(() => undefined);
-  if ("refused" in outcome.result) return say({ kind: "refused", run, refusal: outcome.result });
-  say({ kind: "answered", run, answer: outcome.result });
-  const { makeDepth } = await loadHandOver();
-  say({ kind: "depth", run, depth: makeDepth(outcome.result) });
+  if (outcome === "stopped") return outcome;
+  answers.set(asked, outcome.result);
+  return outcome.result;
+}
+
+chooseKernels(fastKernels);
+const solvers = openSolvers(breathe);
+const answers = createAnswerMemory();
+
+let warm = false;
+
+/** After the first answer, which must not wait for it. */
+function warmUpOnce(): void {
+  if (!warm) solvers.pool.warmUp();
+  warm = true;
+}
+
+/** The run that goes on from here; what the one before still had solved ahead is given up. */
+function makeCurrent(run: number): void {
+  current = run;
+  solvers.pool.cancel();
 }
 
 const listing: readonly QuestionListing[] = questions.map(({ id, asked, group, about, parameters }) => ({
@@ -84,9 +120,9 @@ say({ kind: "questions", questions: listing });
 self.onmessage = async ({ data }: MessageEvent<ToWorker>) => {
   try {
     if (data.kind === "stop") {
-      if (data.run === current) current = -data.run;
+      if (data.run === current) makeCurrent(-data.run);
     } else if (data.kind === "ask") {
-      current = data.run;
+      makeCurrent(data.run);
       await ask(data);
     } else {
       const { makeSheet } = await loadHandOver();
