@@ -2,17 +2,18 @@
  * The way of integration over the horizontal wavenumber for soil in layers. Waves guided by a low-loss layer are poles
  * next to the real axis: half an ellipse goes around them through the first quadrant, then the real axis on.
  */
+import type { ComplexPlane } from "../kernels/door";
 import { gaussLegendre } from "../numerics/gaussLegendre";
 import { type LayeredMedium, largestWavenumber } from "./layeredSoil";
 import { decayingRoot } from "./soilMedium";
 import { spectralEnd } from "./spectralEnd";
 
-/** One node: horizontal wavenumber (rad/m) and weight, dkr included. */
-export interface PathNode {
-  readonly re: number;
-  readonly im: number;
-  readonly weightRe: number;
-  readonly weightIm: number;
+/** Horizontal wavenumbers (rad/m) and weights, dkr included, in order. */
+export interface PathNodes {
+  /** So many of the first nodes lie off the real axis. */
+  readonly bent: number;
+  readonly radial: ComplexPlane;
+  readonly weight: ComplexPlane;
 }
 
 /** Distances the nodes must serve, m: rho from `nearest` to `distance`, s from `sum` to `largestSum`, or to twice `sum`. */
@@ -49,55 +50,61 @@ function echoes({ k, layers }: LayeredMedium): number {
   }, 0);
 }
 
-function ellipseNodes(medium: LayeredMedium, end: number, reach: PathReach, density: number): PathNode[] {
-  const { distance } = reach;
-  const height = Math.min(0.6 * medium.k, mostGrowth / distance);
-  const phase = (end * (distance + highest(reach) + 2 * echoes(medium))) / 6;
-  const panels = Math.ceil(density * Math.max(3, phase, (0.8 * end) / height));
-  const half = Math.PI / (2 * panels);
-  return Array.from({ length: panels }, (_, p) =>
-    [...rule.points].map((x, i) => {
-      const t = half * (2 * p + 1 + x);
-      const w = half * rule.weights[i]!;
-      return {
-        re: (end / 2) * (1 - Math.cos(t)),
-        im: height * Math.sin(t),
-        weightRe: w * (end / 2) * Math.sin(t),
-        weightIm: w * height * Math.cos(t),
-      };
-    }),
-  ).flat();
+const perPanel = rule.points.length;
+
+/** Panels of the half-ellipse that ends at `end`. */
+function ellipsePanels(medium: LayeredMedium, end: number, height: number, reach: PathReach, density: number): number {
+  const phase = (end * (reach.distance + highest(reach) + 2 * echoes(medium))) / 6;
+  return Math.ceil(density * Math.max(3, phase, (0.8 * end) / height));
 }
 
-function tailNodes(medium: LayeredMedium, from: number, reach: PathReach, density: number): PathNode[] {
+function putEllipse({ radial, weight }: PathNodes, panels: number, end: number, height: number): void {
+  const half = Math.PI / (2 * panels);
+  for (let n = 0; n < panels * perPanel; n++) {
+    const t = half * (2 * Math.floor(n / perPanel) + 1 + rule.points[n % perPanel]!);
+    const w = half * rule.weights[n % perPanel]!;
+    radial.re[n] = (end / 2) * (1 - Math.cos(t));
+    radial.im[n] = height * Math.sin(t);
+    weight.re[n] = w * (end / 2) * Math.sin(t);
+    weight.im[n] = w * height * Math.cos(t);
+  }
+}
+
+/** Edges of the panels of the real axis from `from` on. */
+function tailEdges(from: number, end: number, reach: PathReach, density: number): number[] {
+  const widest = Math.min(6 / reach.distance, 6 / highest(reach));
+  const edges = [from];
+  for (let at = from; at < end; ) {
+    const width = Math.min(widest, 0.6 * at) / density;
+    at = at + 1.2 * width >= end ? end : at + width;
+    edges.push(at);
+  }
+  return edges;
+}
+
+/** Nodes over kr from 0 on, those off the real axis first. `density` 2 doubles the panels, to see what is left. */
+export function pathNodes(medium: LayeredMedium, reach: PathReach, density = 1): PathNodes {
   const { nearest, distance, sum } = reach;
+  const from = ellipseEnd(medium);
+  const height = Math.min(0.6 * medium.k, mostGrowth / distance);
   const window = spectralEnd(
     largestWavenumber(medium),
     { smallestSum: sum, nearestDistance: nearest },
     tail + (sum > 0 ? Math.log1p(distance / sum) : 0),
   );
-  const end = from + window.end;
-  const widest = Math.min(6 / distance, 6 / highest(reach));
-  const nodes: PathNode[] = [];
-  for (let at = from; at < end; ) {
-    const width = Math.min(widest, 0.6 * at) / density;
-    const to = at + 1.2 * width >= end ? end : at + width;
-    rule.points.forEach((x, i) => {
-      const re = (at + to) / 2 + ((to - at) / 2) * x;
-      const weightRe = ((to - at) / 2) * rule.weights[i]! * window.share(re - from);
-      nodes.push({ re, im: 0, weightRe, weightIm: 0 });
-    });
-    at = to;
+  const panels = ellipsePanels(medium, from, height, reach, density);
+  const edges = tailEdges(from, from + window.end, reach, density);
+  const bent = panels * perPanel;
+  const count = bent + (edges.length - 1) * perPanel;
+  const plane = (): ComplexPlane => ({ re: new Float64Array(count), im: new Float64Array(count) });
+  const nodes = { bent, radial: plane(), weight: plane() };
+  putEllipse(nodes, panels, from, height);
+  for (let n = bent; n < count; n++) {
+    const p = Math.floor((n - bent) / perPanel);
+    const half = (edges[p + 1]! - edges[p]!) / 2;
+    const re = edges[p]! + half * (1 + rule.points[n % perPanel]!);
+    nodes.radial.re[n] = re;
+    nodes.weight.re[n] = half * rule.weights[n % perPanel]! * window.share(re - from);
   }
   return nodes;
-}
-
-/** Nodes over kr from 0 on, those off the real axis first. `density` 2 doubles the panels, to see what is left. */
-export function pathNodes(
-  medium: LayeredMedium,
-  reach: PathReach,
-  density = 1,
-): { readonly bent: PathNode[]; readonly straight: PathNode[] } {
-  const end = ellipseEnd(medium);
-  return { bent: ellipseNodes(medium, end, reach, density), straight: tailNodes(medium, end, reach, density) };
 }

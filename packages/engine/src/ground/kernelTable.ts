@@ -10,11 +10,11 @@ import type { Reach } from "./spectrum";
 import { bandsOf, type SumRange } from "./tableBands";
 import { type Axes, type GridSampler, type Piece, planesOf, samplePieces, sizesOf } from "./tablePieces";
 
-const termsInU = 12;
+const termsInU = 16;
 /** Tried in turn until the s axis is resolved; what the last leaves unresolved is reported. */
 const termsInS = [8, 12, 18, 32];
 /** Pieces of the u axis to begin with, and the shortest they are halved to. */
-const firstPiece = 2;
+const firstPiece = 3;
 const shortestPiece = 1 / 16;
 /** Error allowed, relative to the largest value of the same kernel (times distance) in the band. */
 const tolerance = 3e-7;

@@ -1,9 +1,9 @@
 /** What layers reflect, sampled along the deformed path: all that does not hang on distance and height, but its range. */
 import type { ComplexPlane } from "../kernels/door";
-import { add, type Complex, complex, divide, multiply, negate, scale, subtract } from "../numerics/complex";
-import { type PathNode, type PathReach, pathNodes } from "./deformedPath";
-import { type LayeredMedium, layeredReflection } from "./layeredSoil";
-import { decayingRoot } from "./soilMedium";
+import { type Complex, zero } from "../numerics/complex";
+import { divideInto, lowerRootInto } from "../numerics/complexInto";
+import { type PathReach, pathNodes } from "./deformedPath";
+import { type LayeredMedium, writeImmittance } from "./layeredSoil";
 
 /** Constant coefficients taken out of the spectra of K, G_zz and T: images of strength `scalar`, `vertical`, `cross`. */
 export interface TakenOut {
@@ -22,11 +22,6 @@ export interface LayeredSpectrum {
   readonly weights: readonly ComplexPlane[];
 }
 
-const put = (plane: ComplexPlane, n: number, value: Complex): void => {
-  plane.re[n] = value.re;
-  plane.im[n] = value.im;
-};
-
 /** Spectrum for distances and heights of a reach. */
 export function buildLayeredSpectrum(
   medium: LayeredMedium,
@@ -34,45 +29,64 @@ export function buildLayeredSpectrum(
   takenOut: TakenOut | null,
   density: number,
 ): LayeredSpectrum {
-  const { bent, straight } = pathNodes(medium, reach, density);
-  const nodes = [...bent, ...straight];
-  const plane = (): ComplexPlane => ({ re: new Float64Array(nodes.length), im: new Float64Array(nodes.length) });
-  const spectrum = {
-    bent: bent.length,
-    radial: plane(),
-    depth: plane(),
-    weights: [plane(), plane(), plane(), plane()],
-  };
-  nodes.forEach((node, n) => {
-    fillNode(spectrum, n, node, medium, takenOut);
-  });
+  const { bent, radial, weight } = pathNodes(medium, reach, density);
+  const count = radial.re.length;
+  const plane = (): ComplexPlane => ({ re: new Float64Array(count), im: new Float64Array(count) });
+  const spectrum = { bent, radial, depth: plane(), weights: [plane(), plane(), plane(), plane()] };
+  const images = takenOut ?? nothing;
+  for (let n = 0; n < count; n++) fillNode(spectrum, n, weight.re[n]!, weight.im[n]!, medium, images);
   return spectrum;
 }
 
+const nothing: TakenOut = { scalar: zero, vertical: zero, cross: zero };
+
+/** Surface immittances (4), kz, tm, te, difference, weight for J0: re and im each. */
+const x = new Float64Array(14);
+
+function putProduct(plane: ComplexPlane, n: number, ar: number, ai: number, br: number, bi: number): void {
+  plane.re[n] = ar * br - ai * bi;
+  plane.im[n] = ar * bi + ai * br;
+}
+
 function fillNode(
-  spectrum: LayeredSpectrum,
+  { radial, depth, weights }: LayeredSpectrum,
   n: number,
-  node: PathNode,
+  stepRe: number,
+  stepIm: number,
   medium: LayeredMedium,
-  takenOut: TakenOut | null,
+  { scalar, vertical, cross }: TakenOut,
 ): void {
   const k2 = medium.k ** 2;
-  const kr = complex(node.re, node.im);
-  const krSquared = multiply(kr, kr);
-  const kzSquared = subtract(complex(k2), krSquared);
-  const kz = decayingRoot(kzSquared);
-  const { tm, te } = layeredReflection(kz, medium);
-  const difference = divide(subtract(te, tm), krSquared);
-  const weight = multiply(scale(kr, 1 / (4 * Math.PI)), complex(node.weightRe, node.weightIm));
-  const forJ0 = divide(weight, multiply(complex(0, 1), kz));
-  const less = (f: Complex, constant: Complex | undefined): Complex => (constant ? subtract(f, constant) : f);
-  const scalar = less(add(tm, scale(difference, k2)), takenOut?.scalar);
-  const vertical = less(negate(add(tm, multiply(kzSquared, difference))), takenOut?.vertical);
-  const cross = less(subtract(tm, te), takenOut?.cross);
-  put(spectrum.radial, n, kr);
-  put(spectrum.depth, n, kz);
-  [te, scalar, vertical].forEach((f, i) => {
-    put(spectrum.weights[i]!, n, multiply(f, forJ0));
-  });
-  put(spectrum.weights[3]!, n, multiply(cross, weight));
+  const re = radial.re[n]!;
+  const im = radial.im[n]!;
+  const radialRe = re * re - im * im;
+  const radialIm = 2 * re * im;
+  lowerRootInto(x, 4, k2 - radialRe, -radialIm);
+  const kzRe = x[4]!;
+  const kzIm = x[5]!;
+  writeImmittance(kzRe, kzIm, medium, x);
+  divideInto(x, 6, x[0]! - kzRe, x[1]! - kzIm, x[0]! + kzRe, x[1]! + kzIm);
+  divideInto(x, 8, kzRe - x[2]!, kzIm - x[3]!, kzRe + x[2]!, kzIm + x[3]!);
+  const tmRe = x[6]!;
+  const tmIm = x[7]!;
+  const teRe = x[8]!;
+  const teIm = x[9]!;
+  divideInto(x, 10, teRe - tmRe, teIm - tmIm, radialRe, radialIm);
+  const dRe = x[10]!;
+  const dIm = x[11]!;
+  const weightRe = (re * stepRe - im * stepIm) / (4 * Math.PI);
+  const weightIm = (re * stepIm + im * stepRe) / (4 * Math.PI);
+  // For J0 over j kz.
+  divideInto(x, 12, weightRe, weightIm, -kzIm, kzRe);
+  const wRe = x[12]!;
+  const wIm = x[13]!;
+  depth.re[n] = kzRe;
+  depth.im[n] = kzIm;
+  putProduct(weights[0]!, n, teRe, teIm, wRe, wIm);
+  putProduct(weights[1]!, n, tmRe + k2 * dRe - scalar.re, tmIm + k2 * dIm - scalar.im, wRe, wIm);
+  const squareRe = k2 - radialRe;
+  const upRe = -(tmRe + squareRe * dRe + radialIm * dIm) - vertical.re;
+  const upIm = -(tmIm + squareRe * dIm - radialIm * dRe) - vertical.im;
+  putProduct(weights[2]!, n, upRe, upIm, wRe, wIm);
+  putProduct(weights[3]!, n, tmRe - teRe - cross.re, tmIm - teIm - cross.im, weightRe, weightIm);
 }

@@ -1,6 +1,6 @@
 /** Reflection of plane waves, propagating and evanescent, at a homogeneous half-space. e^{+jwt}, roots with Im <= 0. */
-import { add, type Complex, complex, divide, multiply, scale, subtract } from "../numerics/complex";
-import { decayingRoot } from "./soilMedium";
+import { type Complex, complex } from "../numerics/complex";
+import { divideInto, lowerRootInto } from "../numerics/complexInto";
 
 export interface Reflection {
   /** Vertical wavenumber in the soil, rad/m. */
@@ -14,20 +14,37 @@ export interface Reflection {
 }
 
 /**
- * Coefficients for vertical wavenumber `kz` (rad/m, Im <= 0) in the air with wavenumber `k` (rad/m), over complex
- * relative permittivity `eps`. Formulae of a half-space as in Michalski and Zheng 1990 (from memory), derived anew.
+ * Writes re, im of soilDepth, tm, te and difference for vertical wavenumber kz = `re` + j `im` (rad/m, Im <= 0) in the air
+ * with wavenumber `k` (rad/m), over complex relative permittivity `eps`. Formulae of a half-space as in Michalski and Zheng
+ * 1990 (from memory), derived anew.
  */
-export function reflection(kz: Complex, k: number, eps: Complex): Reflection {
-  const step = complex(1 - eps.re, -eps.im);
-  const k1 = decayingRoot(subtract(multiply(kz, kz), scale(step, k * k)));
-  const epsKz = multiply(eps, kz);
-  const tmSum = add(k1, epsKz);
-  const teSum = add(kz, k1);
+export function writeReflection(re: number, im: number, k: number, eps: Complex, out: Float64Array): void {
+  const stepRe = 1 - eps.re;
+  const stepIm = -eps.im;
+  lowerRootInto(out, 0, re * re - im * im - stepRe * k * k, 2 * re * im - stepIm * k * k);
+  const k1Re = out[0]!;
+  const k1Im = out[1]!;
+  const epsRe = eps.re * re - eps.im * im;
+  const epsIm = eps.re * im + eps.im * re;
+  const tmRe = k1Re + epsRe;
+  const tmIm = k1Im + epsIm;
+  const teRe = re + k1Re;
+  const teIm = im + k1Im;
+  divideInto(out, 2, k1Re - epsRe, k1Im - epsIm, tmRe, tmIm);
   // te = (kz - k1)/(kz + k1), extended with its denominator: no cancellation at grazing or dense soil.
+  divideInto(out, 4, stepRe * k * k, stepIm * k * k, teRe * teRe - teIm * teIm, 2 * teRe * teIm);
+  divideInto(out, 6, 2 * stepRe, 2 * stepIm, teRe * tmRe - teIm * tmIm, teRe * tmIm + teIm * tmRe);
+}
+
+const eight = new Float64Array(8);
+
+/** Coefficients for vertical wavenumber `kz`, see writeReflection. */
+export function reflection(kz: Complex, k: number, eps: Complex): Reflection {
+  writeReflection(kz.re, kz.im, k, eps, eight);
   return {
-    soilDepth: k1,
-    tm: divide(subtract(k1, epsKz), tmSum),
-    te: divide(scale(step, k * k), multiply(teSum, teSum)),
-    difference: divide(scale(step, 2), multiply(teSum, tmSum)),
+    soilDepth: complex(eight[0]!, eight[1]!),
+    tm: complex(eight[2]!, eight[3]!),
+    te: complex(eight[4]!, eight[5]!),
+    difference: complex(eight[6]!, eight[7]!),
   };
 }

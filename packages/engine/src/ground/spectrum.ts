@@ -4,10 +4,10 @@
  * near kz = 0 (surface-wave pole) and near the branch point of nearly lossless soil.
  */
 import type { ComplexPlane, Spectrum } from "../kernels/door";
-import { add, type Complex, complex, negate, scale, subtract, zero } from "../numerics/complex";
+import { type Complex, zero } from "../numerics/complex";
 import { gaussLegendre } from "../numerics/gaussLegendre";
 import { type QuasiStaticImages, quasiStaticImages } from "./quasiStaticImages";
-import { reflection } from "./reflection";
+import { writeReflection } from "./reflection";
 import { contrast } from "./soilMedium";
 import { spectralEnd } from "./spectralEnd";
 
@@ -66,13 +66,22 @@ export interface SpectralNode {
   readonly weight: number;
 }
 
-function gaussNodes(edges: readonly number[]): SpectralNode[] {
-  const nodes: SpectralNode[] = [];
-  for (let p = 1; p < edges.length; p++) {
+/** The same of many nodes, ascending. */
+export interface Nodes {
+  readonly depth: Float64Array;
+  readonly weight: Float64Array;
+}
+
+function gaussNodes(edges: readonly number[]): Nodes {
+  const { points, weights } = rule;
+  const count = points.length * (edges.length - 1);
+  const nodes = { depth: new Float64Array(count), weight: new Float64Array(count) };
+  for (let p = 1, n = 0; p < edges.length; p++) {
     const half = (edges[p]! - edges[p - 1]!) / 2;
-    rule.points.forEach((x, i) => {
-      nodes.push({ depth: edges[p - 1]! + half * (1 + x), weight: half * rule.weights[i]! });
-    });
+    for (let i = 0; i < points.length; i++, n++) {
+      nodes.depth[n] = edges[p - 1]! + half * (1 + points[i]!);
+      nodes.weight[n] = half * weights[i]!;
+    }
   }
   return nodes;
 }
@@ -81,23 +90,33 @@ function gaussNodes(edges: readonly number[]): SpectralNode[] {
  * Integration nodes over real kz from 0 to k, then over the decay until e^-tail at the smallest height sum, or earlier
  * where all distances are large against it.
  */
+export function manyNodes(
+  k: number,
+  eps: Complex,
+  reach: Reach,
+  tail: number,
+): { readonly propagating: Nodes; readonly evanescent: Nodes } {
+  const first = k / Math.sqrt(contrast(eps));
+  const widest = (2.4 * Math.PI) / (reach.largestSum + reach.largestDistance);
+  const { end, share } = spectralEnd(k * Math.sqrt(contrast(eps)), reach, tail);
+  const widestDecay = Math.min(widest, 6 / reach.smallestSum);
+  const { depth, weight } = gaussNodes(panelEdges(end, first, widestDecay, soilBranch(k, eps)));
+  for (let n = 0; n < depth.length; n++) weight[n]! *= share(depth[n]!);
+  return { propagating: gaussNodes(panelEdges(k, first, widest, [])), evanescent: { depth, weight } };
+}
+
+const oneByOne = ({ depth, weight }: Nodes): SpectralNode[] =>
+  Array.from(depth, (d, n) => ({ depth: d, weight: weight[n]! }));
+
+/** `manyNodes` as lists. */
 export function spectralNodes(
   k: number,
   eps: Complex,
   reach: Reach,
   tail: number,
 ): { propagating: SpectralNode[]; evanescent: SpectralNode[] } {
-  const first = k / Math.sqrt(contrast(eps));
-  const widest = (2.4 * Math.PI) / (reach.largestSum + reach.largestDistance);
-  const { end, share } = spectralEnd(k * Math.sqrt(contrast(eps)), reach, tail);
-  const widestDecay = Math.min(widest, 6 / reach.smallestSum);
-  return {
-    propagating: gaussNodes(panelEdges(k, first, widest, [])),
-    evanescent: gaussNodes(panelEdges(end, first, widestDecay, soilBranch(k, eps))).map(({ depth, weight }) => ({
-      depth,
-      weight: weight * share(depth),
-    })),
-  };
+  const { propagating, evanescent } = manyNodes(k, eps, reach, tail);
+  return { propagating: oneByOne(propagating), evanescent: oneByOne(evanescent) };
 }
 
 /**
@@ -105,11 +124,12 @@ export function spectralNodes(
  * of the free-space kernel at the same distance, inside the reach.
  */
 export function buildSpectrum(k: number, eps: Complex, reach: Reach): Spectrum {
-  const { propagating, evanescent } = spectralNodes(k, eps, reach, impedanceTail);
-  const count = propagating.length + evanescent.length;
+  const { propagating, evanescent } = manyNodes(k, eps, reach, impedanceTail);
+  const waves = propagating.depth.length;
+  const count = waves + evanescent.depth.length;
   const plane = (): ComplexPlane => ({ re: new Float64Array(count), im: new Float64Array(count) });
   const spectrum = {
-    waves: propagating.length,
+    waves,
     steep: reach.steep,
     depth: plane(),
     radial: plane(),
@@ -119,9 +139,10 @@ export function buildSpectrum(k: number, eps: Complex, reach: Reach): Spectrum {
     cross: plane(),
   };
   const images = reach.lessImages ? quasiStaticImages(eps) : noImages;
-  [...propagating, ...evanescent].forEach((node, n) => {
-    fillNode(spectrum, n, node, { k, eps, images, propagating: n < propagating.length });
-  });
+  const filling = { k, eps, images };
+  for (let n = 0; n < waves; n++) fillNode(spectrum, n, propagating.depth[n]!, propagating.weight[n]!, filling);
+  for (let e = 0; e + waves < count; e++)
+    fillNode(spectrum, waves + e, evanescent.depth[e]!, evanescent.weight[e]!, filling);
   return spectrum;
 }
 
@@ -131,28 +152,36 @@ interface Filling {
   readonly k: number;
   readonly eps: Complex;
   readonly images: QuasiStaticImages;
-  readonly propagating: boolean;
 }
 
-const put = (plane: ComplexPlane, n: number, value: Complex): void => {
-  plane.re[n] = value.re;
-  plane.im[n] = value.im;
-};
+const eight = new Float64Array(8);
 
 /** Weights of one node: F/(4 pi j) and so on, F from reflection(), less the images. */
-function fillNode(spectrum: Spectrum, n: number, node: SpectralNode, { k, eps, images, propagating }: Filling): void {
-  const kz = propagating ? complex(node.depth) : complex(0, -node.depth);
-  const kzSquared = propagating ? node.depth ** 2 : -(node.depth ** 2);
-  const radial = Math.sqrt(k * k - kzSquared);
-  const { tm, te, difference } = reflection(kz, k, eps);
-  const w = node.weight / (4 * Math.PI);
-  const weigh = (f: Complex): Complex => (propagating ? complex(w * f.im, -w * f.re) : scale(f, w));
-  const scalar = add(tm, scale(difference, k * k));
-  const vertical = negate(add(tm, scale(difference, kzSquared)));
-  put(spectrum.depth, n, kz);
-  spectrum.radial.re[n] = radial;
-  put(spectrum.horizontal, n, weigh(te));
-  put(spectrum.scalar, n, weigh(subtract(scalar, images.scalar)));
-  put(spectrum.vertical, n, weigh(subtract(vertical, images.vertical)));
-  put(spectrum.cross, n, scale(add(scale(difference, radial * radial), images.cross), -w * node.depth));
+function fillNode(spectrum: Spectrum, n: number, depth: number, weight: number, { k, eps, images }: Filling): void {
+  const { horizontal, scalar, vertical, cross } = spectrum;
+  const isWave = n < spectrum.waves;
+  const square = isWave ? depth * depth : -depth * depth;
+  const radialSquared = k * k - square;
+  writeReflection(isWave ? depth : 0, isWave ? 0 : -depth, k, eps, eight);
+  const tmRe = eight[2]!;
+  const tmIm = eight[3]!;
+  const differenceRe = eight[6]!;
+  const differenceIm = eight[7]!;
+  const w = weight / (4 * Math.PI);
+  spectrum.radial.re[n] = Math.sqrt(radialSquared);
+  spectrum.depth.re[n] = isWave ? depth : 0;
+  spectrum.depth.im[n] = isWave ? 0 : -depth;
+  putWeighted(horizontal, n, w, isWave, eight[4]!, eight[5]!);
+  const scalarRe = tmRe + k * k * differenceRe - images.scalar.re;
+  putWeighted(scalar, n, w, isWave, scalarRe, tmIm + k * k * differenceIm - images.scalar.im);
+  const verticalRe = -(tmRe + square * differenceRe) - images.vertical.re;
+  putWeighted(vertical, n, w, isWave, verticalRe, -(tmIm + square * differenceIm) - images.vertical.im);
+  cross.re[n] = -w * depth * (radialSquared * differenceRe + images.cross.re);
+  cross.im[n] = -w * depth * (radialSquared * differenceIm + images.cross.im);
+}
+
+/** Puts w f, divided by j for a wave. */
+function putWeighted(plane: ComplexPlane, n: number, w: number, isWave: boolean, re: number, im: number): void {
+  plane.re[n] = isWave ? w * im : w * re;
+  plane.im[n] = isWave ? -w * re : w * im;
 }

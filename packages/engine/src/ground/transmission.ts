@@ -1,8 +1,8 @@
 /** Power that plane waves, propagating and evanescent, carry into soil. e^{+jwt}. */
-import { add, type Complex, divide, magnitudeSquared, multiply, one, scale } from "../numerics/complex";
+import { add, type Complex, magnitudeSquared } from "../numerics/complex";
 import { vacuumImpedance } from "../numerics/vacuum";
 import type { SurfaceImmittance } from "./layeredSoil";
-import { reflection } from "./reflection";
+import { writeReflection } from "./reflection";
 
 /**
  * Real power through the surface for a unit radiation vector (A m) of wavenumber kz (rad/m, Im <= 0) in air:
@@ -10,14 +10,19 @@ import { reflection } from "./reflection";
  * Voltages |V| of the transmission-line analogue times the real part of the soil's wave admittance. Half-space.
  */
 export function transmittedPower(kz: Complex, k: number, eps: Complex): { readonly tm: number; readonly te: number } {
-  const { soilDepth } = reflection(kz, k, eps);
-  const tmVoltage = scale(divide(soilDepth, add(soilDepth, multiply(eps, kz))), vacuumImpedance / k);
-  const teVoltage = scale(divide(one, add(kz, soilDepth)), vacuumImpedance * k);
+  writeReflection(kz.re, kz.im, k, eps, eight);
+  const re = eight[0]!;
+  const im = eight[1]!;
+  // |k1/(k1 + eps kz)|^2 Re(eps/k1) = Re(eps conj k1)/|k1 + eps kz|^2, and so on.
+  const tmSum = (re + eps.re * kz.re - eps.im * kz.im) ** 2 + (im + eps.re * kz.im + eps.im * kz.re) ** 2;
+  const teSum = (kz.re + re) ** 2 + (kz.im + im) ** 2;
   return {
-    tm: (magnitudeSquared(tmVoltage) * divide(eps, soilDepth).re * k) / vacuumImpedance,
-    te: (magnitudeSquared(teVoltage) * soilDepth.re) / (vacuumImpedance * k),
+    tm: (vacuumImpedance * (eps.re * re + eps.im * im)) / (k * tmSum),
+    te: (vacuumImpedance * k * re) / teSum,
   };
 }
+
+const eight = new Float64Array(8);
 
 /** The same through a surface of known immittance: what has gone in does not come out again. */
 export function powerThrough(
