@@ -1,12 +1,14 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import { availableParallelism } from "node:os";
 import { gzipSync } from "node:zlib";
 import { questions } from "@feedpath/engine";
-import type { BrowserContext, Locator, Page } from "playwright-core";
+import type { BrowserContext, Locator, Page, Worker } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openBuiltPage } from "../testing/builtPage.mjs";
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const doublet = readFileSync(new URL("../../../examples/orchard-doublet.yaml", import.meta.url), "utf8");
 /** Compressed script before the first answer, bytes (docs: budgets). */
 const scriptBudget = 500_000;
 
@@ -262,6 +264,53 @@ describe("the built page", () => {
     await field.fill("");
     await field.press("Enter");
     await page.locator(".verdict", { hasText: "below 2" }).waitFor();
+  });
+
+  // On a single core there are no further workers.
+  it.skipIf(availableParallelism() < 2)("solves with further workers, and answers the same when they end", async () => {
+    const opened = await built.browser.newContext({ viewport: { width: 1440, height: 900 } });
+    watch(opened);
+    const { asked, group } = questions.find(({ id }) => id === "height")!;
+    const isSolver = (worker: Worker): boolean => /\/solver-/.test(worker.url());
+    // The answer may have gone on without the worker before it is ended.
+    const end = (worker: Worker) => worker.evaluate(() => self.close()).catch(() => undefined);
+    const answerOf = async (ending: boolean): Promise<{ words: string; started: number }> => {
+      const other = await opened.newPage();
+      await other.goto(built.address);
+      await settled(other);
+      if (ending) {
+        const first = other.workers().find(isSolver) ?? (await other.waitForEvent("worker", isSolver));
+        const ended = first.waitForEvent("close");
+        await end(first);
+        await ended;
+      }
+      let started = 0;
+      other.on("worker", (worker) => {
+        if (!isSolver(worker)) return;
+        started += 1;
+        // The second is ended at work.
+        if (ending && started === 1) void end(worker);
+      });
+      await other.getByRole("textbox", { name: "Text of the station's file" }).fill(doublet);
+      await other.locator("header", { hasText: "Orchard doublet" }).waitFor();
+      const button = other.locator(".rail").getByRole("button", { name: asked, exact: true });
+      if ((await button.count()) === 0) await other.locator(".rail h2 button", { hasText: group }).click();
+      await button.click();
+      await other.waitForFunction(
+        (words) =>
+          document.querySelector(".answer:not(.older)[aria-busy=false] .steps math") &&
+          document.querySelector(".asked")?.textContent === words,
+        asked,
+      );
+      const words = await textOf(other.locator(".answer"));
+      await other.close();
+      return { words, started };
+    };
+    const disturbed = await answerOf(true);
+    const undisturbed = await answerOf(false);
+    expect(disturbed.started).toBeGreaterThan(0);
+    expect(disturbed.words).toBe(undisturbed.words);
+    await opened.close();
   });
 
   it("tells a person whose browser keeps nothing, and works all the same", async () => {
