@@ -6,6 +6,7 @@ import {
   powerAccount,
   solveAntenna,
   strongestDirection,
+  timesFiner,
 } from "@feedpath/engine";
 import type { Study } from "./pieces";
 
@@ -59,7 +60,7 @@ const most = (a: readonly Complex[], b: readonly Complex[]): number =>
 export function measure({ name, structure, soil, frequency }: Study, [finer, finest] = [2, 3]): Finding {
   const chosen = solveAntenna(structure, soil, frequency);
   const at = (factor: number) =>
-    solveAntenna(structure, soil, frequency, undefined, { refinement: factor * chosen.method.refinement });
+    solveAntenna(structure, soil, frequency, undefined, { refinement: timesFiner(chosen.method.refinement, factor) });
   const truth = at(finest);
   const [z, before, exact] = [chosen, at(finer), truth].map(impedances) as [Complex[], Complex[], Complex[]];
   const error = most(z, exact);

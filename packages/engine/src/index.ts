@@ -92,6 +92,8 @@ export type * from "./station/station";
 export type { AntennaSolution } from "./wires/antennaSolution";
 export type { DrivenAntenna } from "./wires/driveAntenna";
 export { driveAntenna } from "./wires/driveAntenna";
+export type { Refinement } from "./wires/refinement";
+export { timesFiner } from "./wires/refinement";
 export { solveAntenna } from "./wires/solveAntenna";
 export type * from "./wires/structure";
 export { validateStructure } from "./wires/validateStructure";

@@ -8,6 +8,7 @@ import { type Complex, complex, magnitude, subtract } from "../numerics/complex"
 import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
 import type { Station } from "../station/station";
 import { admittanceOfAll, basisImpedances } from "../wires/portBasis";
+import { finerOf, type Refinement } from "../wires/refinement";
 import { type AntennaRefused, type AntennaSolver, type HeldMesh, type SolvedAntenna, soilOf } from "./antennaSolver";
 import { closeAntenna } from "./closeAntenna";
 
@@ -80,12 +81,12 @@ function* meshFor(
   span: { readonly from: number; readonly to: number },
   solver: AntennaSolver,
 ): Generator<void, HeldMesh | AntennaRefused> {
-  let refinement = 1;
+  let refinement: Refinement = 1;
   for (const f of [span.from, (span.from + span.to) / 2, span.to]) {
     yield;
     const solved = solver.solve(station, f);
     if ("refused" in solved) return solved;
-    refinement = Math.max(refinement, solved.solution?.method.refinement ?? 1);
+    refinement = finerOf(refinement, solved.solution?.method.refinement ?? 1);
   }
   return { refinement, meshFrequency: span.to };
 }

@@ -8,7 +8,7 @@ import { layersAt } from "../station/soilAtFrequency";
 import type { Station } from "../station/station";
 import type { AntennaSolution } from "../wires/antennaSolution";
 import { meshRule } from "../wires/grading";
-import { type SolveOptions, solveAntenna } from "../wires/solveAntenna";
+import { type HeldMesh, solveAntenna } from "../wires/solveAntenna";
 import type { Soil, Structure } from "../wires/structure";
 import { countUnknowns } from "../wires/validateSize";
 import { validateStructure } from "../wires/validateStructure";
@@ -16,8 +16,7 @@ import type { AntennaRefused } from "./closeAntenna";
 import { describeStation } from "./describedStation";
 import { heldDown, lifted } from "./lifted";
 
-/** A mesh held over a sweep. */
-export type HeldMesh = Required<SolveOptions>;
+export type { HeldMesh } from "../wires/solveAntenna";
 
 /** Antennas of a station at a frequency (Hz), all of their wires raised by `lift` metres, on a mesh of its own or a held one. */
 export interface SolveRequest {
@@ -37,7 +36,7 @@ export const requestAt = (station: Station, frequency: number, lift = 0): SolveR
 
 /** All that the solution of a request hangs on, as text: requests of the same key have the same solution to the last bit. */
 export function requestKey({ station, frequency, lift, mesh }: SolveRequest): string {
-  const held = mesh ? `${mesh.refinement} ${mesh.meshFrequency}` : "";
+  const held = mesh ? `${JSON.stringify(mesh.refinement)} ${mesh.meshFrequency}` : "";
   return `${chosenKernels().name} ${frequency} ${lift} ${held} ${describeStation(station).wires}`;
 }
 

@@ -4,6 +4,7 @@ import type { Complex } from "../numerics/complex";
 import type { LocalImpedances } from "./localTerms";
 import type { Mesh } from "./mesh";
 import type { PortBasis } from "./portBasis";
+import type { Refinement } from "./refinement";
 import type { SamplePoints } from "./samplePoints";
 import type { Soil, Structure } from "./structure";
 
@@ -23,8 +24,10 @@ export interface AntennaSolution {
   readonly fineAdmittance: readonly (readonly Complex[])[];
   /** Estimated error of the port impedances in ohm: a third of the difference to the halved mesh, largest entry. */
   readonly errorEstimate: number;
-  /** The estimate over the goal, 0.5 ohm or 0.5 per cent of the port's impedance: the goal is met up to 1. */
+  /** The estimate over the goal (accuracy.ts), where that is largest: the goal is met up to 1. */
   readonly errorOverGoal: number;
+  /** How it is shared among the wires of the model, nearly (errorByWire.ts); what counts is their proportion. */
+  readonly errorByWire: readonly number[];
   readonly goalMet: boolean;
   readonly unknowns: number;
   readonly method: {
@@ -33,7 +36,7 @@ export interface AntennaSolution {
     readonly growth: number;
     readonly residual: number;
     readonly samplePoints: number;
-    readonly refinement: number;
+    readonly refinement: Refinement;
     /** Largest share of a reflected kernel its tables leave unresolved; 0 without soil. */
     readonly kernelError: number;
   };

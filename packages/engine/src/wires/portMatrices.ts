@@ -1,12 +1,9 @@
 /** Port admittances from solved currents, and what two meshes together say about them. */
 import type { SplitVectors } from "../kernels/door";
 import { type Complex, complex, magnitude } from "../numerics/complex";
+import { type Accuracy, goalFor } from "./accuracy";
 import type { Port } from "./mesh";
 import { admittanceOfAll, basisImpedances, type PortBasis } from "./portBasis";
-
-/** The goal for the estimated error of a port impedance: the larger of an absolute (ohm) and a relative bound. */
-const goalOhms = 0.5;
-const goalShare = 0.005;
 
 /** One volt at each port in turn. */
 export function portVectors(length: number, ports: readonly Port[]): SplitVectors {
@@ -27,22 +24,24 @@ export function portAdmittance(currents: SplitVectors, ports: readonly Port[]): 
 }
 
 /** The error falls with the square of the element: Z = Zfine + (Zfine - Zcoarse)/3 (Richardson), between independent ports. */
-export function extrapolate(fine: Complex[][], coarse: Complex[][], basis: PortBasis) {
+export function extrapolate(fine: Complex[][], coarse: Complex[][], basis: PortBasis, accuracy: Accuracy) {
   const zFine = basisImpedances(fine, basis);
   const zCoarse = basisImpedances(coarse, basis);
   if (!zFine || !zCoarse) {
-    return { admittance: fine, errorEstimate: Number.POSITIVE_INFINITY, errorOverGoal: Number.POSITIVE_INFINITY };
+    const unknown = Number.POSITIVE_INFINITY;
+    return { admittance: fine, errorEstimate: unknown, errorOverGoal: unknown, impedances: [], goals: [] };
   }
+  const goals = zFine.map((row, i) => goalFor(accuracy, row[i]!));
   let errorEstimate = 0;
   let errorOverGoal = 0;
   const extrapolated = zFine.map((row, i) =>
     row.map((z, k) => {
       const step = complex((z.re - zCoarse[i]![k]!.re) / 3, (z.im - zCoarse[i]![k]!.im) / 3);
       errorEstimate = Math.max(errorEstimate, magnitude(step));
-      const goal = Math.max(goalOhms, goalShare * magnitude(zFine[i]![i]!));
-      errorOverGoal = Math.max(errorOverGoal, magnitude(step) / goal);
+      errorOverGoal = Math.max(errorOverGoal, magnitude(step) / Math.sqrt(goals[i]! * goals[k]!));
       return complex(z.re + step.re, z.im + step.im);
     }),
   );
-  return { admittance: admittanceOfAll(extrapolated, basis) ?? fine, errorEstimate, errorOverGoal };
+  const admittance = admittanceOfAll(extrapolated, basis) ?? fine;
+  return { admittance, errorEstimate, errorOverGoal, impedances: zFine, goals };
 }

@@ -5,28 +5,31 @@
  */
 import { chosenKernels } from "../kernels/chosen";
 import type { Kernels } from "../kernels/door";
+import { type Accuracy, usualAccuracy } from "./accuracy";
 import type { AntennaSolution } from "./antennaSolution";
 import { meshRule } from "./grading";
+import { nextRefinement } from "./nextRefinement";
+import type { Refinement } from "./refinement";
 import { solveOnMesh } from "./solveOnMesh";
 import type { Soil, Structure } from "./structure";
 import { countUnknowns, mostUnknowns } from "./validateSize";
 import { validateStructure } from "./validateStructure";
 
-const finest = 3.2;
 /** Refinement stops when a step leaves more than this share of the estimate. */
 const worthwhile = 0.8;
 /** A mesh that is asked for may have this many times the unknowns of the largest structure let in. */
 const mostOverBound = 1.5;
 
-/**
- * Holds the mesh instead of choosing it: over a sweep, where a mesh that changes between frequencies would put steps into
- * the curve, and in tests of convergence.
- */
-export interface SolveOptions {
-  /** 1 is the default mesh, 2 halves its largest element. Without it the mesh is refined until the goal is met. */
-  readonly refinement?: number;
+/** A mesh held over a sweep, where one that changes between frequencies would put steps into the curve, and in tests. */
+export interface HeldMesh {
+  readonly refinement: Refinement;
   /** Hz; the mesh is made for this frequency, at or above the one solved. */
-  readonly meshFrequency?: number;
+  readonly meshFrequency: number;
+}
+
+export interface SolveOptions extends Partial<HeldMesh> {
+  /** Without a refinement the mesh is refined, where the error sits, until this is met: 0.5 ohm or 0.5 % if not said. */
+  readonly accuracy?: Accuracy;
 }
 
 /** Solves one frequency (Hz). Throws RangeError when validateStructure finds something. */
@@ -40,28 +43,24 @@ export function solveAntenna(
   const problems = validateStructure(structure, soil, frequency);
   if (problems.length > 0) throw new RangeError(problems.join("\n"));
   const meshFrequency = options.meshFrequency ?? frequency;
-  const at = (refinement: number) =>
-    solveOnMesh(structure, soil, frequency, kernels, meshRule(meshFrequency, refinement), refinement);
+  const { accuracy = usualAccuracy } = options;
+  const unknownsAt = (refinement: Refinement) => countUnknowns(structure, soil, meshRule(meshFrequency, refinement));
+  const at = (refinement: Refinement) =>
+    solveOnMesh(structure, soil, frequency, kernels, meshRule(meshFrequency, refinement), accuracy);
   if (options.refinement) {
     const bound = mostUnknowns * mostOverBound;
-    const unknowns = countUnknowns(structure, soil, meshRule(meshFrequency, options.refinement));
+    const unknowns = unknownsAt(options.refinement);
     if (unknowns > bound) throw new RangeError(`a mesh of ${unknowns} unknowns was asked for: at most ${bound}`);
     return at(options.refinement);
   }
   let best = at(1);
-  while (!best.goalMet && best.method.refinement < finest) {
+  while (!best.goalMet) {
     const refinement = nextRefinement(best);
-    if ((best.unknowns * refinement) / best.method.refinement > mostUnknowns) break;
+    if (refinement === null || unknownsAt(refinement) > mostUnknowns) break;
     const next = at(refinement);
     const helped = next.errorOverGoal < worthwhile * best.errorOverGoal;
     if (next.errorOverGoal < best.errorOverGoal) best = next;
     if (!helped) break;
   }
   return best;
-}
-
-/** The error falls with the square of the element: the refinement that should meet the goal, in steps worth taking. */
-function nextRefinement({ method, errorOverGoal }: AntennaSolution): number {
-  const needed = 1.1 * method.refinement * Math.sqrt(Math.min(errorOverGoal, 100));
-  return Math.min(finest, Math.max(1.3 * method.refinement, needed));
 }

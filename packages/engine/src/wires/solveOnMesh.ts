@@ -3,10 +3,12 @@ import { soilLength } from "../ground/soilLength";
 import type { Kernels, SplitMatrix } from "../kernels/door";
 import type { Complex } from "../numerics/complex";
 import { speedOfLight } from "../numerics/vacuum";
+import type { Accuracy } from "./accuracy";
 import type { AntennaSolution } from "./antennaSolution";
 import { assembleMatrix } from "./assembleMatrix";
 import { electrodeImpedance } from "./electrodeImpedance";
 import { withElectrodes } from "./electrodes";
+import { errorByWire } from "./errorByWire";
 import type { MeshRule } from "./grading";
 import { localImpedances } from "./localTerms";
 import type { Mesh } from "./mesh";
@@ -18,14 +20,14 @@ import { type Restriction, restrictMatrix } from "./restriction";
 import { buildSamplePoints } from "./samplePoints";
 import { isRealSoil, portNames, type Soil, type Structure } from "./structure";
 
-/** Solves on the mesh of a rule, which is the default one refined so many times. */
+/** Solves on the mesh of a rule. */
 export function solveOnMesh(
   asked: Structure,
   soil: Soil,
   frequency: number,
   kernels: Kernels,
   rule: MeshRule,
-  refinement: number,
+  accuracy: Accuracy,
 ): AntennaSolution {
   const w = 2 * Math.PI * frequency;
   const made = withElectrodes(onGrid(asked), soil);
@@ -47,7 +49,8 @@ export function solveOnMesh(
   const fineAdmittance = portAdmittance(fine.vectors, mesh.ports);
   const coarse = solveCoarse(matrix, mesh, prepared.restriction, kernels);
   const basis = portBasis(mesh.ports);
-  const { admittance, errorEstimate, errorOverGoal } = extrapolate(fineAdmittance, coarse, basis);
+  const ends = extrapolate(fineAdmittance, coarse, basis, accuracy);
+  const { admittance, errorEstimate, errorOverGoal, impedances, goals } = ends;
   return {
     frequency,
     soil,
@@ -58,6 +61,7 @@ export function solveOnMesh(
     fineAdmittance,
     errorEstimate,
     errorOverGoal,
+    errorByWire: errorByWire({ mesh, matrix, currents: fine.vectors, basis, impedances, goals }),
     goalMet: errorOverGoal <= 1,
     unknowns: mesh.unknowns,
     method: {
@@ -66,7 +70,7 @@ export function solveOnMesh(
       growth: fine.growth,
       residual: fine.residual,
       samplePoints: points.count,
-      refinement,
+      refinement: rule.refinement,
       kernelError,
     },
     model: { structure, mesh, points, local, currents: fine.vectors },

@@ -4,6 +4,7 @@ import type { WorkedPoint } from "../../chain/workedPoint";
 import { workPoint } from "../../chain/workPoint";
 import type { Complex } from "../../numerics/complex";
 import type { Band, Station } from "../../station/station";
+import type { Refinement } from "../../wires/refinement";
 import type { Trimmed } from "./trimmed";
 import { withTrim } from "./withTrim";
 
@@ -17,7 +18,7 @@ export interface Bench {
   /** Wanted frequency, Hz. */
   readonly frequency: number;
   /** Refinement of the mesh that the present antenna asked for: kept while length and frequency change. */
-  readonly refinement: number;
+  readonly refinement: Refinement;
 }
 
 /** The whole station worked out at a frequency (Hz) with its piece `length` m long; null where that is refused. */
