@@ -2,12 +2,13 @@
 import type { ReadingComparison } from "../../answer/answer";
 import type { AntennaSolver } from "../../chain/antennaSolver";
 import { resolveStation } from "../../chain/resolve";
+import { requestAt } from "../../chain/solveRequest";
 import { workPoint } from "../../chain/workPoint";
 import { meterMayShow, reflectionOfSwr, swr, swrOfReflection } from "../../lines/reflection";
 import { isTunerAtWork } from "../../networks/partTwoPort";
 import type { Band, Reading, Station } from "../../station/station";
 import { readingSentence } from "../../words/readings";
-import { moveInputs } from "./bounds";
+import { moveInputs, movesOf } from "./bounds";
 import type { Progress } from "./question";
 
 export interface ComparedReadings {
@@ -77,6 +78,9 @@ function* compareOne(
   reading: Reading,
   frequency: number,
 ): Generator<Progress, ReadingComparison | null> {
+  const moved = movesOf(station).flatMap(({ low, high }) => [low, high]);
+  const ahead = [station, ...moved].map((one) => requestAt(one, frequency));
+  yield { done: 0, of: 1, what: "readings", ahead };
   const predicted = predictedSwr(station, band, solver, reading.at, frequency);
   if (predicted === null || !Number.isFinite(predicted) || reading.swr === null) return null;
   const evaluate = (moved: Station) => {

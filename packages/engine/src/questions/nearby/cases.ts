@@ -1,6 +1,7 @@
 /** One state of the station in the numbers that things near by change. */
 import type { AntennaSolver } from "../../chain/antennaSolver";
 import { driveSolved } from "../../chain/driveSolved";
+import type { SolveRequest } from "../../chain/solveRequest";
 import type { PointRefused, WorkedPoint } from "../../chain/workedPoint";
 import { workPoint } from "../../chain/workPoint";
 import { swr } from "../../lines/reflection";
@@ -31,6 +32,8 @@ export interface Bench {
   readonly band: Band;
   readonly frequency: number;
   readonly solver: AntennaSolver;
+  /** What the solver solves for a station looked at. */
+  readonly request: (station: Station) => SolveRequest;
   readonly aim: Aim;
 }
 
@@ -43,6 +46,7 @@ export function benchOf(worked: Worked, aim: Aim): Bench {
     band,
     frequency,
     aim,
+    request: (station) => ({ station, frequency, lift: 0, mesh }),
     solver: { ...solver, solve: (station, f, lift, asked) => solver.solve(station, f, lift, asked ?? mesh) },
   };
 }

@@ -1,6 +1,5 @@
 /** One thing moved away step by step, level and straight away from the feed point, up to one and a half waves. */
 import { speedOfLight } from "../../numerics/vacuum";
-import type { Station } from "../../station/station";
 import type { Point, Wire } from "../../wires/structure";
 import type { Progress } from "../common/question";
 import type { Worked } from "../common/worked";
@@ -41,11 +40,15 @@ export function* studyDistances(
   const [east, north] = awayFrom(feed, made, used);
   const points: DistancePoint[] = [];
   let refused: string | null = null;
-  for (let i = 0; i < steps; i++) {
-    yield { done: i, of: steps, what: `distances of ${thing.name}` };
+  const moves = Array.from({ length: steps }, (_, i) => {
     const moved = farthest * wave * (i / (steps - 1)) ** crowding;
-    const by: [number, number] = [moved * east, moved * north];
-    const brief = atDistance(worked.station, bench, thing, by);
+    const by: Level = [moved * east, moved * north];
+    return { moved, by, station: moved === 0 ? worked.station : withMoved(worked.station, thing, by) };
+  });
+  const ahead = moves.map(({ station }) => bench.request(station));
+  for (const [i, { moved, by, station }] of moves.entries()) {
+    yield { done: i, of: steps, what: `distances of ${thing.name}`, ...(i === 0 ? { ahead } : {}) };
+    const brief = briefCase(station, bench);
     if (isWorked(brief))
       points.push({
         ...brief,
@@ -60,9 +63,6 @@ export function* studyDistances(
   const towards = ((Math.atan2(east, north) * 180) / Math.PI + 360) % 360;
   return { points, towards, clear: clearDistance(points, without), refused };
 }
-
-const atDistance = (station: Station, bench: Bench, thing: Thing, by: [number, number]) =>
-  briefCase(by[0] === 0 && by[1] === 0 ? station : withMoved(station, thing, by), bench);
 
 const shifted = (wire: Wire, [east, north]: readonly [number, number]): Wire => {
   const shift = (p: Point): Point => [p[0] + east, p[1] + north, p[2]];

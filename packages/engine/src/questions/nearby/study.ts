@@ -1,5 +1,6 @@
 /** What is worked out for `nearby`: the station with and without each thing and all of them, and each thing by itself. */
 import type { PointRefused } from "../../chain/workedPoint";
+import type { Station } from "../../station/station";
 import type { Aim } from "../common/aim";
 import type { Progress } from "../common/question";
 import type { Worked } from "../common/worked";
@@ -54,11 +55,16 @@ export function* studyNearby(
 ): Generator<Progress, Study | PointRefused> {
   const { station, point } = worked;
   const bench = benchOf(worked, asked.aim);
-  yield { done: 0, of: 1, what: "the station without what is near by" };
-  const withoutAll = wholeCase(withoutThings(station, near.things), bench);
+  const bare = withoutThings(station, near.things);
+  const lessOne = near.things.map((thing) => ({ thing, station: withoutThings(station, [thing]) }));
+  yield {
+    ...{ done: 0, of: 1, what: "the station without what is near by" },
+    ahead: [bare, ...lessOne.map((less) => less.station)].map(bench.request),
+  };
+  const withoutAll = wholeCase(bare, bench);
   if (!isWorked(withoutAll)) return withoutAll;
   const asIs = caseOf(point, worked.result, asked.aim);
-  const { found, failed } = yield* eachWithout(worked, bench, { near, asIs, withoutAll });
+  const { found, failed } = yield* eachWithout(lessOne, bench, { asIs, withoutAll });
   const nearWires = new Set(near.things.flatMap((t) => t.wires));
   const { build } = point.antenna;
   const used = build.structure.wires
@@ -91,15 +97,15 @@ interface WithoutOne {
 }
 
 function* eachWithout(
-  { station }: Worked,
+  lessOne: readonly { readonly thing: Thing; readonly station: Station }[],
   bench: Bench,
-  { near, asIs, withoutAll }: { near: NearBy; asIs: Case; withoutAll: Case },
+  { asIs, withoutAll }: { asIs: Case; withoutAll: Case },
 ): Generator<Progress, { found: WithoutOne[]; failed: Study["failed"] }> {
   const found: WithoutOne[] = [];
   const failed: { name: string; why: string }[] = [];
-  for (const [i, thing] of near.things.entries()) {
-    yield { done: i, of: near.things.length, what: "things near by" };
-    const without = near.things.length === 1 ? withoutAll : wholeCase(withoutThings(station, [thing]), bench);
+  for (const [i, { thing, station }] of lessOne.entries()) {
+    yield { done: i, of: lessOne.length, what: "things near by" };
+    const without = lessOne.length === 1 ? withoutAll : wholeCase(station, bench);
     if (isWorked(without)) found.push({ thing, without, effect: effectOf(asIs, without) });
     else failed.push({ name: thing.name, why: without.refused.why });
   }

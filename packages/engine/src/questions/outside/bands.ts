@@ -1,5 +1,6 @@
 /** The outside of the line in every band of the station. */
 import type { AntennaSolver } from "../../chain/antennaSolver";
+import { requestAt } from "../../chain/solveRequest";
 import type { Band, Station } from "../../station/station";
 import type { Progress } from "../common/question";
 import { isOutside, type OutsideState, workOutside } from "./state";
@@ -21,8 +22,9 @@ export function* studyBands(
   const { bands } = station;
   if (bands.length < 2) return [];
   const found: BandPoint[] = [];
+  const ahead = bands.map((band) => requestAt(station, band.frequency.value));
   for (const [i, band] of bands.entries()) {
-    yield { done: i, of: bands.length, what: "bands" };
+    yield { done: i, of: bands.length, what: "bands", ...(i === 0 ? { ahead } : {}) };
     const state = workOutside(station, { band, frequency: band.frequency.value, solver });
     if (!isOutside(state)) continue;
     found.push({

@@ -3,6 +3,7 @@
  * line of another length can bring. The transmitter and what it is earthed to move along; the inside stays as it is.
  */
 import type { OutsideLine } from "../../antenna/outside/outsideLine";
+import { requestAt } from "../../chain/solveRequest";
 import { complex } from "../../numerics/complex";
 import { speedOfLight } from "../../numerics/vacuum";
 import { exactly } from "../../quantity/quantity";
@@ -47,10 +48,13 @@ export function* studyLengths(
   let leftOut: string | null = null;
   const step = wave / 2 / (points - 1);
   const least = -Math.floor(shorter / step);
-  for (let i = 0; i < points; i++) {
-    yield { done: i, of: points, what: "lengths of the outside" };
+  const all = Array.from({ length: points }, (_, i) => {
     const extra = (least + i) * step;
-    const changed = lengthened(station, run, first, extra);
+    return { extra, changed: lengthened(station, run, first, extra) };
+  });
+  const ahead = all.map(({ changed }) => requestAt(changed, asked.frequency));
+  for (const [i, { extra, changed }] of all.entries()) {
+    yield { done: i, of: points, what: "lengths of the outside", ...(i === 0 ? { ahead } : {}) };
     const state = workOutside(changed, asked);
     const bare = workOutside(
       withImpedances(changed, () => complex(0)),

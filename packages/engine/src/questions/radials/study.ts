@@ -1,5 +1,6 @@
 /** The station worked out with other radials, everything else as it is. */
 import { antennaStructure } from "../../antenna/antennaStructure";
+import { requestAt } from "../../chain/solveRequest";
 import { workPoint } from "../../chain/workPoint";
 import { gain } from "../../fields/gain";
 import type { Station } from "../../station/station";
@@ -72,10 +73,14 @@ export function* studyRadials(worked: Worked, antenna: string, plan: Plan, aim: 
   const input = rangedInput(worked);
   const total = open.length + (input ? 2 * plan.byCount.length : 0);
   let done = 0;
-  for (const change of open) {
-    yield { done: done++, of: total, what: "radials" };
+  const tried = open.map((change) => {
     const station = withRadials(worked.station, antenna, change);
-    if (station && unknownsOf(worked, station) > mostUnknowns) left.add(change.count);
+    return { change, station, tooLarge: station !== null && unknownsOf(worked, station) > mostUnknowns };
+  });
+  const ahead = tried.flatMap((t) => (t.station && !t.tooLarge ? [requestAt(t.station, worked.frequency)] : []));
+  for (const [i, { change, station, tooLarge }] of tried.entries()) {
+    yield { done: done++, of: total, what: "radials", ...(i === 0 ? { ahead } : {}) };
+    if (tooLarge) left.add(change.count);
     else known.set(key(change), station ? radialPoint(worked, station, change, aim) : "this shape cannot be moved");
   }
   const found = (list: readonly RadialChange[]): RadialPoint[] =>
@@ -103,11 +108,16 @@ export function* studyRadials(worked: Worked, antenna: string, plan: Plan, aim: 
   function* ranged(points: readonly RadialPoint[], from: number, of: number): Generator<Progress, RadialPoint[]> {
     if (!input) return [...points];
     const out: RadialPoint[] = [];
-    for (const [i, point] of points.entries()) {
+    const [low, high] = [movedStation(worked.station, input, "low"), movedStation(worked.station, input, "high")];
+    const all = points.map((point) => ({
+      point,
+      ends: [low, high].map((station) => withRadials(station, antenna, point)),
+    }));
+    const ahead = all.flatMap((one) => one.ends.flatMap((s) => (s ? [requestAt(s, worked.frequency)] : [])));
+    for (const [i, { point, ends: stations }] of all.entries()) {
       const ends: number[] = [point.share];
-      for (const [j, end] of (["low", "high"] as const).entries()) {
-        yield { done: from + 2 * i + j, of, what: "radials" };
-        const station = withRadials(movedStation(worked.station, input, end), antenna, point);
+      for (const [j, station] of stations.entries()) {
+        yield { done: from + 2 * i + j, of, what: "radials", ...(i + j === 0 ? { ahead } : {}) };
         const moved = station && radialPoint(worked, station, point, aim);
         if (moved && typeof moved !== "string") ends.push(moved.share);
       }
