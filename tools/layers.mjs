@@ -76,5 +76,5 @@ export const packageLayers = {
     "packages/report",
   ],
   checks: ["packages/engine", "packages/fastKernels", "packages/stationFile"],
-  bench: ["packages/engine", "packages/fastKernels", "packages/stationFile", "packages/figures"],
+  bench: ["packages/engine", "packages/fastKernels", "packages/stationFile", "packages/figures", "packages/workers"],
 };

@@ -43,6 +43,7 @@ async function main(): Promise<void> {
   const sections: Section[] = [];
   for (const [name, run] of Object.entries(parts)) {
     if (asked.length > 0 && !asked.includes(name)) continue;
+    process.stderr.write(`${name} ...\n`);
     const section = await run();
     loads.push(load());
     sections.push(section);

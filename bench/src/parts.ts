@@ -2,16 +2,20 @@
 import { drag } from "./cases/drag";
 import { heightStudies } from "./cases/heights";
 import { onePoint } from "./cases/onePoint";
+import { pageInBrowser } from "./cases/page";
 import { programs } from "./cases/programs";
 import { denseSolves } from "./cases/solves";
 import { wireGridSolve } from "./cases/wireGrid";
+import { workedFiles } from "./cases/workedFiles";
 import type { Section } from "./report/section";
 
 export const parts: Readonly<Record<string, () => Promise<Section>>> = {
   point: onePoint,
   heights: heightStudies,
   drag,
+  bands: workedFiles,
   solves: denseSolves,
   grid: wireGridSolve,
   programs,
+  page: pageInBrowser,
 };

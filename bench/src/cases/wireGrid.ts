@@ -8,11 +8,11 @@ interface Told {
   readonly megabytes: number;
 }
 
-/** Cells of a metre; 10 by 10 have 220 bars. */
+/** Cells of a metre; 10 by 11 have 241 bars. */
 const grids = [
   [5, 5],
   [7, 7],
-  [10, 10],
+  [10, 11],
 ] as const;
 const bytesOfNumber = 16;
 

@@ -64,3 +64,7 @@ export const here = (name: string, work: () => void): Case => ({
     return null;
   },
 });
+
+/** Rounds (1 to 9) of something that took so many milliseconds, so that all of them take at most about `seconds`. */
+export const roundsWithin = (seconds: number, milliseconds: number): number =>
+  Math.max(1, Math.min(9, Math.floor((1000 * seconds) / milliseconds)));
