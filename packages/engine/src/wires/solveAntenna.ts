@@ -12,7 +12,7 @@ import { nextRefinement } from "./nextRefinement";
 import type { Refinement } from "./refinement";
 import { solveOnMesh } from "./solveOnMesh";
 import type { Soil, Structure } from "./structure";
-import { countUnknowns, mostUnknowns } from "./validateSize";
+import { countUnknowns, mostRefined, mostUnknowns } from "./validateSize";
 import { validateStructure } from "./validateStructure";
 
 /** Refinement stops when a step leaves more than this share of the estimate. */
@@ -56,7 +56,7 @@ export function solveAntenna(
   let best = at(1);
   while (!best.goalMet) {
     const refinement = nextRefinement(best);
-    if (refinement === null || unknownsAt(refinement) > mostUnknowns) break;
+    if (refinement === null || unknownsAt(refinement) > mostRefined) break;
     const next = at(refinement);
     const helped = next.errorOverGoal < worthwhile * best.errorOverGoal;
     if (next.errorOverGoal < best.errorOverGoal) best = next;

@@ -4,18 +4,24 @@ import { speedOfLight } from "../numerics/vacuum";
 import { wireLength } from "./geometry";
 import { fewestElements, type MeshRule, meshRule, wireNodes } from "./grading";
 import { findJunctions } from "./junctions";
+import { refinementOf } from "./refinement";
 import { countSamplePoints } from "./samplePanels";
 import { isRealSoil, type Soil, type Structure } from "./structure";
 
-/** Largest number of unknown currents. Measured: 2200 take 8 s in plain TypeScript and 0.5 GB with all else of the program. */
-export const mostUnknowns = 2000;
+/**
+ * Largest number of unknown currents. Measured on a wire grid of 2324 with the fast twin: 7 s, and 200 MB with all that the
+ * program took meanwhile; time grows with the third power.
+ */
+export const mostUnknowns = 4000;
+/** A mesh is not refined beyond this many: what is larger from the start keeps its error, which answers tell. */
+export const mostRefined = 2000;
 /** Largest number of sample points over soil: long wires low over wet soil need many; 130 MB of kernels between them. */
 const mostSamplePoints = 2000;
 /**
- * Bytes a pair of unknowns: the matrix, its copy for the factors and its mirror image are there at once, complex numbers of
- * 16 bytes; the coarse mesh comes after they are gone.
+ * Bytes a pair of unknowns: complex numbers of 16 bytes in the matrix and in the copy that becomes its factors, and a
+ * quarter of those in the matrix of the halved mesh. (Pivoting, the second choice, takes 16 more in the readable twin.)
  */
-const bytesOfPair = 3 * 16;
+const bytesOfPair = 36;
 
 /** MB (1e6 bytes) of the matrices of so many unknowns. */
 const megabytes = (unknowns: number): number => Math.ceil((bytesOfPair * unknowns ** 2) / 1e6);
@@ -36,8 +42,11 @@ export function countProblems({ wires }: Structure): string[] {
 
 /** Unknown currents a mesh would have, nearly; counted without building more than its nodes. */
 export function countUnknowns(structure: Structure, soil: Soil, rule: MeshRule): number {
-  const total = structure.wires.reduce((sum, w) => sum + wireLength(w), 0);
-  if (total / rule.largest > 10 * mostUnknowns) return Math.ceil(total / rule.largest);
+  const least = structure.wires.reduce(
+    (sum, w) => sum + (wireLength(w) * refinementOf(rule.refinement, w.name)) / rule.largest,
+    0,
+  );
+  if (least > 10 * mostUnknowns) return Math.ceil(least);
   const junctions = findJunctions(structure, soil);
   return structure.wires.reduce((sum, _, w) => sum + wireNodes(structure, junctions, w, rule).length - 1, 0);
 }
