@@ -6,11 +6,10 @@
  */
 import { buildKernelTable } from "../ground/kernelTable";
 import { octaveSampler } from "../ground/octaveSampler";
-import { powerNodes } from "../ground/powerNodes";
+import { evanescentPower, type PowerNodes } from "../ground/powerNodes";
 import type { SoilSurface } from "../ground/soilSurface";
-import type { Reach } from "../ground/spectrum";
+import { propagatingNodes, type Reach } from "../ground/spectrum";
 import type { ComplexPlane, Kernels, Spectrum } from "../kernels/door";
-import { complex } from "../numerics/complex";
 import type { DrivenAntenna } from "../wires/driveAntenna";
 import { tablesFor } from "../wires/tableReaches";
 import { imageLoss } from "./imageHeat";
@@ -24,13 +23,14 @@ const powerTail = 14;
  */
 function powerSpectrum(surface: SoilSurface, reach: Reach): Spectrum {
   const { k } = surface;
-  const { propagating, evanescent } = powerNodes(surface, reach, powerTail);
+  const decays = evanescentPower(surface, reach, powerTail);
   const limit = reach.lessImages ? imageLoss(surface) / (4 * Math.PI) : 0;
-  const waves = reach.lessImages ? propagating : [];
-  const nodes = [...waves, ...evanescent];
-  const plane = (): ComplexPlane => ({ re: new Float64Array(nodes.length), im: new Float64Array(nodes.length) });
+  const air = reach.lessImages ? propagatingNodes(k, surface.top, reach) : none;
+  const waves = air.depth.length;
+  const count = waves + decays.depth.length;
+  const plane = (): ComplexPlane => ({ re: new Float64Array(count), im: new Float64Array(count) });
   const spectrum = {
-    waves: waves.length,
+    waves,
     steep: reach.steep,
     depth: plane(),
     radial: plane(),
@@ -39,24 +39,30 @@ function powerSpectrum(surface: SoilSurface, reach: Reach): Spectrum {
     vertical: plane(),
     cross: plane(),
   };
-  waves.forEach(({ depth, weight }, i) => {
-    spectrum.depth.re[i] = depth;
-    spectrum.radial.re[i] = Math.sqrt(Math.max(0, k * k - depth * depth));
-    spectrum.scalar.im[i] = weight * limit;
-  });
-  evanescent.forEach(({ depth: a, weight }, e) => {
-    const i = waves.length + e;
-    const { tm, te } = surface.transmit(complex(0, -a));
-    const radialSquared = k * k + a * a;
-    spectrum.depth.im[i] = -a;
-    spectrum.radial.re[i] = Math.sqrt(radialSquared);
-    const w = (weight * a) / (2 * Math.PI);
-    spectrum.horizontal.re[i] = w * te;
-    spectrum.scalar.re[i] = (w * (tm * a * a - te)) / radialSquared - weight * limit;
-    spectrum.vertical.re[i] = (w * (tm * k ** 4 - te * a * a)) / radialSquared;
-    spectrum.vertical.im[i] = (2 * w * a * (tm * k * k + te)) / radialSquared;
-  });
+  for (let n = 0; n < waves; n++) {
+    spectrum.depth.re[n] = air.depth[n]!;
+    spectrum.radial.re[n] = Math.sqrt(Math.max(0, k * k - air.depth[n]! ** 2));
+    spectrum.scalar.im[n] = air.weight[n]! * limit;
+  }
+  for (let e = 0; e + waves < count; e++) fillDecay(spectrum, waves + e, decays, e, k, limit);
   return spectrum;
+}
+
+const none = { depth: new Float64Array(0), weight: new Float64Array(0) };
+
+function fillDecay(spectrum: Spectrum, n: number, decays: PowerNodes, e: number, k: number, limit: number): void {
+  const a = decays.depth[e]!;
+  const weight = decays.weight[e]!;
+  const tm = decays.tm[e]!;
+  const te = decays.te[e]!;
+  const radialSquared = k * k + a * a;
+  const w = (weight * a) / (2 * Math.PI);
+  spectrum.depth.im[n] = -a;
+  spectrum.radial.re[n] = Math.sqrt(radialSquared);
+  spectrum.horizontal.re[n] = w * te;
+  spectrum.scalar.re[n] = (w * (tm * a * a - te)) / radialSquared - weight * limit;
+  spectrum.vertical.re[n] = (w * (tm * k ** 4 - te * a * a)) / radialSquared;
+  spectrum.vertical.im[n] = (2 * w * a * (tm * k * k + te)) / radialSquared;
 }
 
 /** Charge moments of the sample points, A. */

@@ -4,7 +4,7 @@
  */
 import { reflection } from "../ground/reflection";
 import { contrast } from "../ground/soilMedium";
-import { spectralNodes } from "../ground/spectrum";
+import { evanescentNodes as decays } from "../ground/spectrum";
 import type { ComplexPlane } from "../kernels/door";
 import { add, type Complex, complex, multiply, negate, scale } from "../numerics/complex";
 import { gaussLegendre } from "../numerics/gaussLegendre";
@@ -66,10 +66,8 @@ function evanescentNodes(k: number, eps: Complex, { sum, nearest, distance }: Ne
     steep: true,
   };
   const kept = tail + fall * Math.log1p(distance / sum);
-  return spectralNodes(k, eps, reach, kept).evanescent.map(({ depth, weight }) => ({
-    kz: complex(0, -depth),
-    weight: complex(weight / (4 * Math.PI)),
-  }));
+  const { depth, weight } = decays(k, eps, reach, kept);
+  return Array.from(depth, (a, n) => ({ kz: complex(0, -a), weight: complex(weight[n]! / (4 * Math.PI)) }));
 }
 
 /** The spectrum for air wavenumber `k` (rad/m) over complex relative permittivity `eps`. */

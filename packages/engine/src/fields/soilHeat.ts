@@ -2,17 +2,15 @@
  * Power that flows through the surface into the soil, as an integral of its own over the transmitted plane waves
  * (propagating and evanescent); it includes what a surface wave carries. Not a remainder of the power balance.
  */
-import { powerNodes } from "../ground/powerNodes";
+import { propagatingPower } from "../ground/powerNodes";
 import { type RealSoil, soilSurface } from "../ground/soilSurface";
 import type { Kernels } from "../kernels/door";
-import { complex } from "../numerics/complex";
 import type { DrivenAntenna } from "../wires/driveAntenna";
 import { wholeReach } from "../wires/tableReaches";
 import { imageHeat } from "./imageHeat";
 import { nearSoilHeat } from "./nearSoilHeat";
 import { emptySum, sumMoments } from "./radiationSums";
 
-const powerTail = 14;
 const fewestAzimuths = 16;
 
 /** Watts into soil: propagating waves by a sum over directions, evanescent ones pair by pair. */
@@ -22,12 +20,13 @@ export function soilHeat(driven: DrivenAntenna, soil: RealSoil, kernels: Kernels
   const { k } = surface;
   const whole = wholeReach(model.points);
   let propagating = 0;
-  for (const { depth, weight } of powerNodes(surface, whole, powerTail).propagating) {
+  const nodes = propagatingPower(surface, whole);
+  nodes.depth.forEach((depth, n) => {
     const radial = Math.sqrt(Math.max(0, k * k - depth * depth));
-    const waves = surface.transmit(complex(depth));
+    const waves = { tm: nodes.tm[n]!, te: nodes.te[n]! };
     const azimuths = fewestAzimuths + 2 * Math.ceil((radial * whole.largestDistance) / 2);
-    propagating += weight * depth * ringPower(driven, waves, depth, radial, azimuths);
-  }
+    propagating += nodes.weight[n]! * depth * ringPower(driven, waves, depth, radial, azimuths);
+  });
   const evanescent = nearSoilHeat(driven, surface, kernels) + imageHeat(driven, surface, kernels);
   return propagating / (4 * Math.PI * Math.PI) + evanescent;
 }

@@ -1,16 +1,39 @@
-/** Nodes over vertical wavenumbers for the power into soil, whatever the soil. */
+/** Nodes over vertical wavenumbers for the power into soil, whatever the soil, with what it lets in there. */
+import { complex } from "../numerics/complex";
 import { layeredPowerNodes } from "./layeredPowerNodes";
 import { largestWavenumber } from "./layeredSoil";
 import type { SoilSurface } from "./soilSurface";
 import { spectralEnd } from "./spectralEnd";
-import { type Reach, type SpectralNode, spectralNodes } from "./spectrum";
+import { evanescentNodes, propagatingNodes, type Reach, type SpectralNodes } from "./spectrum";
 
-/** Over real kz from 0 to k, then over the decay until e^-tail at the smallest height sum, or earlier (spectralEnd). */
-export const powerNodes = (
-  surface: SoilSurface,
-  reach: Reach,
-  tail: number,
-): { propagating: SpectralNode[]; evanescent: SpectralNode[] } =>
-  surface.layers
-    ? layeredPowerNodes(surface.k, surface.transmit, reach, spectralEnd(largestWavenumber(surface.layers), reach, tail))
-    : spectralNodes(surface.k, surface.top, reach, tail);
+/** `tm`, `te`: see transmittedPower. */
+export interface PowerNodes extends SpectralNodes {
+  readonly tm: Float64Array;
+  readonly te: Float64Array;
+}
+
+function withTransmission({ depth, weight }: SpectralNodes, surface: SoilSurface, sign: 1 | -1): PowerNodes {
+  const [tm, te] = [new Float64Array(depth.length), new Float64Array(depth.length)];
+  for (let n = 0; n < depth.length; n++) {
+    const waves = surface.transmit(sign === 1 ? complex(depth[n]!) : complex(0, -depth[n]!));
+    tm[n] = waves.tm;
+    te[n] = waves.te;
+  }
+  return { depth, weight, tm, te };
+}
+
+/** Over real kz from 0 to k. */
+export function propagatingPower(surface: SoilSurface, reach: Reach): PowerNodes {
+  const { k, top, layers } = surface;
+  return layers
+    ? layeredPowerNodes(k, surface.transmit, reach, "propagating")
+    : withTransmission(propagatingNodes(k, top, reach), surface, 1);
+}
+
+/** Over the decay until e^-tail at the smallest height sum, or earlier (spectralEnd). */
+export function evanescentPower(surface: SoilSurface, reach: Reach, tail: number): PowerNodes {
+  const { k, top, layers } = surface;
+  return layers
+    ? layeredPowerNodes(k, surface.transmit, reach, spectralEnd(largestWavenumber(layers), reach, tail))
+    : withTransmission(evanescentNodes(k, top, reach, tail), surface, -1);
+}

@@ -60,19 +60,13 @@ function soilBranch(k: number, eps: Complex): number[] {
   return edges;
 }
 
-/** One node of the integration: kz or, past the air's wavenumber, the decay a (kz = -ja), rad/m, with its Gauss weight. */
-export interface SpectralNode {
-  readonly depth: number;
-  readonly weight: number;
-}
-
-/** The same of many nodes, ascending. */
-export interface Nodes {
+/** Nodes of the integration: kz or, past the air's wavenumber, the decay a (kz = -ja), rad/m, with their Gauss weights. */
+export interface SpectralNodes {
   readonly depth: Float64Array;
   readonly weight: Float64Array;
 }
 
-function gaussNodes(edges: readonly number[]): Nodes {
+function gaussNodes(edges: readonly number[]): SpectralNodes {
   const { points, weights } = rule;
   const count = points.length * (edges.length - 1);
   const nodes = { depth: new Float64Array(count), weight: new Float64Array(count) };
@@ -86,37 +80,24 @@ function gaussNodes(edges: readonly number[]): Nodes {
   return nodes;
 }
 
-/**
- * Integration nodes over real kz from 0 to k, then over the decay until e^-tail at the smallest height sum, or earlier
- * where all distances are large against it.
- */
-export function manyNodes(
-  k: number,
-  eps: Complex,
-  reach: Reach,
-  tail: number,
-): { readonly propagating: Nodes; readonly evanescent: Nodes } {
-  const first = k / Math.sqrt(contrast(eps));
-  const widest = (2.4 * Math.PI) / (reach.largestSum + reach.largestDistance);
+/** The width of a panel at 0 that the surface-wave pole asks for, and the widest anywhere. */
+const panelWidths = (k: number, eps: Complex, { largestSum, largestDistance }: Reach): readonly [number, number] => [
+  k / Math.sqrt(contrast(eps)),
+  (2.4 * Math.PI) / (largestSum + largestDistance),
+];
+
+/** Over real kz from 0 to k. */
+export const propagatingNodes = (k: number, eps: Complex, reach: Reach): SpectralNodes =>
+  gaussNodes(panelEdges(k, ...panelWidths(k, eps, reach), []));
+
+/** Over the decay until e^-tail at the smallest height sum, or earlier where all distances are large against it. */
+export function evanescentNodes(k: number, eps: Complex, reach: Reach, tail: number): SpectralNodes {
+  const [first, widest] = panelWidths(k, eps, reach);
   const { end, share } = spectralEnd(k * Math.sqrt(contrast(eps)), reach, tail);
   const widestDecay = Math.min(widest, 6 / reach.smallestSum);
   const { depth, weight } = gaussNodes(panelEdges(end, first, widestDecay, soilBranch(k, eps)));
   for (let n = 0; n < depth.length; n++) weight[n]! *= share(depth[n]!);
-  return { propagating: gaussNodes(panelEdges(k, first, widest, [])), evanescent: { depth, weight } };
-}
-
-const oneByOne = ({ depth, weight }: Nodes): SpectralNode[] =>
-  Array.from(depth, (d, n) => ({ depth: d, weight: weight[n]! }));
-
-/** `manyNodes` as lists. */
-export function spectralNodes(
-  k: number,
-  eps: Complex,
-  reach: Reach,
-  tail: number,
-): { propagating: SpectralNode[]; evanescent: SpectralNode[] } {
-  const { propagating, evanescent } = manyNodes(k, eps, reach, tail);
-  return { propagating: oneByOne(propagating), evanescent: oneByOne(evanescent) };
+  return { depth, weight };
 }
 
 /**
@@ -124,7 +105,8 @@ export function spectralNodes(
  * of the free-space kernel at the same distance, inside the reach.
  */
 export function buildSpectrum(k: number, eps: Complex, reach: Reach): Spectrum {
-  const { propagating, evanescent } = manyNodes(k, eps, reach, impedanceTail);
+  const propagating = propagatingNodes(k, eps, reach);
+  const evanescent = evanescentNodes(k, eps, reach, impedanceTail);
   const waves = propagating.depth.length;
   const count = waves + evanescent.depth.length;
   const plane = (): ComplexPlane => ({ re: new Float64Array(count), im: new Float64Array(count) });
