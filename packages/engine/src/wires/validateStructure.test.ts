@@ -63,7 +63,7 @@ describe("validateStructure", () => {
       "infinite",
     ],
     ["too many unknowns", dipole(5000, 1e-3, 100), free, "unknown currents"],
-    ["too much memory, told in MB with what to leave out", dipole(5000, 1e-3, 100), free, "(192 MB)"],
+    ["too much memory, told in MB with what to leave out", dipole(5000, 1e-3, 100), free, "(576 MB)"],
     [
       "thousands of wires, before each pair of them is looked at",
       withWires(...Array.from({ length: 20_000 }, (_, i) => wire([i, 0, 30], [i, 1, 30]))),
