@@ -33,29 +33,45 @@ function octavesOf(far: number, high: number, near: number): Octaves {
 
 interface Part {
   readonly octaves: Octaves;
-  readonly rows: Set<number>;
-  readonly columns: Set<number>;
+  readonly rows: number[];
+  readonly columns: number[];
+}
+
+/** Places of values by their octave. */
+function byOctave(values: Float64Array): Map<number, number[]> {
+  const places = new Map<number, number[]>();
+  for (let p = 0; p < values.length; p++) {
+    const key = octave(values[p]!);
+    const list = places.get(key);
+    if (list) list.push(p);
+    else places.set(key, [p]);
+  }
+  return places;
 }
 
 /** The grid cut into parts, each of some rows and some columns. */
 function partsOf(rho: Float64Array, s: Float64Array, near: number): Map<string, Part> {
   const parts = new Map<string, Part>();
-  const heights = Array.from(s, octave);
-  rho.forEach((distance, row) => {
-    heights.forEach((high, column) => {
-      const octaves = octavesOf(octave(distance), high, near);
+  const heights = byOctave(s);
+  for (const [far, rows] of byOctave(rho)) {
+    for (const [high, columns] of heights) {
+      const octaves = octavesOf(far, high, near);
       const key = `${octaves.farthest} ${octaves.largestSum} ${octaves.smallestSum}`;
-      const part = parts.get(key) ?? { octaves, rows: new Set(), columns: new Set() };
-      part.rows.add(row);
-      part.columns.add(column);
-      parts.set(key, part);
-    });
-  });
+      const part = parts.get(key);
+      // Octaves that share a spectrum share all rows (near ones) or all columns (low ones), or are one.
+      if (!part) parts.set(key, { octaves, rows: [...rows], columns: [...columns] });
+      else if (far <= high - near) part.rows.push(...rows);
+      else part.columns.push(...columns);
+    }
+  }
   return parts;
 }
 
-const picked = (values: Float64Array, places: Set<number>): Float64Array =>
-  Float64Array.from(places, (p) => values[p]!);
+const picked = (values: Float64Array, places: readonly number[]): Float64Array => {
+  const out = new Float64Array(places.length);
+  for (let i = 0; i < places.length; i++) out[i] = values[places[i]!]!;
+  return out;
+};
 
 /** Sums over a grid put together from parts of it, whose spectra are kept. `near`: see nearOctaves. */
 export function sampleByOctaves(build: (octaves: Octaves) => Spectrum, sum: Sampler, near = nearOctaves): GridSampler {
@@ -72,16 +88,21 @@ export function sampleByOctaves(build: (octaves: Octaves) => Spectrum, sum: Samp
   };
 }
 
-function putPart(part: SpectralSums, rows: Set<number>, columns: Set<number>, width: number, sums: SpectralSums): void {
-  let from = 0;
-  for (const row of rows) {
-    for (const column of columns) {
-      const to = row * width + column;
-      for (const kind of ["horizontal", "scalar", "vertical", "cross"] as const) {
-        sums[kind].re[to] = part[kind].re[from]!;
-        sums[kind].im[to] = part[kind].im[from]!;
-      }
-      from += 1;
+type Places = readonly number[];
+
+function putPart(part: SpectralSums, rows: Places, columns: Places, width: number, sums: SpectralSums): void {
+  putKernel(part.horizontal, rows, columns, width, sums.horizontal);
+  putKernel(part.scalar, rows, columns, width, sums.scalar);
+  putKernel(part.vertical, rows, columns, width, sums.vertical);
+  putKernel(part.cross, rows, columns, width, sums.cross);
+}
+
+function putKernel(part: ComplexPlane, rows: Places, columns: Places, width: number, out: ComplexPlane): void {
+  for (let i = 0, from = 0; i < rows.length; i++) {
+    for (let j = 0; j < columns.length; j++, from++) {
+      const to = rows[i]! * width + columns[j]!;
+      out.re[to] = part.re[from]!;
+      out.im[to] = part.im[from]!;
     }
   }
 }

@@ -1,5 +1,5 @@
 /** Samples of reflected kernels over (u, ln s) as Chebyshev coefficients, and how well they resolve. See kernelTable. */
-import type { SpectralSums, Spectrum } from "../kernels/door";
+import type { ComplexPlane, SpectralSums, Spectrum } from "../kernels/door";
 import { chebyshevTransform, chebyshevZeros } from "../numerics/chebyshevTransform";
 import type { SumRange } from "./tableBands";
 
@@ -59,26 +59,45 @@ export function samplePieces(axes: Axes, parts: readonly (readonly number[])[], 
   return parts.map(([from, to], p) => makePiece(axes, [from!, to!], sums, rho, s, p));
 }
 
-/** Values with distance and phase taken out, planes fastest. */
-function smoothValues(axes: Axes, sums: SpectralSums, rho: Float64Array, s: Float64Array, first: number): Float64Array {
-  const { k, steep, termsInU } = axes;
-  const planes = planesOf(steep);
-  const kinds = [sums.horizontal, sums.scalar, sums.vertical, sums.cross].slice(0, planes / 2);
-  const values = new Float64Array(termsInU * s.length * planes);
-  for (let i = 0; i < termsInU; i++) {
-    for (let j = 0; j < s.length; j++) {
-      const r = Math.hypot(rho[first + i]!, s[j]!);
-      const place = (first + i) * s.length + j;
-      const at = (i * s.length + j) * planes;
-      const c = 4 * Math.PI * r * Math.cos(k * r);
-      const q = 4 * Math.PI * r * Math.sin(k * r);
-      kinds.forEach((plane, kind) => {
-        const size = kind === 3 ? r : 1;
-        values[at + 2 * kind] = size * (plane.re[place]! * c - plane.im[place]! * q);
-        values[at + 2 * kind + 1] = size * (plane.re[place]! * q + plane.im[place]! * c);
-      });
+interface Taken {
+  readonly r: Float64Array;
+  readonly c: Float64Array;
+  readonly q: Float64Array;
+}
+
+/** What is taken out at the places of one piece: 4 pi R e^{jkR} = c + jq. */
+function takenOut(k: number, rho: Float64Array, s: Float64Array, first: number, termsInU: number): Taken {
+  const count = termsInU * s.length;
+  const taken = { r: new Float64Array(count), c: new Float64Array(count), q: new Float64Array(count) };
+  for (let i = 0, n = 0; i < termsInU; i++) {
+    for (let j = 0; j < s.length; j++, n++) {
+      const r = Math.sqrt(rho[first + i]! ** 2 + s[j]! ** 2);
+      taken.r[n] = r;
+      taken.c[n] = 4 * Math.PI * r * Math.cos(k * r);
+      taken.q[n] = 4 * Math.PI * r * Math.sin(k * r);
     }
   }
+  return taken;
+}
+
+/** Writes values with distance and phase taken out, one kernel of `planes` / 2. */
+function putSmooth(out: Float64Array, planes: number, kind: number, plane: ComplexPlane, from: number, taken: Taken) {
+  for (let n = 0; n < taken.r.length; n++) {
+    const re = plane.re[from + n]!;
+    const im = plane.im[from + n]!;
+    const size = kind === 3 ? taken.r[n]! : 1;
+    out[n * planes + 2 * kind] = size * (re * taken.c[n]! - im * taken.q[n]!);
+    out[n * planes + 2 * kind + 1] = size * (re * taken.q[n]! + im * taken.c[n]!);
+  }
+}
+
+/** Values of one piece with distance and phase taken out, planes fastest. */
+function smoothValues(axes: Axes, sums: SpectralSums, rho: Float64Array, s: Float64Array, first: number): Float64Array {
+  const planes = planesOf(axes.steep);
+  const kinds = [sums.horizontal, sums.scalar, sums.vertical, sums.cross];
+  const values = new Float64Array(axes.termsInU * s.length * planes);
+  const taken = takenOut(axes.k, rho, s, first, axes.termsInU);
+  for (let kind = 0; kind < planes / 2; kind++) putSmooth(values, planes, kind, kinds[kind]!, first * s.length, taken);
   return values;
 }
 
@@ -94,9 +113,10 @@ function makePiece(
   const planes = planesOf(steep);
   const values = smoothValues(axes, sums, rho, s, part * nu);
   const largest = new Float64Array(planes);
-  values.forEach((v, n) => {
-    largest[n % planes] = Math.max(largest[n % planes]!, Math.abs(v));
-  });
+  for (let n = 0; n < values.length; n++) {
+    const size = Math.abs(values[n]!);
+    if (size > largest[n % planes]!) largest[n % planes] = size;
+  }
   const inU = chebyshevTransform(values, nu, ns * planes);
   const coefficients = range.sums ? inU : transformEach(inU, nu, ns, planes);
   return {
@@ -105,8 +125,9 @@ function makePiece(
     coefficients,
     largest,
     unresolved: (sizes) => ({
-      inU: nu === 1 ? 0 : tail(inU, sizes, (n) => Math.floor(n / (ns * planes)) >= nu - 2),
-      inS: range.sums ? 0 : tail(coefficients, sizes, (n) => Math.floor(n / planes) % ns >= ns - 2),
+      // The last two terms in u stand at the end; those in s at the end of each line of them.
+      inU: nu === 1 ? 0 : tail(inU, sizes, (nu - 2) * ns * planes, inU.length, 2 * ns * planes),
+      inS: range.sums ? 0 : tail(coefficients, sizes, (ns - 2) * planes, ns * planes, 2 * planes),
     }),
   };
 }
@@ -121,11 +142,14 @@ function transformEach(values: Float64Array, nu: number, ns: number, planes: num
   return out;
 }
 
-/** Largest share of the sizes among chosen coefficients. */
-function tail(coefficients: Float64Array, sizes: Float64Array, chosen: (n: number) => boolean): number {
+/** Largest share of the sizes among `length` coefficients from `first` on, then all `step` further. */
+function tail(coefficients: Float64Array, sizes: Float64Array, first: number, step: number, length: number): number {
   let worst = 0;
-  for (let n = 0; n < coefficients.length; n++) {
-    if (chosen(n)) worst = Math.max(worst, Math.abs(coefficients[n]!) / sizes[n % sizes.length]!);
+  for (let from = first; from < coefficients.length; from += step) {
+    for (let n = from; n < from + length; n++) {
+      const share = Math.abs(coefficients[n]!) / sizes[n % sizes.length]!;
+      if (share > worst) worst = share;
+    }
   }
   return worst;
 }
