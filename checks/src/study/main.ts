@@ -9,9 +9,9 @@ const print = (text: string): void => {
 const n = (x: number): string => x.toPrecision(2);
 
 print(
-  "| structure | unknowns | Z, ohm | estimate, ohm | error, ohm | error over goal | gain error, dB | residue | doubt, ohm |",
+  "| structure | unknowns | Z, ohm | estimate, ohm | error, ohm | error over goal | gain estimate, dB | gain error, dB | residue | doubt, ohm |",
 );
-print("| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+print("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
 let bounded = 0;
 const all = [...openShapes, ...closedShapes];
 for (const study of all) {
@@ -21,7 +21,7 @@ for (const study of all) {
   const z = `${f.impedance.re.toPrecision(4)} ${f.impedance.im < 0 ? "-" : "+"} j${Math.abs(f.impedance.im).toPrecision(4)}`;
   const error = `${n(f.error)}${within ? "" : " (not bounded)"}`;
   print(
-    `| ${f.name} | ${f.unknowns} | ${z} | ${n(f.estimate)} | ${error} | ${n(f.errorOverGoal)} | ${n(f.gainError)} | ${n(f.residue)} | ${n(f.doubt)} |`,
+    `| ${f.name} | ${f.unknowns} | ${z} | ${n(f.estimate)} | ${error} | ${n(f.errorOverGoal)} | ${n(f.gainEstimate)} | ${n(f.gainError)} | ${n(f.residue)} | ${n(f.doubt)} |`,
   );
 }
 print(`\nThe estimate bounds the error in ${bounded} of ${all.length}.`);

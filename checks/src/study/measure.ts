@@ -2,7 +2,9 @@
 import {
   type AntennaSolution,
   type Complex,
+  coarseTwin,
   driveAntenna,
+  gainError,
   powerAccount,
   solveAntenna,
   strongestDirection,
@@ -20,7 +22,8 @@ export interface Finding {
   readonly error: number;
   /** Error over the larger of 0.5 ohm and 0.5 % of the port's own impedance. */
   readonly errorOverGoal: number;
-  /** dB, of the greatest gain. */
+  /** dB, of the greatest gain: as reported, and found. */
+  readonly gainEstimate: number;
   readonly gainError: number;
   readonly residue: number;
   /** Largest |Z12 - Z21| over |Z12|; 0 with one feed. */
@@ -53,6 +56,12 @@ const driven = (solution: AntennaSolution) =>
 
 const decibels = (solution: AntennaSolution): number => 10 * Math.log10(strongestDirection(driven(solution)).gain);
 
+function gainEstimate(solution: AntennaSolution): number {
+  const fine = driven(solution);
+  const { elevation, azimuth, gain } = strongestDirection(fine);
+  return gainError(fine, driven(coarseTwin(solution)), elevation, azimuth, gain).decibels;
+}
+
 const most = (a: readonly Complex[], b: readonly Complex[]): number =>
   Math.max(...a.map((z, i) => size(minus(z, b[i]!))));
 
@@ -71,6 +80,7 @@ export function measure({ name, structure, soil, frequency }: Study, [finer, fin
     estimate: chosen.errorEstimate,
     error,
     errorOverGoal: error / Math.max(0.5, 0.005 * size(exact[0]!)),
+    gainEstimate: gainEstimate(chosen),
     gainError: Math.abs(decibels(chosen) - decibels(truth)),
     residue: Math.abs(powerAccount(driven(chosen)).residue),
     nonReciprocity: z.length === 4 ? size(minus(z[1]!, z[2]!)) / size(z[1]!) : 0,

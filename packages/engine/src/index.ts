@@ -12,6 +12,7 @@ export { skinDepth, solidWireImpedance, surfaceResistance } from "./conductors/s
 export type { FarField } from "./fields/farField";
 export { farField } from "./fields/farField";
 export { gain, gainInDecibels, radiationIntensity } from "./fields/gain";
+export { gainError } from "./fields/gainError";
 export type { GroundPlace, GroundWave } from "./fields/groundWave";
 export { groundWaveField } from "./fields/groundWave";
 export { flatAttenuation } from "./fields/groundWaveFlat";
@@ -90,6 +91,7 @@ export type * from "./station/problem";
 export { layersAt } from "./station/soilAtFrequency";
 export type * from "./station/station";
 export type { AntennaSolution } from "./wires/antennaSolution";
+export { coarseTwin } from "./wires/coarseTwin";
 export type { DrivenAntenna } from "./wires/driveAntenna";
 export { driveAntenna } from "./wires/driveAntenna";
 export type { Refinement } from "./wires/refinement";

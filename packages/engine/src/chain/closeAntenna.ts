@@ -5,8 +5,9 @@ import { behindTransformers, capacitorImpedance, type LoopSetting } from "../ant
 import { add, type Complex, conjugate, multiply, scale, subtract } from "../numerics/complex";
 import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
 import type { AntennaSolution } from "../wires/antennaSolution";
+import { coarseTwin } from "../wires/coarseTwin";
 import type { Soil } from "../wires/structure";
-import { type Closing, closePorts } from "./closePorts";
+import { type ClosedPorts, type Closing, closePorts } from "./closePorts";
 
 export interface SolvedAntenna {
   readonly build: AntennaBuild;
@@ -18,6 +19,8 @@ export interface SolvedAntenna {
   readonly joined: readonly (readonly Complex[])[] | null;
   /** Volts at all ports of the solution for 1 V at each feed in turn. */
   readonly portVoltages: readonly (readonly Complex[])[];
+  /** The same on the mesh of doubled elements; null where that gives none, or the antenna was interpolated. */
+  readonly coarsePortVoltages: readonly (readonly Complex[])[] | null;
   /** Ohm: step by which the extrapolation moved the impedances between the feeds; null where it cannot be told. */
   readonly extrapolationStep: readonly (readonly Complex[])[] | null;
   /** Null where the admittance was interpolated between solved frequencies: no currents, no fields. */
@@ -59,6 +62,9 @@ export function closeAntenna(
   const whole = (y: readonly (readonly Complex[])[]): Complex[][] =>
     behindTransformers(y, ratios).map((row, i) => row.map((x, k) => (joined ? add(x, joined[i]![k]!) : x)));
   const admittance = whole(best.admittance);
+  const twin = state.solution && closePorts(coarseTwin(state.solution).admittance, closings);
+  const perFeed = ({ voltages }: ClosedPorts): Complex[][] =>
+    voltages.map((row, feed) => row.map((v) => scale(v, 1 / ratios[feed]!)));
   const zBest = invertComplexMatrix(admittance);
   const zFine = state.fineAdmittance && invertComplexMatrix(whole(fine.admittance));
   return {
@@ -67,7 +73,8 @@ export function closeAntenna(
     feeds,
     admittance,
     joined,
-    portVoltages: fine.voltages.map((row, feed) => row.map((v) => scale(v, 1 / ratios[feed]!))),
+    portVoltages: perFeed(fine),
+    coarsePortVoltages: twin && perFeed(twin),
     extrapolationStep: zBest && zFine && zBest.map((row, i) => row.map((z, k) => subtract(z, zFine[i]![k]!))),
     solution: state.solution,
   };

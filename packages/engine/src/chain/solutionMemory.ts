@@ -36,6 +36,6 @@ function bytesOf(solution: AntennaSolution | AntennaRefused): number {
     300 * (mesh.unknowns + mesh.elements.count) +
     70 * points.count +
     20 * points.point.length +
-    16 * currents.re.length
+    32 * currents.re.length
   );
 }

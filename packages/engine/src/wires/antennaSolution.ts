@@ -51,4 +51,6 @@ export interface SolvedModel {
   readonly local: LocalImpedances;
   /** One vector of unknown currents (A) for 1 V at each port, the others short. */
   readonly currents: SplitVectors;
+  /** The same of the mesh of doubled elements, as unknowns of this one. */
+  readonly coarseCurrents: SplitVectors;
 }

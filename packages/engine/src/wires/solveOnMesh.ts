@@ -1,11 +1,11 @@
 /** One solution on one mesh and on its halved twin: port admittances with their error, currents, what was met on the way. */
 import { soilLength } from "../ground/soilLength";
-import type { Kernels, SplitMatrix } from "../kernels/door";
-import type { Complex } from "../numerics/complex";
+import type { Kernels, SplitMatrix, SplitVectors } from "../kernels/door";
 import { speedOfLight } from "../numerics/vacuum";
 import type { Accuracy } from "./accuracy";
 import type { AntennaSolution } from "./antennaSolution";
 import { assembleMatrix } from "./assembleMatrix";
+import { prolong } from "./coarseTwin";
 import { electrodeImpedance } from "./electrodeImpedance";
 import { withElectrodes } from "./electrodes";
 import { errorByWire } from "./errorByWire";
@@ -47,7 +47,8 @@ export function solveOnMesh(
   );
   const fine = kernels.solveSymmetric(matrix, portVectors(mesh.unknowns, mesh.ports));
   const fineAdmittance = portAdmittance(fine.vectors, mesh.ports);
-  const coarse = solveCoarse(matrix, mesh, prepared.restriction, kernels);
+  const coarseCurrents = solveCoarse(matrix, mesh, prepared.restriction, kernels);
+  const coarse = portAdmittance(coarseCurrents, mesh.ports);
   const basis = portBasis(mesh.ports);
   const ends = extrapolate(fineAdmittance, coarse, basis, accuracy);
   const { admittance, errorEstimate, errorOverGoal, impedances, goals } = ends;
@@ -73,12 +74,12 @@ export function solveOnMesh(
       refinement: rule.refinement,
       kernelError,
     },
-    model: { structure, mesh, points, local, currents: fine.vectors },
+    model: { structure, mesh, points, local, currents: fine.vectors, coarseCurrents },
   };
 }
 
-function solveCoarse(matrix: SplitMatrix, mesh: Mesh, restriction: Restriction, kernels: Kernels): Complex[][] {
+function solveCoarse(matrix: SplitMatrix, mesh: Mesh, restriction: Restriction, kernels: Kernels): SplitVectors {
   const ports = mesh.ports.map((port) => port.map((p) => ({ ...p, unknown: mesh.coarse.indexOf(p.unknown) })));
   const solved = kernels.solveSymmetric(restrictMatrix(matrix, restriction), portVectors(restriction.size, ports));
-  return portAdmittance(solved.vectors, ports);
+  return prolong(solved.vectors, restriction, mesh.unknowns);
 }

@@ -95,12 +95,21 @@ function sameNotes(notes: readonly string[]): Map<string, string[]> {
 }
 
 /** Said first of all when the antenna could not be worked out as well as it should be. */
-export function shortfallSays(f: { readonly ohms: number | null; readonly power: number | null }): string[] {
+export function shortfallSays(f: {
+  readonly ohms: number | null;
+  readonly power: number | null;
+  readonly decibels: number | null;
+}): string[] {
   return [
     ...(f.ohms === null
       ? []
       : [
-          `This antenna could be worked out only roughly: its impedance is in doubt by about ${significantNumber(f.ohms, 2)} Ω, and every number with it.`,
+          `This antenna could be worked out only roughly, though its mesh was made finer as far as that helps: its impedance is in doubt by about ${significantNumber(f.ohms, 2)} Ω, and every number with it.`,
+        ]),
+    ...(f.decibels === null
+      ? []
+      : [
+          `The gain of this antenna is in doubt by about ${significantNumber(f.decibels, 1)} dB in its strongest direction.`,
         ]),
     ...(f.power === null
       ? []

@@ -8,7 +8,7 @@ import { assumptionsOfModel, notCoveredOf, shortfallSays } from "../../words/lim
 import { antennaHeatSays } from "./antennaHeat";
 import { ranked } from "./bounds";
 import { drawingOf, lineIsPlacedByUs } from "./drawingOf";
-import { shortfall } from "./feedError";
+import { shortfall, strongestGainError } from "./feedError";
 import { jointsOf, partsOf } from "./partsAndJoints";
 import { azimuthCut, elevationCut, lobesOf } from "./patternTables";
 import { provenanceOf } from "./provenanceOf";
@@ -73,11 +73,11 @@ export function frameOf(
       }),
     ],
     notCovered: [
-      ...shortfallSays(shortfall(point, numbers.powerBalanceResidue ?? null)),
+      ...shortfallSays(shortfall(point, numbers.powerBalanceResidue ?? null, strongestGainError(point, result))),
       ...notCoveredOf(point, bounds.skipped),
     ],
     drawing: drawingOf(station, point, cutAzimuth),
-    provenance: provenanceOf(context, point, numbers.powerBalanceResidue ?? null),
+    provenance: provenanceOf(context, { point, result }),
   };
 }
 

@@ -53,7 +53,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
     working: whyWorking(result),
     figures: [words.whyFigure(facts)],
     drawing: null,
-    provenance: provenanceOf(context, null, null, methods),
+    provenance: provenanceOf(context, null, methods),
   };
 }
 
