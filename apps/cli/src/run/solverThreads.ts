@@ -7,8 +7,11 @@ import { macrotask } from "./drive";
 
 /** The thread that computes is one of them. */
 const mostThreads = 4;
-/** A thread takes a second to start and compile; solves of less than about two seconds in all are done sooner without. */
-const worthwhile = 6e6;
+/**
+ * Squared unknowns in all from which on threads are started: about half a second of solving or more. A thread takes a
+ * second to start, in which this one goes on.
+ */
+const worthwhile = 2e6;
 
 /** Close its pool when the question is answered. */
 export function openSolverThreads(

@@ -30,7 +30,7 @@ export interface WorkerClient {
 }
 
 /** Time in ms after which a worker that does not hear "stop" is replaced. */
-const patience = 80;
+const patience = 60;
 
 /** Reports after which the worker owes nothing for that run. */
 const last = new Set<string>(["answered", "refused", "wrongParameters", "stopped", "defect", "missing", "sheet"]);
