@@ -76,5 +76,12 @@ export const packageLayers = {
     "packages/report",
   ],
   checks: ["packages/engine", "packages/fastKernels", "packages/stationFile"],
-  bench: ["packages/engine", "packages/fastKernels", "packages/stationFile", "packages/figures", "packages/workers"],
+  bench: [
+    "packages/engine",
+    "packages/fastKernels",
+    "packages/stationFile",
+    "packages/figures",
+    "packages/workers",
+    "apps/web",
+  ],
 };
