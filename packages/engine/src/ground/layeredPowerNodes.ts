@@ -5,6 +5,7 @@
  */
 import { complex } from "../numerics/complex";
 import { gaussLegendre } from "../numerics/gaussLegendre";
+import { type LayeredMedium, largestWavenumber } from "./layeredSoil";
 import type { PowerNodes } from "./powerNodes";
 import type { spectralEnd } from "./spectralEnd";
 import type { Reach } from "./spectrum";
@@ -12,6 +13,12 @@ import type { Reach } from "./spectrum";
 const rule = gaussLegendre(10);
 /** Error allowed in a panel, as a share of the sum up to it. */
 const allowed = 1e-7;
+/** Past the wavenumbers of all layers, and where their echoes have fallen to e^-16, nothing is left but what is smooth. */
+const pastWavenumbers = 2;
+const echoDecay = 8;
+/** Panels there grow by this from one to the next, and are no wider than this share of the distance from 0: as in one soil. */
+const growth = 2.5;
+const widestShare = 1.2;
 /** A peak narrower than this share of the wavenumber of the air is passed over: its soil would have no loss. */
 const narrowest = 1e-9;
 
@@ -63,7 +70,7 @@ function agree(whole: Panel, left: Panel, right: Panel, before: readonly number[
  * Halves the panels of the widths given until they resolve what `transmit` says: each against the sum up to it, since
  * what counts near the first edge may be small against what far ones hold and images take away again.
  */
-function resolved(edges: readonly number[], panel: MakePanel, least: number): Panel[] {
+function resolved(edges: readonly number[], panel: MakePanel, least: number, smoothFrom: number): Panel[] {
   const open = edges
     .slice(1)
     .map((to, p) => panel(edges[p]!, to))
@@ -71,6 +78,11 @@ function resolved(edges: readonly number[], panel: MakePanel, least: number): Pa
   const before = [0, 0, 0];
   const done: Panel[] = [];
   for (let next = open.pop(); next; next = open.pop()) {
+    if (next.from >= smoothFrom) {
+      done.push(next);
+      for (let n = 0; n < 3; n++) before[n]! += next.sums[n]!;
+      continue;
+    }
     const middle = (next.from + next.to) / 2;
     const [left, right] = [panel(next.from, middle), panel(middle, next.to)];
     const fine = agree(next, left, right, before);
@@ -90,24 +102,46 @@ const evenEdges = (from: number, to: number, widest: number): number[] => {
   return Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
 };
 
-/**
- * For a surface that lets through `transmit`; `k` in rad/m. `part`: the propagating waves, or the end of the evanescent
- * ones, as spectralEnd says.
- */
+/** Decay past which what layers let through is smooth, rad/m. */
+function smoothAfter(medium: LayeredMedium): number {
+  const thinnest = Math.min(...medium.layers.map(({ thickness }) => thickness));
+  return pastWavenumbers * largestWavenumber(medium) + echoDecay / thinnest;
+}
+
+/** Edges of panels of the decay: even ones, then, from where all is smooth, growing ones. */
+function decayEdges(end: number, fine: number, widest: number, smoothFrom: number): number[] {
+  const even = evenEdges(0, Math.min(end, smoothFrom), Math.min(fine, widest));
+  const edges = [...even];
+  let width = even[1]!;
+  for (let at = even.at(-1)!; at < end; ) {
+    width = Math.min(growth * width, widest, widestShare * at);
+    at = at + widestShare * width >= end ? end : at + width;
+    edges.push(at);
+  }
+  return edges;
+}
+
+/** For layers that let through `transmit`. `part`: the propagating waves, or the end of the evanescent ones (spectralEnd). */
 export function layeredPowerNodes(
-  k: number,
+  medium: LayeredMedium,
   transmit: Transmit,
   reach: Reach,
   part: "propagating" | ReturnType<typeof spectralEnd>,
 ): PowerNodes {
-  const widest = (2.4 * Math.PI) / (reach.largestSum + reach.largestDistance);
-  const sign = part === "propagating" ? 1 : -1;
-  const panel: MakePanel = (from, to) => makePanel(k, sign, transmit, reach.smallestSum, from, to);
-  const decays = Math.min(widest, 6 / reach.smallestSum, (8 * k + 1 / reach.smallestSum) / 4);
-  const edges = part === "propagating" ? evenEdges(0, k, Math.min(widest, k / 2)) : evenEdges(0, part.end, decays);
-  const nodes = joined(resolved(edges, panel, narrowest * k));
-  if (part !== "propagating")
-    for (let n = 0; n < nodes.depth.length; n++) nodes.weight[n]! *= part.share(nodes.depth[n]!);
+  const { k } = medium;
+  const { smallestSum, largestSum, largestDistance } = reach;
+  const widest = (2.4 * Math.PI) / (largestSum + largestDistance);
+  const least = narrowest * k;
+  if (part === "propagating") {
+    const panel: MakePanel = (from, to) => makePanel(k, 1, transmit, smallestSum, from, to);
+    return joined(resolved(evenEdges(0, k, Math.min(widest, k / 2)), panel, least, k));
+  }
+  const panel: MakePanel = (from, to) => makePanel(k, -1, transmit, smallestSum, from, to);
+  const smoothFrom = smoothAfter(medium);
+  const fine = (8 * k + 1 / smallestSum) / 4;
+  const edges = decayEdges(part.end, fine, Math.min(widest, 6 / smallestSum), smoothFrom);
+  const nodes = joined(resolved(edges, panel, least, smoothFrom));
+  for (let n = 0; n < nodes.depth.length; n++) nodes.weight[n]! *= part.share(nodes.depth[n]!);
   return nodes;
 }
 

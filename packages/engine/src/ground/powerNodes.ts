@@ -26,7 +26,7 @@ function withTransmission({ depth, weight }: SpectralNodes, surface: SoilSurface
 export function propagatingPower(surface: SoilSurface, reach: Reach): PowerNodes {
   const { k, top, layers } = surface;
   return layers
-    ? layeredPowerNodes(k, surface.transmit, reach, "propagating")
+    ? layeredPowerNodes(layers, surface.transmit, reach, "propagating")
     : withTransmission(propagatingNodes(k, top, reach), surface, 1);
 }
 
@@ -34,6 +34,6 @@ export function propagatingPower(surface: SoilSurface, reach: Reach): PowerNodes
 export function evanescentPower(surface: SoilSurface, reach: Reach, tail: number): PowerNodes {
   const { k, top, layers } = surface;
   return layers
-    ? layeredPowerNodes(k, surface.transmit, reach, spectralEnd(largestWavenumber(layers), reach, tail))
+    ? layeredPowerNodes(layers, surface.transmit, reach, spectralEnd(largestWavenumber(layers), reach, tail))
     : withTransmission(evanescentNodes(k, top, reach, tail), surface, -1);
 }
