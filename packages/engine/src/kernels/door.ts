@@ -92,6 +92,18 @@ export interface PairTerms {
   /** 1 / (4 pi w eps0), ohm m. */
   readonly scalarFactor: number;
   readonly factors: PairFactors;
+  /**
+   * Images among the elements under a symmetry that the unknowns of the scatter have (tests and sources numbered alike). The
+   * pairs of images of one pair add up alike, so that one of them, so many times, does for all; a twin may as well add them
+   * all. Left out: no symmetry.
+   */
+  readonly orbits?: Orbits;
+}
+
+/** For each element the first one among its images, itself included, and how many they are. */
+export interface Orbits {
+  readonly first: Int32Array;
+  readonly size: Int32Array;
 }
 
 /**

@@ -39,6 +39,8 @@ export interface AntennaSolution {
     readonly refinement: Refinement;
     /** Largest share of a reflected kernel its tables leave unresolved; 0 without soil. */
     readonly kernelError: number;
+    /** Isometries that lay the structure on itself and were made use of; 1 without any. */
+    readonly symmetry: number;
   };
   readonly model: SolvedModel;
 }

@@ -38,20 +38,20 @@ export function assembleMatrix(assembly: Assembly, kernels: Kernels): Assembled 
 
 /** What the wires' metals, sleeves and loads do not change: kept, so that another metal, choke or coil needs no new one. */
 function fieldTerms({ prepared, points, soil, angularFrequency: w }: Assembly, kernels: Kernels): Assembled {
-  const { shape, height, mesh } = prepared;
+  const { shape, height } = prepared;
   const key = `${shape} at ${height} over ${JSON.stringify(soil)}, ${points.layout}, ${w}`;
   const known = shape === null ? undefined : matrices.get(key);
   if (known) return { ...known, matrix: copied(known.matrix) };
   const matrix = directTerms(prepared, w, kernels);
   if (!isRealSoil(soil)) return { matrix, kernelError: 0 };
-  const kernelError = addSoilTerms(mesh, points, soil, w, kernels, matrix);
+  const kernelError = addSoilTerms(prepared, points, soil, w, kernels, matrix);
   keep(prepared, key, { matrix, kernelError });
   return { matrix, kernelError };
 }
 
 /** The wires themselves, and their images in a perfect plane; kept, for they are the same at every height over every soil. */
 function directTerms(prepared: PreparedMesh, w: number, kernels: Kernels): SplitMatrix {
-  const { mesh, lowered, near, images, shape } = prepared;
+  const { mesh, lowered, near, images, orbits, shape } = prepared;
   const key = `${shape}, ${w}`;
   const known = shape === null ? undefined : matrices.get(key);
   if (known) return copied(known.matrix);
@@ -60,6 +60,7 @@ function directTerms(prepared: PreparedMesh, w: number, kernels: Kernels): Split
   const common = {
     tests: lowered,
     scatter: mesh.scatter,
+    ...(orbits ? { orbits } : {}),
     wavenumber: w / speedOfLight,
     vectorFactor: (w * vacuumPermeability) / (4 * Math.PI),
     scalarFactor: 1 / (4 * Math.PI * w * vacuumPermittivity),

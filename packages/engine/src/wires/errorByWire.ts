@@ -4,14 +4,15 @@
  * b_i b_k Z_nn over all such nodes, as far as they do not couple (10 to 25 % too much on dipoles). Currents are those for one
  * ampere into each port in turn, the others open.
  */
-import type { SplitMatrix, SplitVectors } from "../kernels/door";
+import type { SplitVectors } from "../kernels/door";
 import type { Complex } from "../numerics/complex";
 import type { Mesh } from "./mesh";
 import type { PortBasis } from "./portBasis";
 
 interface Solved {
   readonly mesh: Mesh;
-  readonly matrix: SplitMatrix;
+  /** |Z_nn| of each unknown, ohm. */
+  readonly ownImpedances: Float64Array;
   /** For one volt at each port. */
   readonly currents: SplitVectors;
   readonly basis: PortBasis;
@@ -21,14 +22,13 @@ interface Solved {
 }
 
 /** For each wire: its part of the difference between the meshes over the goal, of the port where that is largest. */
-export function errorByWire({ mesh, matrix, currents, basis, impedances, goals }: Solved): number[] {
+export function errorByWire({ mesh, ownImpedances, currents, basis, impedances, goals }: Solved): number[] {
   const kept = new Set(mesh.coarse);
   const middles = middlesOf(mesh).filter(({ unknown }) => !kept.has(unknown));
   const byWire = new Array<number>(mesh.firstElement.length - 1).fill(0);
   for (const { wire, unknown, element } of middles) {
     const departures = basis.ports.map((port) => departure(mesh, currents, port, unknown, element));
-    const diagonal = unknown * (matrix.size + 1);
-    const own = Math.hypot(matrix.re[diagonal]!, matrix.im[diagonal]!);
+    const own = ownImpedances[unknown]!;
     let most = 0;
     goals.forEach((goal, i) => {
       let re = 0;

@@ -1,5 +1,5 @@
 /** Low wires and their mirror images: pairs whose quasi-static images in soil are integrated element by element. */
-import type { Elements, Kernels, NearMoments, Scatter } from "../kernels/door";
+import type { Elements, Kernels, NearMoments, Orbits, Scatter } from "../kernels/door";
 import { type Mesh, mirrorElements } from "./mesh";
 
 export interface LowImages {
@@ -7,18 +7,38 @@ export interface LowImages {
   readonly scatter: Scatter;
   readonly mirrored: Elements;
   readonly near: NearMoments;
+  /** Images under a symmetry among these elements; null without one. */
+  readonly orbits: Orbits | null;
 }
 
-const kept = new WeakMap<Elements, Map<string, LowImages>>();
+interface LowPairs extends Omit<LowImages, "scatter" | "orbits"> {
+  /** Indices of the elements among all. */
+  readonly chosen: readonly number[];
+}
 
-/** Images of the wires that are low (SamplePoints.lowWires); null when none is. Kept while the mesh lives. */
-export function lowImages(mesh: Mesh, low: readonly boolean[], kernels: Kernels): LowImages | null {
+const kept = new WeakMap<Elements, Map<string, LowPairs>>();
+
+/**
+ * Images of the wires that are low (SamplePoints.lowWires); null when none is. Pairs are kept while the elements live, for all
+ * meshes of other unknowns on them.
+ */
+export function lowImages(
+  mesh: Mesh,
+  low: readonly boolean[],
+  kernels: Kernels,
+  orbits: Orbits | null = null,
+): LowImages | null {
   if (!low.includes(true)) return null;
-  const ofMesh = kept.get(mesh.elements) ?? new Map<string, LowImages>();
+  const ofMesh = kept.get(mesh.elements) ?? new Map<string, LowPairs>();
   kept.set(mesh.elements, ofMesh);
   const key = kernels.name + low.map(Number).join("");
-  const known = ofMesh.get(key);
-  if (known) return known;
+  const pairs = ofMesh.get(key) ?? lowPairs(mesh, low, kernels);
+  ofMesh.set(key, pairs);
+  const { chosen } = pairs;
+  return { ...pairs, scatter: pickScatter(mesh.scatter, chosen), orbits: orbits && pickOrbits(orbits, chosen) };
+}
+
+function lowPairs(mesh: Mesh, low: readonly boolean[], kernels: Kernels): LowPairs {
   const chosen = low.flatMap((is, w) =>
     is
       ? Array.from({ length: mesh.firstElement[w + 1]! - mesh.firstElement[w]! }, (_, i) => mesh.firstElement[w]! + i)
@@ -26,14 +46,7 @@ export function lowImages(mesh: Mesh, low: readonly boolean[], kernels: Kernels)
   );
   const elements = pickElements(mesh.elements, chosen);
   const mirrored = mirrorElements(elements);
-  const made = {
-    elements,
-    scatter: pickScatter(mesh.scatter, chosen),
-    mirrored,
-    near: kernels.nearMoments(elements, mirrored),
-  };
-  ofMesh.set(key, made);
-  return made;
+  return { elements, mirrored, near: kernels.nearMoments(elements, mirrored), chosen };
 }
 
 function pickElements(all: Elements, chosen: readonly number[]): Elements {
@@ -61,4 +74,15 @@ function pickScatter({ first, unknown, sign }: Scatter, chosen: readonly number[
     unknown: Int32Array.from(all, (a) => unknown[a]!),
     sign: Float64Array.from(all, (a) => sign[a]!),
   };
+}
+
+/** Null when of some orbit only a part is chosen: all pairs are then worked out. */
+function pickOrbits(orbits: Orbits, chosen: readonly number[]): Orbits | null {
+  const place = new Map(chosen.map((e, i) => [e, i]));
+  const counts = new Int32Array(chosen.length);
+  const first = Int32Array.from(chosen, (e) => place.get(orbits.first[e]!) ?? -1);
+  if (first.includes(-1)) return null;
+  for (const f of first) counts[f]!++;
+  const size = Int32Array.from(chosen, (e) => orbits.size[e]!);
+  return first.every((f) => counts[f] === size[f]) ? { first, size } : null;
 }

@@ -1,6 +1,6 @@
 /** What depends on geometry alone, kept by content: sweeps, other heights, other metals and other soils work it out once. */
 import { createBoundedStore } from "../kept/boundedStore";
-import type { Elements, Kernels, NearMoments } from "../kernels/door";
+import type { Elements, Kernels, NearMoments, Orbits } from "../kernels/door";
 import type { ElectrodeArms, WithElectrodes } from "./electrodes";
 import type { MeshRule } from "./grading";
 import { buildMesh, type Mesh, mirrorElements } from "./mesh";
@@ -16,6 +16,8 @@ export interface PreparedMesh {
   /** Elements mirrored in a perfect plane and their close pairs; null without one. */
   readonly images: { readonly elements: Elements; readonly near: NearMoments } | null;
   readonly restriction: Restriction;
+  /** Images among the elements, where the unknowns are those of a symmetry. */
+  readonly orbits?: Orbits;
   /** Names the mesh whatever its height (m); null for one that is not kept. */
   readonly shape: string | null;
   readonly height: number;

@@ -6,7 +6,7 @@ import type { Kernels, PairFactors, SplitMatrix } from "../kernels/door";
 import { negate, zero } from "../numerics/complex";
 import { speedOfLight, vacuumPermeability, vacuumPermittivity } from "../numerics/vacuum";
 import { lowImages } from "./lowImages";
-import type { Mesh } from "./mesh";
+import type { PreparedMesh } from "./preparedMesh";
 import type { SamplePoints } from "./samplePoints";
 import { tablesFor } from "./tableReaches";
 
@@ -20,7 +20,7 @@ const soilImages = ({ scalar, vertical, cross }: QuasiStaticImages): PairFactors
 
 /** Adds to the upper triangle; returns the largest share of a reflected kernel its tables leave unresolved. `w` in rad/s. */
 export function addSoilTerms(
-  mesh: Mesh,
+  { mesh, orbits }: PreparedMesh,
   points: SamplePoints,
   soil: RealSoil,
   w: number,
@@ -29,13 +29,14 @@ export function addSoilTerms(
 ): number {
   const k = w / speedOfLight;
   const frequency = w / (2 * Math.PI);
-  const low = lowImages(mesh, points.lowWires, kernels);
+  const low = lowImages(mesh, points.lowWires, kernels, orbits);
   if (low) {
     const factors = soilImages(quasiStaticImages(soilSurface(soil, frequency).top));
-    const { elements: tests, scatter, mirrored: sources, near } = low;
+    const { elements: tests, scatter, mirrored: sources, near, orbits: images } = low;
+    const pairs = { tests, sources, near, scatter, ...(images ? { orbits: images } : {}) };
     const vectorFactor = (w * vacuumPermeability) / (4 * Math.PI);
     const scalarFactor = 1 / (4 * Math.PI * w * vacuumPermittivity);
-    kernels.addPairTerms({ tests, sources, near, scatter, wavenumber: k, vectorFactor, scalarFactor, factors }, matrix);
+    kernels.addPairTerms({ ...pairs, wavenumber: k, vectorFactor, scalarFactor, factors }, matrix);
   }
   const tables = tablesFor(points, reflectedTables(soil, frequency, k, kernels.sumSpectrum));
   const factors = { vectorFactor: w * vacuumPermeability, scalarFactor: 1 / (w * vacuumPermittivity) };

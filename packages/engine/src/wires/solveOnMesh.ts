@@ -1,23 +1,20 @@
 /** One solution on one mesh and on its halved twin: port admittances with their error, currents, what was met on the way. */
 import { soilLength } from "../ground/soilLength";
-import type { Kernels, SplitMatrix, SplitVectors } from "../kernels/door";
+import type { Kernels } from "../kernels/door";
 import { speedOfLight } from "../numerics/vacuum";
 import type { Accuracy } from "./accuracy";
 import type { AntennaSolution } from "./antennaSolution";
-import { assembleMatrix } from "./assembleMatrix";
-import { prolong } from "./coarseTwin";
 import { electrodeImpedance } from "./electrodeImpedance";
 import { withElectrodes } from "./electrodes";
 import { errorByWire } from "./errorByWire";
 import type { MeshRule } from "./grading";
 import { localImpedances } from "./localTerms";
-import type { Mesh } from "./mesh";
 import { onGrid } from "./onGrid";
 import { portBasis } from "./portBasis";
-import { extrapolate, portAdmittance, portVectors } from "./portMatrices";
+import { extrapolate, portAdmittance } from "./portMatrices";
 import { preparedMesh } from "./preparedMesh";
-import { type Restriction, restrictMatrix } from "./restriction";
 import { buildSamplePoints } from "./samplePoints";
+import { solveSystem } from "./solveSystem";
 import { isRealSoil, portNames, type Soil, type Structure } from "./structure";
 
 /** Solves on the mesh of a rule. */
@@ -41,13 +38,9 @@ export function solveOnMesh(
     isRealSoil(soil) ? soilLength(soil, frequency) : null,
   );
   const local = localImpedances(structure, mesh, w);
-  const { matrix, kernelError } = assembleMatrix(
-    { structure, prepared, points, local, soil, angularFrequency: w },
-    kernels,
-  );
-  const fine = kernels.solveSymmetric(matrix, portVectors(mesh.unknowns, mesh.ports));
-  const fineAdmittance = portAdmittance(fine.vectors, mesh.ports);
-  const coarseCurrents = solveCoarse(matrix, mesh, prepared.restriction, kernels);
+  const solved = solveSystem({ structure, prepared, points, local, soil, angularFrequency: w }, kernels);
+  const { currents, coarseCurrents, ownImpedances } = solved;
+  const fineAdmittance = portAdmittance(currents, mesh.ports);
   const coarse = portAdmittance(coarseCurrents, mesh.ports);
   const basis = portBasis(mesh.ports);
   const ends = extrapolate(fineAdmittance, coarse, basis, accuracy);
@@ -62,24 +55,19 @@ export function solveOnMesh(
     fineAdmittance,
     errorEstimate,
     errorOverGoal,
-    errorByWire: errorByWire({ mesh, matrix, currents: fine.vectors, basis, impedances, goals }),
+    errorByWire: errorByWire({ mesh, ownImpedances, currents, basis, impedances, goals }),
     goalMet: errorOverGoal <= 1,
     unknowns: mesh.unknowns,
     method: {
       kernels: kernels.name,
-      factorisation: fine.method,
-      growth: fine.growth,
-      residual: fine.residual,
+      factorisation: solved.factorisation,
+      growth: solved.growth,
+      residual: solved.residual,
       samplePoints: points.count,
       refinement: rule.refinement,
-      kernelError,
+      kernelError: solved.kernelError,
+      symmetry: solved.symmetry,
     },
-    model: { structure, mesh, points, local, currents: fine.vectors, coarseCurrents },
+    model: { structure, mesh, points, local, currents, coarseCurrents },
   };
-}
-
-function solveCoarse(matrix: SplitMatrix, mesh: Mesh, restriction: Restriction, kernels: Kernels): SplitVectors {
-  const ports = mesh.ports.map((port) => port.map((p) => ({ ...p, unknown: mesh.coarse.indexOf(p.unknown) })));
-  const solved = kernels.solveSymmetric(restrictMatrix(matrix, restriction), portVectors(restriction.size, ports));
-  return prolong(solved.vectors, restriction, mesh.unknowns);
 }

@@ -1,14 +1,15 @@
 /** Fills the moment matrix with the free-space kernel e^{-jkR}/R between elements, mixed-potential form. */
-import type { PairTerms, Scatter, SplitMatrix } from "../door";
+import type { Orbits, PairTerms, Scatter, SplitMatrix } from "../door";
 import { crossMoments } from "./crossMoments";
-import { distantMoments, orderFor, remainderMoments, sampled } from "./pairMoments";
+import { distantMoments, orderFor, remainderMoments, type Sampled, sampled } from "./pairMoments";
 
-/** Adds the moments of one pair to the unknowns on its four ends; `cross` are those of the cross kernel, or null. */
+/** Adds the moments of one pair, `times` over, to the unknowns on its four ends; `cross` are those of the cross kernel, or null. */
 function scatterPair(
   terms: PairTerms,
   e: number,
   f: number,
   same: boolean,
+  times: number,
   m: Float64Array,
   cross: Float64Array | null,
   matrix: SplitMatrix,
@@ -36,7 +37,7 @@ function scatterPair(
       re -= crossRe * cross[4 + pair]! + crossIm * cross[pair]!;
       im += crossRe * cross[pair]! - crossIm * cross[4 + pair]!;
     }
-    addToUnknowns(scatter, [2 * e + i, 2 * f + j], same, [re, im], matrix);
+    addToUnknowns(scatter, [2 * e + i, 2 * f + j], same, [times * re, times * im], matrix);
   }
 }
 
@@ -63,27 +64,53 @@ function addToUnknowns(
   }
 }
 
+/**
+ * How many times the pair e, f >= e counts for itself and its images: not at all but for the first test among them with the
+ * sources whose images begin no earlier. Pairs within one orbit are met from both sides.
+ */
+function timesOf(orbits: Orbits | undefined, e: number, f: number): number {
+  if (!orbits) return 1;
+  if (orbits.first[e] !== e || orbits.first[f]! < e) return 0;
+  return orbits.first[f] === e && f !== e ? orbits.size[e]! / 2 : orbits.size[e]!;
+}
+
+/** Moments of a pair, whose static part stands at `place` of the near ones (-1: not near), into `m`. */
+function momentsOf(
+  { near, wavenumber: k }: PairTerms,
+  tests: Sampled,
+  e: number,
+  sources: Sampled,
+  f: number,
+  place: number,
+  m: Float64Array,
+): void {
+  if (place < 0) {
+    distantMoments(tests, e, sources, f, orderFor(tests, e, sources, f), k, m);
+    return;
+  }
+  remainderMoments(tests.elements, e, sources.elements, f, k, m);
+  for (let i = 0; i < 4; i++) m[i]! += near.moments[4 * place + i]!;
+}
+
 /** See Kernels.addPairTerms. */
 export function addPairTerms(terms: PairTerms, matrix: SplitMatrix): void {
-  const { near, wavenumber: k } = terms;
+  const { near, wavenumber: k, factors, orbits } = terms;
   const tests = sampled(terms.tests);
   const sources = terms.sources === terms.tests ? tests : sampled(terms.sources);
   const m = new Float64Array(8);
   const cross = new Float64Array(8);
   for (let e = 0; e < terms.tests.count; e++) {
+    if (orbits && orbits.first[e] !== e) continue;
     let next = near.rowStart[e]!;
     const end = near.rowStart[e + 1]!;
     for (let f = e; f < terms.sources.count; f++) {
       const close = next < end && near.column[next] === f;
-      const crosses = terms.factors.cross !== null && crossMoments(terms.tests, e, terms.sources, f, k, close, cross);
-      if (close) {
-        remainderMoments(terms.tests, e, terms.sources, f, k, m);
-        for (let i = 0; i < 4; i++) m[i]! += near.moments[4 * next + i]!;
-        next++;
-      } else {
-        distantMoments(tests, e, sources, f, orderFor(tests, e, sources, f), k, m);
-      }
-      scatterPair(terms, e, f, e === f, m, crosses ? cross : null, matrix);
+      const place = close ? next++ : -1;
+      const times = timesOf(orbits, e, f);
+      if (times === 0) continue;
+      const crosses = factors.cross !== null && crossMoments(terms.tests, e, terms.sources, f, k, close, cross);
+      momentsOf(terms, tests, e, sources, f, place, m);
+      scatterPair(terms, e, f, e === f, times, m, crosses ? cross : null, matrix);
     }
   }
 }
