@@ -47,6 +47,13 @@ describe("where an answer comes from", () => {
     const pivoted = withSolution({ method: { ...method, factorisation: "LU with partial pivoting" } });
     expect(says(pivoted, "equations")).toContain("took over");
   });
+
+  it("says which symmetry was made use of, if any", () => {
+    const { method } = point.antenna.solution!;
+    const of = (symmetry: number): string => says(withSolution({ method: { ...method, symmetry } }), "equations");
+    expect(of(8)).toContain("symmetry of order 8");
+    expect(of(1)).not.toContain("symmetry");
+  });
 });
 
 describe("what could be worked out only roughly", () => {

@@ -82,7 +82,11 @@ const decibelsSays = (decibels: number): string =>
 /** The directions of the largest gain are found within this. */
 const leastDecibels = 0.001;
 
-const equationsSays = ({ method }: AntennaSolution): string =>
-  method.factorisation === "LDL^T without pivoting"
-    ? `symmetric factorisation LDL^T without pivoting, residual ${method.residual.toExponential(0)}`
-    : `LU factorisation with partial pivoting, which took over where the symmetric one grew too much or left too much, residual ${method.residual.toExponential(0)}`;
+const equationsSays = ({ method }: AntennaSolution): string => {
+  const { factorisation, symmetry } = method;
+  const residual = `residual ${method.residual.toExponential(0)}`;
+  const part = symmetry > 1 ? `, for one part of a symmetry of order ${symmetry}` : "";
+  return factorisation === "LDL^T without pivoting"
+    ? `symmetric factorisation LDL^T without pivoting${part}, ${residual}`
+    : `LU factorisation with partial pivoting${part}, which took over where the symmetric one grew too much or left too much, ${residual}`;
+};
