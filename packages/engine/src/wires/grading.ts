@@ -17,7 +17,7 @@ export interface MeshRule {
   readonly refinement: Refinement;
   /** Where the refinement is 1. */
   readonly largest: number;
-  /** At feeds and loads: the width of the gap, part of the model and therefore the same on every mesh. */
+  /** At feeds, loads and contacts: the width of the gap, part of the model and therefore the same on every mesh. */
   readonly gap: number;
 }
 
@@ -113,7 +113,7 @@ function sideAtEnd(
   const shortest = Math.min(...junction.ends.map((e) => wireLength(structure.wires[e.wire]!)));
   const at = end === 0 ? 0 : wireLength(structure.wires[wire]!);
   const opened = (structure.gaps ?? []).some((g) => g.wire === wire && Math.abs(g.distance - at) < 1e-9);
-  const isGap = junction.feed >= 0 || opened;
+  const isGap = junction.feed >= 0 || junction.contact >= 0 || opened;
   const pair = 2 * Math.min(rule.gap, shortest / (2 * fewestPairs));
   return { pair: isGap ? pair : pair / rule.refinement, isGap };
 }

@@ -16,7 +16,7 @@ export interface Mesh {
   /** The current through each port, in the order of portNames, as a sum of unknowns. */
   readonly ports: readonly Port[];
   /**
-   * Unknowns kept by the mesh of doubled elements. Elements at feeds and loads are not doubled: their length sets the
+   * Unknowns kept by the mesh of doubled elements. Elements at feeds, loads and contacts are not doubled: their length sets the
    * width of the gap, which belongs to the model and not to its error.
    */
   readonly coarse: Int32Array;
@@ -29,7 +29,7 @@ export type Port = readonly { readonly unknown: number; readonly sign: number }[
 function gapDistances(structure: Structure, junctions: readonly Junction[], wire: number): number[] {
   const length = wireLength(structure.wires[wire]!);
   const feeds = junctions
-    .filter((j) => j.feed >= 0)
+    .filter((j) => j.feed >= 0 || j.contact >= 0)
     .flatMap((j) => j.ends.filter((e) => e.wire === wire).map((e) => e.end * length));
   const lumped = [...structure.loads, ...(structure.gaps ?? [])];
   return [...feeds, ...lumped.filter((l) => l.wire === wire).map((l) => l.distance)];
