@@ -3,10 +3,10 @@
  * way leads around the waves that layers guide, they are peaks as narrow as the loss is small. Panels are halved until
  * both halves agree with the whole.
  */
-import { complex } from "../numerics/complex";
 import { gaussLegendre } from "../numerics/gaussLegendre";
 import { type LayeredMedium, largestWavenumber } from "./layeredSoil";
 import type { PowerNodes } from "./powerNodes";
+import type { SoilSurface } from "./soilSurface";
 import type { spectralEnd } from "./spectralEnd";
 import type { Reach } from "./spectrum";
 
@@ -22,7 +22,7 @@ const widestShare = 1.2;
 /** A peak narrower than this share of the wavenumber of the air is passed over: its soil would have no loss. */
 const narrowest = 1e-9;
 
-type Transmit = (kz: ReturnType<typeof complex>) => { readonly tm: number; readonly te: number };
+type Transmit = SoilSurface["transmit"];
 
 /** Numbers of a panel: depth, weight, tm and te of its nodes, ten each. */
 const perPanel = rule.points.length;
@@ -37,6 +37,8 @@ interface Panel {
 
 type MakePanel = (from: number, to: number) => Panel;
 
+const two = new Float64Array(2);
+
 function makePanel(k: number, sign: 1 | -1, transmit: Transmit, sum: number, from: number, to: number): Panel {
   const half = (to - from) / 2;
   const numbers = new Float64Array(4 * perPanel);
@@ -44,7 +46,9 @@ function makePanel(k: number, sign: 1 | -1, transmit: Transmit, sum: number, fro
   for (let i = 0; i < perPanel; i++) {
     const depth = from + half * (1 + rule.points[i]!);
     const weight = half * rule.weights[i]!;
-    const { tm, te } = transmit(sign === 1 ? complex(depth) : complex(0, -depth));
+    transmit(sign === 1 ? depth : 0, sign === 1 ? 0 : -depth, two);
+    const tm = two[0]!;
+    const te = two[1]!;
     const fall = weight * depth * (sign === 1 ? 1 : Math.exp(-depth * sum));
     along += fall * tm * depth * depth;
     across += fall * te;

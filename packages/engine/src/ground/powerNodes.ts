@@ -1,23 +1,24 @@
 /** Nodes over vertical wavenumbers for the power into soil, whatever the soil, with what it lets in there. */
-import { complex } from "../numerics/complex";
 import { layeredPowerNodes } from "./layeredPowerNodes";
 import { largestWavenumber } from "./layeredSoil";
 import type { SoilSurface } from "./soilSurface";
 import { spectralEnd } from "./spectralEnd";
 import { evanescentNodes, propagatingNodes, type Reach, type SpectralNodes } from "./spectrum";
 
-/** `tm`, `te`: see transmittedPower. */
+/** `tm`, `te`: see writeTransmission. */
 export interface PowerNodes extends SpectralNodes {
   readonly tm: Float64Array;
   readonly te: Float64Array;
 }
 
+const two = new Float64Array(2);
+
 function withTransmission({ depth, weight }: SpectralNodes, surface: SoilSurface, sign: 1 | -1): PowerNodes {
   const [tm, te] = [new Float64Array(depth.length), new Float64Array(depth.length)];
   for (let n = 0; n < depth.length; n++) {
-    const waves = surface.transmit(sign === 1 ? complex(depth[n]!) : complex(0, -depth[n]!));
-    tm[n] = waves.tm;
-    te[n] = waves.te;
+    surface.transmit(sign === 1 ? depth[n]! : 0, sign === 1 ? 0 : -depth[n]!, two);
+    tm[n] = two[0]!;
+    te[n] = two[1]!;
   }
   return { depth, weight, tm, te };
 }

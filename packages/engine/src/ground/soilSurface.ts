@@ -1,10 +1,10 @@
 /** Soil of one kind or in layers, as all above the ground folder ask it: what it reflects, takes in, and how deep fields go. */
 import type { Complex } from "../numerics/complex";
 import { speedOfLight } from "../numerics/vacuum";
-import { type LayeredMedium, layeredMedium, layeredReflection, type SoilLayer, surfaceImmittance } from "./layeredSoil";
+import { type LayeredMedium, layeredMedium, layeredReflection, type SoilLayer } from "./layeredSoil";
 import { type Reflection, reflection } from "./reflection";
 import { complexPermittivity, penetrationDepth, type SoilNumbers } from "./soilMedium";
-import { powerThrough, transmittedPower } from "./transmission";
+import { writeLayeredTransmission, writeTransmission } from "./transmission";
 
 export type RealSoil =
   | ({ readonly kind: "homogeneous" } & SoilNumbers)
@@ -19,8 +19,8 @@ export interface SoilSurface {
   /** Null for one soil. */
   readonly layers: LayeredMedium | null;
   readonly reflect: (kz: Complex) => Pick<Reflection, "tm" | "te">;
-  /** See transmittedPower. */
-  readonly transmit: (kz: Complex) => { readonly tm: number; readonly te: number };
+  /** See writeTransmission. */
+  readonly transmit: (re: number, im: number, out: Float64Array) => void;
 }
 
 /** The surface at a frequency in Hz. */
@@ -33,7 +33,7 @@ export function soilSurface(soil: RealSoil, frequency: number): SoilSurface {
       top,
       layers: null,
       reflect: (kz) => reflection(kz, k, top),
-      transmit: (kz) => transmittedPower(kz, k, top),
+      transmit: (re, im, out) => writeTransmission(re, im, k, top, out),
     };
   }
   const medium = layeredMedium(soil.layers, frequency);
@@ -42,7 +42,7 @@ export function soilSurface(soil: RealSoil, frequency: number): SoilSurface {
     top: medium.layers[0]!.permittivity,
     layers: medium,
     reflect: (kz) => layeredReflection(kz, medium),
-    transmit: (kz) => powerThrough(kz, medium.k, surfaceImmittance(kz, medium)),
+    transmit: (re, im, out) => writeLayeredTransmission(re, im, medium, out),
   };
 }
 
