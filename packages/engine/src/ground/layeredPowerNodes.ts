@@ -5,10 +5,9 @@
  */
 import { gaussLegendre } from "../numerics/gaussLegendre";
 import { type LayeredMedium, largestWavenumber } from "./layeredSoil";
-import type { PowerNodes } from "./powerNodes";
 import type { SoilSurface } from "./soilSurface";
 import type { spectralEnd } from "./spectralEnd";
-import type { Reach } from "./spectrum";
+import type { PowerNodes, Reach } from "./spectrum";
 
 const rule = gaussLegendre(10);
 /** Error allowed in a panel, as a share of the sum up to it. */

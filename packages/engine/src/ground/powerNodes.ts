@@ -3,13 +3,7 @@ import { layeredPowerNodes } from "./layeredPowerNodes";
 import { largestWavenumber } from "./layeredSoil";
 import type { SoilSurface } from "./soilSurface";
 import { spectralEnd } from "./spectralEnd";
-import { evanescentNodes, propagatingNodes, type Reach, type SpectralNodes } from "./spectrum";
-
-/** `tm`, `te`: see writeTransmission. */
-export interface PowerNodes extends SpectralNodes {
-  readonly tm: Float64Array;
-  readonly te: Float64Array;
-}
+import { evanescentNodes, type PowerNodes, propagatingNodes, type Reach, type SpectralNodes } from "./spectrum";
 
 const two = new Float64Array(2);
 

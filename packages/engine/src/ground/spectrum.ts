@@ -66,6 +66,12 @@ export interface SpectralNodes {
   readonly weight: Float64Array;
 }
 
+/** The same with what the soil lets in at each, see writeTransmission. */
+export interface PowerNodes extends SpectralNodes {
+  readonly tm: Float64Array;
+  readonly te: Float64Array;
+}
+
 function gaussNodes(edges: readonly number[]): SpectralNodes {
   const { points, weights } = rule;
   const count = points.length * (edges.length - 1);
