@@ -18,6 +18,7 @@ export default defineConfig({
             "checks/src/**/*.check.ts",
             "tools/**/*.test.ts",
             "examples/**/*.test.ts",
+            "bench/src/**/*.test.ts",
           ],
         },
       },

@@ -7,6 +7,7 @@ import { programs } from "./cases/programs";
 import { denseSolves } from "./cases/solves";
 import { wireGridSolve } from "./cases/wireGrid";
 import { workedFiles } from "./cases/workedFiles";
+import { growth } from "./growth/growth";
 import type { Section } from "./report/section";
 
 export const parts: Readonly<Record<string, () => Promise<Section>>> = {
@@ -17,5 +18,6 @@ export const parts: Readonly<Record<string, () => Promise<Section>>> = {
   solves: denseSolves,
   grid: wireGridSolve,
   programs,
+  growth,
   page: pageInBrowser,
 };

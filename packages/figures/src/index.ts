@@ -1,5 +1,6 @@
 /** Every public name of the figures, sorted by folder, one line each. */
-export type { ChartOptions } from "./curves/chartTypes";
+export { drawChart } from "./curves/chart";
+export type { Chart, ChartOptions, Curve, Panel } from "./curves/chartTypes";
 export { heightPanels } from "./curves/heightPanels";
 export { impedanceCompromise } from "./curves/impedanceCompromise";
 export { swrAcrossBand } from "./curves/swrAcrossBand";

@@ -34,7 +34,8 @@ function placePanels(chart: Chart, s: number, start: number): Placed[] {
       narrow: chart.width < 360,
     };
     const frame = panelFrame(place, span, panel.from, panel.to);
-    return { panel, frame: chart.axis.ticks ? { ...frame, xTicks: chart.axis.ticks } : frame };
+    const { xTicks, yTicks } = frame;
+    return { panel, frame: { ...frame, xTicks: chart.axis.ticks ?? xTicks, yTicks: panel.ticks ?? yTicks } };
   });
 }
 

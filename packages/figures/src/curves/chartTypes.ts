@@ -41,6 +41,8 @@ export interface Panel {
   readonly height: number;
   readonly from: number;
   readonly to: number;
+  /** Where the values are not the numbers that are read, such as logarithms. Left out: ticks at round values. */
+  readonly ticks?: readonly { readonly value: number; readonly text: string }[];
   readonly curves: readonly Curve[];
   readonly rings: readonly Ring[];
   /** Drawn under the curves; labels it places go before those of the curves. */
