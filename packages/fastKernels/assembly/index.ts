@@ -2,8 +2,11 @@
 import { bessel, j0, j1OverX } from "./bessel";
 import { besselComplex, c0, c1, d0, d1 } from "./besselComplex";
 import { exponential } from "./exponential";
+import { logarithm } from "./logarithm";
 import { cosine, sinCos, sine } from "./sinCos";
 
+export { findNear, nearMoments } from "./nearMoments";
+export { pairTerms } from "./pairTerms";
 export { solvePivoted } from "./pivotedSolve";
 export { pairPower, reflectedTerms } from "./reflectedTerms";
 export { residualOf } from "./residual";
@@ -25,6 +28,14 @@ export function exponentialOfAll(x: usize, count: i32, out: usize): void {
   for (let i = 0; i < count; i += 2) {
     const at = usize(8 * i);
     v128.store(out + at, exponential(v128.load(x + at)));
+  }
+}
+
+/** Natural logarithms of `count` positive numbers (rounded up to an even count), for tests. */
+export function logarithmOfAll(x: usize, count: i32, out: usize): void {
+  for (let i = 0; i < count; i += 2) {
+    const at = usize(8 * i);
+    v128.store(out + at, logarithm(v128.load(x + at)));
   }
 }
 

@@ -7,3 +7,11 @@
 export const besselTable: usize = (__heap_base + 15) & ~15;
 /** Two rows of 64 numbers of table look-up. */
 export const lookUpRows: usize = besselTable + 17600;
+/** Most panels on one element of a pair, and the edges of them. */
+export const mostPanels: i32 = 120;
+export const panelEdges: usize = lookUpRows + 1024;
+/** Places on an element where panels close in, and a few numbers more. */
+export const pairRoom: usize = panelEdges + 8 * (mostPanels + 1) + 8;
+/** Gauss points on the panels of the test, then of the source: places, then weights, four a panel. */
+export const panelPoints: usize = pairRoom + 192;
+export const panelPointBytes: usize = 32 * mostPanels;

@@ -6,8 +6,46 @@ import { moduleBase64 } from "./module.generated";
 export interface Operations {
   readonly sinCosOfAll: (x: number, count: number, sines: number, cosines: number) => void;
   readonly exponentialOfAll: (x: number, count: number, out: number) => void;
+  readonly logarithmOfAll: (x: number, count: number, out: number) => void;
   readonly besselOfAll: (x: number, count: number, zeroth: number, first: number) => void;
   readonly besselComplexOfAll: (re: number, im: number, count: number, out: number, stride: number) => void;
+  readonly findNear: (
+    tests: number,
+    testCount: number,
+    sources: number,
+    sourceCount: number,
+    rowStart: number,
+    column: number,
+    work: number,
+  ) => number;
+  readonly nearMoments: (
+    tests: number,
+    testCount: number,
+    sources: number,
+    sourceCount: number,
+    rowStart: number,
+    column: number,
+    out: number,
+  ) => void;
+  readonly pairTerms: (
+    tests: number,
+    testCount: number,
+    sources: number,
+    sourceCount: number,
+    rowStart: number,
+    column: number,
+    moments: number,
+    ends: number,
+    unknowns: number,
+    signs: number,
+    orbits: number,
+    sizes: number,
+    constants: number,
+    work: number,
+    size: number,
+    re: number,
+    im: number,
+  ) => void;
   readonly reflectedTerms: (
     count: number,
     position: number,
@@ -122,6 +160,11 @@ export class Room {
   /** All of the memory as it stands now, for operands of mixed kinds. */
   bytes(): DataView {
     return new DataView(instance().memory.buffer);
+  }
+
+  /** The same of whole numbers. */
+  integers(at: number, count: number): Int32Array {
+    return new Int32Array(instance().memory.buffer, at, count);
   }
 
   /** The numbers at an address as they stand now: copy what is to stay. */

@@ -2,6 +2,7 @@
 import type { Kernels } from "@feedpath/engine";
 import { instance, Room } from "./instance";
 import { putPoints, type Terms } from "./tables";
+import { addTriangle } from "./triangle";
 
 type Matrix = Parameters<Kernels["addReflectedTerms"]>[1];
 
@@ -17,12 +18,6 @@ export function addReflectedTerms({ points, tables, vectorFactor, scalarFactor }
   instance().operations.reflectedTerms(...placed, ...columns, vectorFactor, scalarFactor, work, re, im);
   addTriangle(room.numbers(re, size * size), matrix.re, size);
   addTriangle(room.numbers(im, size * size), matrix.im, size);
-}
-
-function addTriangle(from: Float64Array, to: Float64Array, size: number): void {
-  for (let row = 0; row < size; row++) {
-    for (let at = row * size + row; at < (row + 1) * size; at++) to[at]! += from[at]!;
-  }
 }
 
 /** Complex numbers side by side. */
