@@ -1,10 +1,9 @@
 /** A prepared mesh whose unknowns are those that determine all others under a symmetry: it is assembled and solved like any. */
-import type { Scatter, SplitVectors } from "../kernels/door";
+import type { Scatter } from "../kernels/door";
 import type { Mesh, Port } from "./mesh";
 import type { PreparedMesh } from "./preparedMesh";
 import type { Restriction } from "./restriction";
-import type { SamplePoints } from "./samplePoints";
-import type { SymmetricUnknowns } from "./symmetricUnknowns";
+import { membersOf, type SymmetricUnknowns } from "./symmetricUnknowns";
 
 /** A list of unknowns with factors in terms of the reduced ones. */
 function reducedList(list: Port, { first, unknown, weight }: SymmetricUnknowns): Port {
@@ -38,15 +37,6 @@ function reducedLists(
     first[i + 1] = unknown.length;
   }
   return { first, unknown: Int32Array.from(unknown), sign: Float64Array.from(sign) };
-}
-
-/** Mesh unknowns of each reduced one: the lists of SymmetricUnknowns the other way round. */
-function membersOf({ size, first, unknown, weight }: SymmetricUnknowns): Port[] {
-  const members: { unknown: number; sign: number }[][] = Array.from({ length: size }, () => []);
-  for (let u = 0; u + 1 < first.length; u++) {
-    for (let a = first[u]!; a < first[u + 1]!; a++) members[unknown[a]!]!.push({ unknown: u, sign: weight[a]! });
-  }
-  return members;
 }
 
 /**
@@ -105,47 +95,4 @@ export function reducedMesh(prepared: PreparedMesh, symmetric: SymmetricUnknowns
     coarse: twin.coarse,
   };
   return { ...prepared, mesh: reduced, restriction: twin.restriction, shape: shape && `${shape} ${name}` };
-}
-
-/** The projection of the reduced unknowns: those of their members, one after another. */
-export function reducedPoints(points: SamplePoints, symmetric: SymmetricUnknowns): SamplePoints {
-  const first = new Int32Array(symmetric.size + 1);
-  const point: number[] = [];
-  const current: number[] = [];
-  const charge: number[] = [];
-  for (const [a, members] of membersOf(symmetric).entries()) {
-    for (const { unknown, sign } of members) {
-      for (let i = points.first[unknown]!; i < points.first[unknown + 1]!; i++) {
-        point.push(points.point[i]!);
-        current.push(sign * points.current[i]!);
-        charge.push(sign * points.charge[i]!);
-      }
-    }
-    first[a + 1] = point.length;
-  }
-  return {
-    ...points,
-    first,
-    point: Int32Array.from(point),
-    current: Float64Array.from(current),
-    charge: Float64Array.from(charge),
-  };
-}
-
-/** Currents of all unknowns from those of the reduced ones, into vectors `into`. */
-export function spread(
-  from: SplitVectors,
-  symmetric: SymmetricUnknowns,
-  into: readonly number[],
-  out: SplitVectors,
-): void {
-  const { first, unknown, weight } = symmetric;
-  into.forEach((vector, v) => {
-    for (let u = 0; u < out.length; u++) {
-      for (let a = first[u]!; a < first[u + 1]!; a++) {
-        out.re[vector * out.length + u]! += weight[a]! * from.re[v * from.length + unknown[a]!]!;
-        out.im[vector * out.length + u]! += weight[a]! * from.im[v * from.length + unknown[a]!]!;
-      }
-    }
-  });
 }

@@ -4,7 +4,7 @@ import { type Assembly, assembleMatrix } from "./assembleMatrix";
 import { prolong } from "./coarseTwin";
 import { portVectors } from "./portMatrices";
 import type { PreparedMesh } from "./preparedMesh";
-import { reducedPoints, spread } from "./reducedMesh";
+import { reducedPoints, spread } from "./reducedVectors";
 import { restrictMatrix } from "./restriction";
 import type { SymmetricUnknowns } from "./symmetricUnknowns";
 import { symmetryOf } from "./symmetry";

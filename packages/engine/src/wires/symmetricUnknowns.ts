@@ -4,7 +4,7 @@
  */
 import type { Orbits } from "../kernels/door";
 import { dependentUnknowns, type UnknownSum } from "./dependentUnknowns";
-import type { Mesh } from "./mesh";
+import type { Mesh, Port } from "./mesh";
 import type { WireMap } from "./symmetryMaps";
 
 /** Row lists: unknown u of the mesh is the sum of `weight` times the reduced `unknown` from first[u] on. */
@@ -98,4 +98,13 @@ export function symmetricUnknowns(mesh: Mesh, group: readonly SignedMap[]): Symm
     weight: Float64Array.from(weight),
     free: Int32Array.from(free),
   };
+}
+
+/** Mesh unknowns of each reduced one: the lists of SymmetricUnknowns the other way round. */
+export function membersOf({ size, first, unknown, weight }: SymmetricUnknowns): Port[] {
+  const members: { unknown: number; sign: number }[][] = Array.from({ length: size }, () => []);
+  for (let u = 0; u + 1 < first.length; u++) {
+    for (let a = first[u]!; a < first[u + 1]!; a++) members[unknown[a]!]!.push({ unknown: u, sign: weight[a]! });
+  }
+  return members;
 }
