@@ -56,6 +56,8 @@ export async function heightStudies(): Promise<Section> {
   const most = (what: string, limit: number, measured: number, ratio: string): Budget => ({
     ...{ what, limit, measured, against: ratio, unit: "ms", bound: "most" },
   });
+  const overWarm = ({ work }: Cold, name: string) =>
+    `${threeDigits(work / timingNamed(timings, name).median)} times the warm one`;
   const warm = (name: string) => timingNamed(timings, name).median;
   return {
     title: "25 heights",
@@ -67,8 +69,13 @@ export async function heightStudies(): Promise<Section> {
         against(names[0]),
       ),
       most("25 heights, whole answer of `height`, warm", 100, warm(names[2]), against(names[2])),
-      most("25 heights in a fresh process, program loaded", 250, coldStudy.work, ""),
-      most("25 heights, whole answer of `height` in a fresh process, program loaded", 250, coldAnswer.work, ""),
+      most("25 heights in a fresh process, program loaded", 250, coldStudy.work, overWarm(coldStudy, names[0])),
+      most(
+        "25 heights, whole answer of `height` in a fresh process, program loaded",
+        250,
+        coldAnswer.work,
+        overWarm(coldAnswer, names[2]),
+      ),
     ],
     tables: [
       {

@@ -22,6 +22,15 @@ async function firstAnswer(page, address) {
   }));
 }
 
+/** First paint of a page with one word, from the same server. */
+async function blankPaint(page, address) {
+  const blank = new URL("blank.html", address).href;
+  await page.route(blank, (route) => route.fulfill({ contentType: "text/html", body: "<p>word</p>" }));
+  await page.goto(blank);
+  await page.waitForFunction(() => performance.getEntriesByName("first-contentful-paint").length > 0);
+  return page.evaluate(() => performance.getEntriesByName("first-contentful-paint")[0].startTime);
+}
+
 /** From asking a worker to its answer, one text after another; the first starts the worker. Runs in the page. */
 async function askedInWorker({ script, question, texts }) {
   const begun = performance.now();
@@ -84,7 +93,8 @@ try {
     page.on("request", (request) => {
       if (/\/host-[^/]*\.js$/.test(request.url())) script = request.url();
     });
-    seen.push(await firstAnswer(page, built.address));
+    const blank = await blankPaint(await visit.newPage(), built.address);
+    seen.push({ ...(await firstAnswer(page, built.address)), blank });
     await visit.close();
   }
   const page = await (await context()).newPage();
