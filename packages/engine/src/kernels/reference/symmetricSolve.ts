@@ -48,14 +48,21 @@ function subtractRows(re: Float64Array, im: Float64Array, n: number, i: number, 
   }
 }
 
+/** Rows finished together, an even number: each pair of rows above is read once for all of them. */
+const blockRows = 16;
+
 /** Overwrites the upper triangle with D (diagonal) and the unscaled rows D U; returns smallest pivot and largest number. */
 function factor(re: Float64Array, im: Float64Array, n: number): { pivot: number; most: number } {
   let pivot = Number.POSITIVE_INFINITY;
   let most = 0;
-  for (let i = 0; i < n; i++) {
-    for (let k = 0; k < i; k += 2) subtractRows(re, im, n, i, k);
-    pivot = Math.min(pivot, Math.hypot(re[i * n + i]!, im[i * n + i]!));
-    for (let j = i * n + i; j < i * n + n; j++) most = Math.max(most, Math.abs(re[j]!), Math.abs(im[j]!));
+  for (let from = 0; from < n; from += blockRows) {
+    const to = Math.min(from + blockRows, n);
+    for (let k = 0; k < from; k += 2) for (let i = from; i < to; i++) subtractRows(re, im, n, i, k);
+    for (let i = from; i < to; i++) {
+      for (let k = from; k < i; k += 2) subtractRows(re, im, n, i, k);
+      pivot = Math.min(pivot, Math.hypot(re[i * n + i]!, im[i * n + i]!));
+      for (let j = i * n + i; j < i * n + n; j++) most = Math.max(most, Math.abs(re[j]!), Math.abs(im[j]!));
+    }
   }
   return { pivot, most };
 }
