@@ -8,7 +8,7 @@ import { buildKernelTable } from "../ground/kernelTable";
 import { octaveSampler } from "../ground/octaveSampler";
 import { evanescentPower } from "../ground/powerNodes";
 import type { SoilSurface } from "../ground/soilSurface";
-import { type PowerNodes, propagatingNodes, type Reach } from "../ground/spectrum";
+import { type PowerNodes, propagatingNodes, type Reach } from "../ground/spectralNodes";
 import type { ComplexPlane, Kernels, Spectrum } from "../kernels/door";
 import type { DrivenAntenna } from "../wires/driveAntenna";
 import { tablesFor } from "../wires/tableReaches";

@@ -4,7 +4,7 @@
  */
 import { reflection } from "../ground/reflection";
 import { contrast } from "../ground/soilMedium";
-import { evanescentNodes as decays } from "../ground/spectrum";
+import { evanescentNodes as decays } from "../ground/spectralNodes";
 import type { ComplexPlane } from "../kernels/door";
 import { add, type Complex, complex, multiply, negate, scale } from "../numerics/complex";
 import { gaussLegendre } from "../numerics/gaussLegendre";

@@ -6,9 +6,10 @@
 
 import { lookUp } from "../kernels/reference/tableLookUp";
 import type { KernelTable as Table, TableBand } from "../kernels/reflected";
-import type { Reach } from "./spectrum";
+import { planesOf } from "./smoothValues";
+import type { Reach } from "./spectralNodes";
 import { bandsOf, type SumRange } from "./tableBands";
-import { type Axes, type GridSampler, type Piece, planesOf, samplePieces, sizesOf } from "./tablePieces";
+import { type Axes, type GridSampler, type Piece, samplePieces, sizesOf } from "./tablePieces";
 
 const termsInU = 16;
 /** Tried in turn until the s axis is resolved; what the last leaves unresolved is reported. */

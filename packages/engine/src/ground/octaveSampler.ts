@@ -1,6 +1,6 @@
 /** Sums of spectra over wide ranges of distance and height: one spectrum an octave of each, built when first needed. */
 import type { ComplexPlane, SpectralSums, Spectrum } from "../kernels/door";
-import type { Reach } from "./spectrum";
+import type { Reach } from "./spectralNodes";
 import type { GridSampler, Sampler } from "./tablePieces";
 
 /** Ranges no wider than this (distance over smallest sum, largest sum over smallest) are served by one spectrum. */

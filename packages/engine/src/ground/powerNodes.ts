@@ -3,7 +3,7 @@ import { layeredPowerNodes } from "./layeredPowerNodes";
 import { largestWavenumber } from "./layeredSoil";
 import type { SoilSurface } from "./soilSurface";
 import { spectralEnd } from "./spectralEnd";
-import { evanescentNodes, type PowerNodes, propagatingNodes, type Reach, type SpectralNodes } from "./spectrum";
+import { evanescentNodes, type PowerNodes, propagatingNodes, type Reach, type SpectralNodes } from "./spectralNodes";
 
 const two = new Float64Array(2);
 

@@ -6,7 +6,8 @@ import { octaveSampler } from "./octaveSampler";
 import { quasiStaticImages } from "./quasiStaticImages";
 import { complexPermittivity } from "./soilMedium";
 import type { RealSoil } from "./soilSurface";
-import { buildSpectrum, type Reach } from "./spectrum";
+import type { Reach } from "./spectralNodes";
+import { buildSpectrum } from "./spectrum";
 import type { Sampler } from "./tablePieces";
 
 /** A function from reaches to tables, at one frequency (air wavenumber `k` in rad/m, `frequency` in Hz). */

@@ -1,5 +1,5 @@
 /** Ranges of height sums that share one set of polynomials. See kernelTable. */
-import type { Reach } from "./spectrum";
+import type { Reach } from "./spectralNodes";
 
 /** Largest over smallest height sum of a band. */
 const widest = 4;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Reach } from "../ground/spectrum";
+import type { Reach } from "../ground/spectralNodes";
 import type { KernelPoints } from "../kernels/reflected";
 import { tablesFor, wholeReach } from "./tableReaches";
 

@@ -1,5 +1,5 @@
 /** Distances and height sums between sample points: what tables of reflected kernels have to serve. */
-import type { Reach } from "../ground/spectrum";
+import type { Reach } from "../ground/spectralNodes";
 import type { KernelPoints, KernelTables } from "../kernels/reflected";
 
 /** With more different heights than this their sums are not listed. */
