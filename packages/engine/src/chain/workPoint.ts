@@ -1,9 +1,10 @@
 /** The one composition: resolved station, path and antenna joined, at one frequency. */
 
-import { alongLine, netPower } from "../lines/alongLine";
+import { alongLine, netPower, type PortState } from "../lines/alongLine";
 import { matchedLoss } from "../lines/lineConstants";
 import { swr } from "../lines/reflection";
 import { type Complex, conjugate, divide, multiply, reciprocal, scale } from "../numerics/complex";
+import type { LinePart } from "../station/path";
 import type { Band, Station } from "../station/station";
 import type { AntennaSolver, SolvedAntenna } from "./antennaSolver";
 import { type Circuit, type CircuitState, solveCircuit } from "./circuit";
@@ -119,15 +120,31 @@ function workedPart(resolved: Resolved, state: CircuitState, e: number, frequenc
   const common = { edge, ...names, powerIn, powerOut, heat: powerIn - powerOut, loss };
   if (edge.part?.kind !== "line")
     return { ...common, matchedLoss: null, length: 0, along: { power: [], voltage: [], current: [] } };
-  const constants = constantsOf(edge.part, frequency);
-  const length = edge.part.length.value;
-  const along = alongLine(constants, length, exit, stepsAlongLine);
-  const rms = (values: readonly Complex[]) => values.map((x) => Math.hypot(x.re, x.im));
+  return Object.assign(lineDetails(edge.part, frequency, exit), common);
+}
+
+/** What a sweep of hundreds of points never asks a line for is worked out when it is read. */
+function lineDetails(
+  part: LinePart,
+  frequency: number,
+  exit: PortState,
+): Pick<WorkedPart, "length" | "matchedLoss" | "along"> {
+  const length = part.length.value;
+  let kept: WorkedPart["along"] | null = null;
+  const along = (): WorkedPart["along"] => {
+    const { power, voltage, current } = alongLine(constantsOf(part, frequency), length, exit, stepsAlongLine);
+    const rms = (values: readonly Complex[]) => values.map((x) => Math.hypot(x.re, x.im));
+    return { power, voltage: rms(voltage), current: rms(current) };
+  };
   return {
-    ...common,
-    matchedLoss: matchedLoss(constants, length),
     length,
-    along: { power: along.power, voltage: rms(along.voltage), current: rms(along.current) },
+    get matchedLoss() {
+      return matchedLoss(constantsOf(part, frequency), length);
+    },
+    get along() {
+      kept ??= along();
+      return kept;
+    },
   };
 }
 

@@ -33,7 +33,9 @@ function curvePoint(point: WorkedPoint): CurvePoint {
     swrAtTransmitter: point.swrAtTransmitter,
     swrAtFeedPoint: swr(feed.impedance, point.ratedResistance),
     feedPoint: feed.impedance,
-    lineLoss: point.parts.filter((p) => p.edge.inUse && p.matchedLoss !== null).reduce((sum, p) => sum + p.loss, 0),
+    lineLoss: point.parts
+      .filter((p) => p.edge.inUse && p.edge.part?.kind === "line")
+      .reduce((sum, p) => sum + p.loss, 0),
     powerIntoAntenna: point.powerIntoAntenna,
   };
 }
