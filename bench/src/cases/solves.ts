@@ -65,7 +65,7 @@ async function timed(size: number, count: number, lapack: Lapack | null): Promis
     cases.push({ name: "zgesv", run: () => lapack.time("zgesv", size, count) });
     cases.push({ name: "zsysv", run: () => lapack.time("zsysv", size, count) });
   }
-  const rounds = size > 400 ? 5 : size > 200 ? 9 : 25;
+  const rounds = size > 400 ? 7 : size > 200 ? 15 : 30;
   return interleaved(cases, rounds, size > 400 ? 2 : 8);
 }
 

@@ -46,9 +46,8 @@ export async function interleaved(cases: readonly Case[], rounds: number, warmUp
   return cases.map(({ name }, i) => timingOf(name, times[i]!));
 }
 
-/** How many times as long as the baseline: the median of the ratios of each round, in which both met the same load. */
-export const ratioTo = (timing: Timing, baseline: Timing): number =>
-  median(timing.times.map((time, round) => time / baseline.times[round]!));
+/** How many times as long as the baseline, fastest over fastest: other work of the machine only ever makes rounds longer. */
+export const ratioTo = (timing: Timing, baseline: Timing): number => timing.fastest / baseline.fastest;
 
 export function timingNamed(timings: readonly Timing[], name: string): Timing {
   const found = timings.find((timing) => timing.name === name);
