@@ -12,6 +12,7 @@ export { pairPower, reflectedTerms } from "./reflectedTerms";
 export { residualOf } from "./residual";
 export { sumSpectrum } from "./spectralSums";
 export { solveUnpivoted } from "./symmetricSolve";
+export { sumWaves } from "./waveSums";
 
 /** Sine and cosine of `count` numbers (rounded up to an even count), for tests of the polynomials. */
 export function sinCosOfAll(x: usize, count: i32, sines: usize, cosines: usize): void {

@@ -5,6 +5,7 @@ import { addPairTerms } from "./pairTerms";
 import { addReflectedTerms, sumPairPower } from "./reflectedTerms";
 import { sumSpectrum } from "./spectralSums";
 import { solveSymmetric } from "./symmetricSolve";
+import { sumWaves } from "./waveSums";
 
 export const fastKernels: Kernels = {
   ...referenceKernels,
@@ -14,5 +15,6 @@ export const fastKernels: Kernels = {
   sumSpectrum,
   addReflectedTerms,
   sumPairPower,
+  sumWaves,
   solveSymmetric,
 };

@@ -46,6 +46,14 @@ export interface Operations {
     re: number,
     im: number,
   ) => void;
+  readonly sumWaves: (
+    points: number,
+    pointCount: number,
+    waves: number,
+    stride: number,
+    count: number,
+    out: number,
+  ) => void;
   readonly reflectedTerms: (
     count: number,
     position: number,

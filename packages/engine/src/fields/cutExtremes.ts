@@ -1,6 +1,6 @@
 /** Lobes and minima (nulls) of a cut, and the width of a lobe: found by refinement, not read off a grid. */
 import { leastBetween, rootBetween } from "../numerics/crossings";
-import type { PatternCut } from "./patternCut";
+import { gainOfCut, type PatternCut } from "./patternCut";
 
 export interface Extreme {
   readonly kind: "lobe" | "minimum";
@@ -23,10 +23,10 @@ export function extremes(cut: PatternCut): readonly Extreme[] {
   const count = Math.ceil((cut.to - cut.from) / cut.step);
   const step = (cut.to - cut.from) / count;
   const at = (i: number) => cut.from + i * step;
-  const values = Array.from({ length: cut.closed ? count : count + 1 }, (_, i) => cut.gain(at(i)));
+  const values = cut.gains(Float64Array.from({ length: cut.closed ? count : count + 1 }, (_, i) => at(i)));
   const value = (i: number): number | undefined =>
     cut.closed ? values[(i + values.length) % values.length] : values[i];
-  const found = values.flatMap((here, i): Extreme[] => {
+  const found = [...values].flatMap((here, i): Extreme[] => {
     const [before, after] = [value(i - 1), value(i + 1)];
     if (before === undefined || after === undefined)
       return here > (before ?? after ?? here) ? [{ kind: "lobe", angle: at(i), gain: here }] : [];
@@ -39,9 +39,9 @@ export function extremes(cut: PatternCut): readonly Extreme[] {
 
 function refined(cut: PatternCut, kind: Extreme["kind"], low: number, high: number): Extreme {
   const sign = kind === "lobe" ? -1 : 1;
-  const found = leastBetween((t) => sign * cut.gain(t), low, high, tolerance);
+  const found = leastBetween((t) => sign * gainOfCut(cut, t), low, high, tolerance);
   const angle = cut.closed && found < cut.from ? found + (cut.to - cut.from) : found;
-  return { kind, angle, gain: cut.gain(angle) };
+  return { kind, angle, gain: gainOfCut(cut, angle) };
 }
 
 /** Drops the pairs of neighbours that differ least until all differ enough. */
@@ -74,7 +74,7 @@ export function halfPowerAngles(
 }
 
 function halfPower(cut: PatternCut, lobe: { readonly angle: number; readonly gain: number }, side: 1 | -1) {
-  const over = (t: number): number => cut.gain(t) - lobe.gain / 2;
+  const over = (t: number): number => gainOfCut(cut, t) - lobe.gain / 2;
   const room = cut.closed ? (cut.to - cut.from) / 2 : side > 0 ? cut.to - lobe.angle : lobe.angle - cut.from;
   for (let gone = 0; gone < room; ) {
     const next = Math.min(room, gone + cut.step);
@@ -89,19 +89,20 @@ function halfPower(cut: PatternCut, lobe: { readonly angle: number; readonly gai
 export function strongestOfCut(cut: PatternCut): { readonly angle: number; readonly gain: number } {
   const count = Math.ceil((cut.to - cut.from) / cut.step);
   const step = (cut.to - cut.from) / count;
-  let best = { angle: cut.from, gain: cut.gain(cut.from) };
+  const angles = Float64Array.from({ length: count + 1 }, (_, i) => cut.from + i * step);
+  const gains = cut.gains(angles);
+  let best = { angle: cut.from, gain: gains[0]! };
   for (let i = 1; i <= count; i++) {
-    const angle = cut.from + i * step;
-    const gain = cut.gain(angle);
+    const [angle, gain] = [angles[i]!, gains[i]!];
     if (gain > best.gain * (1 + 1e-7)) best = { angle, gain };
   }
   const [low, high] = [best.angle - step, best.angle + step];
   const angle = leastBetween(
-    (t) => -cut.gain(t),
+    (t) => -gainOfCut(cut, t),
     cut.closed ? low : Math.max(cut.from, low),
     cut.closed ? high : Math.min(cut.to, high),
     tolerance,
   );
-  const gain = cut.gain(angle);
+  const gain = gainOfCut(cut, angle);
   return gain > best.gain * (1 + 1e-9) ? { angle, gain } : best;
 }

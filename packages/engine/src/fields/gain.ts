@@ -1,23 +1,30 @@
 /** Gain over the pattern. */
-import { magnitudeSquared } from "../numerics/complex";
 import { vacuumImpedance } from "../numerics/vacuum";
 import type { DrivenAntenna } from "../wires/driveAntenna";
-import { farField, groundReflection } from "./farField";
+import { type Directions, oneDirection } from "./directions";
+import { farFields, numbersOfField } from "./farField";
 
-/** Power per solid angle (W/sr) in a direction; angles as in farField. */
-export function radiationIntensity(
-  driven: DrivenAntenna,
-  elevation: number,
-  azimuth: number,
-  coefficients = groundReflection(driven, elevation),
-): number {
-  const { eTheta, ePhi } = farField(driven, elevation, azimuth, coefficients);
-  return (magnitudeSquared(eTheta) + magnitudeSquared(ePhi)) / vacuumImpedance;
+/** Power per solid angle (W/sr) in many directions; angles as in farField. */
+export function radiationIntensities(driven: DrivenAntenna, directions: Directions): Float64Array {
+  const fields = farFields(driven, directions);
+  return Float64Array.from(directions.elevation, (_, i) => {
+    const at = numbersOfField * i;
+    return (fields[at]! ** 2 + fields[at + 1]! ** 2 + fields[at + 2]! ** 2 + fields[at + 3]! ** 2) / vacuumImpedance;
+  });
 }
 
-/** Gain (linear) relative to an isotropic radiator fed with the power into the antenna: losses and soil included. */
+/** The same in one direction. */
+export const radiationIntensity = (driven: DrivenAntenna, elevation: number, azimuth: number): number =>
+  radiationIntensities(driven, oneDirection(elevation, azimuth))[0]!;
+
+/** Gains (linear) relative to an isotropic radiator fed with the power into the antenna: losses and soil included. */
+export function gains(driven: DrivenAntenna, directions: Directions): Float64Array {
+  const scale = (4 * Math.PI) / driven.powerIn;
+  return radiationIntensities(driven, directions).map((intensity) => scale * intensity);
+}
+
 export const gain = (driven: DrivenAntenna, elevation: number, azimuth: number): number =>
-  (4 * Math.PI * radiationIntensity(driven, elevation, azimuth)) / driven.powerIn;
+  gains(driven, oneDirection(elevation, azimuth))[0]!;
 
 /** The same in dBi; -Infinity in a perfect null. */
 export const gainInDecibels = (driven: DrivenAntenna, elevation: number, azimuth: number): number =>

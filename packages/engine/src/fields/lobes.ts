@@ -1,6 +1,7 @@
 /** Lobes of a vertical cut through the pattern. */
 import type { DrivenAntenna } from "../wires/driveAntenna";
-import { gain } from "./gain";
+import { directionGrid } from "./directions";
+import { gain, gains } from "./gain";
 import type { Direction } from "./strongestDirection";
 
 const step = Math.PI / 360;
@@ -12,7 +13,8 @@ const step = Math.PI / 360;
 export function elevationLobes(driven: DrivenAntenna, azimuth: number): readonly Direction[] {
   const lowest = driven.solution.soil.kind === "free space" ? -Math.PI / 2 : 0;
   const count = Math.round((Math.PI / 2 - lowest) / step);
-  const values = Array.from({ length: count + 1 }, (_, i) => gain(driven, lowest + i * step, azimuth));
+  const elevations = Array.from({ length: count + 1 }, (_, i) => lowest + i * step);
+  const values = gains(driven, directionGrid(elevations, [azimuth]));
   const lobes: Direction[] = [];
   for (let i = 0; i <= count; i++) {
     const here = values[i]!;

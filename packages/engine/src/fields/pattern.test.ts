@@ -50,7 +50,7 @@ describe("polarisation", () => {
 
 describe("extremes of a cut", () => {
   const cut: PatternCut = {
-    gain: (t) => Math.sin(3 * t) ** 2 * (1 + 0.2 * Math.cos(t)),
+    gains: (angles) => angles.map((t) => Math.sin(3 * t) ** 2 * (1 + 0.2 * Math.cos(t))),
     from: 0,
     to: Math.PI,
     closed: false,
@@ -64,7 +64,12 @@ describe("extremes of a cut", () => {
   });
 
   it("goes round without losing or doubling the extremes at the seam", () => {
-    const round: PatternCut = { ...cut, gain: (t) => 1 + Math.cos(2 * t), to: 2 * Math.PI, closed: true };
+    const round: PatternCut = {
+      ...cut,
+      gains: (angles: Float64Array) => angles.map((t) => 1 + Math.cos(2 * t)),
+      to: 2 * Math.PI,
+      closed: true,
+    };
     const found = extremes(round);
     expect(found.map((e) => e.kind).sort()).toEqual(["lobe", "lobe", "minimum", "minimum"]);
     const width = halfPowerAngles(round, { angle: 0, gain: 2 })!;
@@ -73,8 +78,13 @@ describe("extremes of a cut", () => {
   });
 
   it("sees no lobes in a level cut, nor in ripples below 0.1 dB", () => {
-    expect(extremes({ ...cut, gain: () => 1 })).toEqual([]);
-    const ripple = { ...cut, gain: (t: number) => 1 + 0.005 * Math.cos(20 * t), to: 2 * Math.PI, closed: true };
+    expect(extremes({ ...cut, gains: (angles) => angles.map(() => 1) })).toEqual([]);
+    const ripple = {
+      ...cut,
+      gains: (angles: Float64Array) => angles.map((t) => 1 + 0.005 * Math.cos(20 * t)),
+      to: 2 * Math.PI,
+      closed: true,
+    };
     expect(extremes(ripple).length).toBeLessThan(3);
     expect(halfPowerAngles(ripple, { angle: 0, gain: 1.005 })).toBeNull();
   });

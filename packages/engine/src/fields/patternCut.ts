@@ -2,13 +2,12 @@
 import { speedOfLight } from "../numerics/vacuum";
 import type { DrivenAntenna } from "../wires/driveAntenna";
 import { isRealSoil } from "../wires/structure";
-import { groundReflection } from "./farField";
-import { gain, radiationIntensity } from "./gain";
+import { gains } from "./gain";
 import { extent } from "./powerAccount";
 
 export interface PatternCut {
-  /** Linear gain at an angle (rad) of the cut. */
-  readonly gain: (angle: number) => number;
+  /** Linear gains at angles (rad) of the cut. */
+  readonly gains: (angles: Float64Array) => Float64Array;
   readonly from: number;
   readonly to: number;
   /** The cut goes round: `to` is `from` again. */
@@ -26,6 +25,9 @@ const stepOf = (driven: DrivenAntenna): number => {
   return Math.min(degree, lobe / samplesPerLobe);
 };
 
+/** Linear gain at one angle (rad) of a cut. */
+export const gainOfCut = (cut: PatternCut, angle: number): number => cut.gains(Float64Array.of(angle))[0]!;
+
 /** Elevation and azimuth (rad) at an angle of the vertical plane through `azimuth`: 0 its horizon, pi/2 the zenith, pi the horizon opposite. */
 export function directionInPlane(angle: number, azimuth: number): { elevation: number; azimuth: number } {
   const back = angle > Math.PI / 2 && angle <= 1.5 * Math.PI;
@@ -39,10 +41,12 @@ export function verticalCut(driven: DrivenAntenna, azimuth: number): PatternCut 
   const free = soil.kind === "free space";
   const lossy = isRealSoil(soil);
   return {
-    gain: (angle) => {
-      const at = directionInPlane(angle, azimuth);
+    gains: (angles) => {
+      const at = Array.from(angles, (angle) => directionInPlane(angle, azimuth));
+      const elevation = Float64Array.from(at, (direction) => direction.elevation);
+      const found = gains(driven, { elevation, azimuth: Float64Array.from(at, (direction) => direction.azimuth) });
       // Over a lossy half-space the sky wave along the surface vanishes exactly; the formula meets 0/0 there.
-      return lossy && Math.abs(Math.sin(at.elevation)) < 1e-12 ? 0 : gain(driven, at.elevation, at.azimuth);
+      return lossy ? found.map((gain, i) => (Math.abs(Math.sin(elevation[i]!)) < 1e-12 ? 0 : gain)) : found;
     },
     from: 0,
     to: free ? 2 * Math.PI : Math.PI,
@@ -53,10 +57,8 @@ export function verticalCut(driven: DrivenAntenna, azimuth: number): PatternCut 
 
 /** All azimuths at one elevation (rad). */
 export function levelCut(driven: DrivenAntenna, elevation: number): PatternCut {
-  const coefficients = groundReflection(driven, elevation);
-  const scale = (4 * Math.PI) / driven.powerIn;
   return {
-    gain: (azimuth) => scale * radiationIntensity(driven, elevation, azimuth, coefficients),
+    gains: (azimuths) => gains(driven, { elevation: azimuths.map(() => elevation), azimuth: azimuths }),
     from: 0,
     to: 2 * Math.PI,
     closed: true,

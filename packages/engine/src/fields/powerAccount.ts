@@ -7,8 +7,8 @@ import { gaussLegendre } from "../numerics/gaussLegendre";
 import { speedOfLight } from "../numerics/vacuum";
 import { type DrivenAntenna, elementCurrent } from "../wires/driveAntenna";
 import { isRealSoil } from "../wires/structure";
-import { groundReflection } from "./farField";
-import { radiationIntensity } from "./gain";
+import { azimuthsRound, directionGrid } from "./directions";
+import { radiationIntensities } from "./gain";
 import { sleeveHeat } from "./sleeveHeat";
 import { soilHeat } from "./soilHeat";
 
@@ -58,18 +58,15 @@ function radiatedPower(driven: DrivenAntenna): number {
   const whole = solution.soil.kind === "free space";
   const size = (2 * Math.PI * solution.frequency * extent(driven)) / speedOfLight;
   const rule = gaussLegendre(24 + Math.ceil(size));
-  const azimuths = 24 + 2 * Math.ceil(size);
+  const azimuths = azimuthsRound(24 + 2 * Math.ceil(size));
+  const elevations = [...rule.points].map((x) => Math.asin(whole ? x : (1 + x) / 2));
+  const intensities = radiationIntensities(driven, directionGrid(elevations, azimuths));
   let power = 0;
-  rule.points.forEach((x, i) => {
-    const sine = whole ? x : (1 + x) / 2;
-    const elevation = Math.asin(sine);
-    const coefficients = groundReflection(driven, elevation);
-    let ring = 0;
-    for (let a = 0; a < azimuths; a++) {
-      ring += radiationIntensity(driven, elevation, (2 * Math.PI * a) / azimuths, coefficients);
-    }
-    power += (rule.weights[i]! * (whole ? 1 : 0.5) * ring * 2 * Math.PI) / azimuths;
-  });
+  for (let i = 0; i < elevations.length; i++) {
+    const ring = intensities.subarray(i * azimuths.length, (i + 1) * azimuths.length);
+    const mean = ring.reduce((sum, one) => sum + one, 0) / azimuths.length;
+    power += rule.weights[i]! * (whole ? 1 : 0.5) * mean * 2 * Math.PI;
+  }
   return power;
 }
 

@@ -3,26 +3,22 @@ import { gaussLegendre } from "../numerics/gaussLegendre";
 import { speedOfLight } from "../numerics/vacuum";
 import type { DrivenAntenna } from "../wires/driveAntenna";
 import { isRealSoil } from "../wires/structure";
-import { groundReflection } from "./farField";
-import { radiationIntensity } from "./gain";
+import { azimuthsRound, directionGrid } from "./directions";
+import { gains as gainsIn, radiationIntensities } from "./gain";
 import { extent } from "./powerAccount";
 
 /** Power (W) that leaves between two elevations (rad), all azimuths: Gauss points in the sine of elevation, equal steps in azimuth. */
 export function radiatedBetween(driven: DrivenAntenna, low: number, high: number): number {
   const size = (2 * Math.PI * driven.solution.frequency * extent(driven)) / speedOfLight;
   const rule = gaussLegendre(16 + Math.ceil(size / 2));
-  const azimuths = 24 + 2 * Math.ceil(size);
+  const azimuths = azimuthsRound(24 + 2 * Math.ceil(size));
   const [a, b] = [Math.sin(low), Math.sin(high)];
-  let power = 0;
-  rule.points.forEach((x, i) => {
-    const elevation = Math.asin((a + b + (b - a) * x) / 2);
-    const coefficients = groundReflection(driven, elevation);
-    let ring = 0;
-    for (let k = 0; k < azimuths; k++)
-      ring += radiationIntensity(driven, elevation, (2 * Math.PI * k) / azimuths, coefficients);
-    power += (rule.weights[i]! * (b - a) * Math.PI * ring) / azimuths;
-  });
-  return power;
+  const elevations = [...rule.points].map((x) => Math.asin((a + b + (b - a) * x) / 2));
+  const intensities = radiationIntensities(driven, directionGrid(elevations, azimuths));
+  return intensities.reduce((power, intensity, i) => {
+    const weight = rule.weights[Math.floor(i / azimuths.length)]!;
+    return power + (weight * (b - a) * Math.PI * intensity) / azimuths.length;
+  }, 0);
 }
 
 /** Linear gains over the sky: one row an elevation, one column an azimuth (rad, ascending; azimuths from 0 below 2 pi). */
@@ -40,11 +36,10 @@ export function skyGains(driven: DrivenAntenna, step: number): SkyGains {
     Array.from({ length: count }, (_, i) => ((from + i * step) * Math.PI) / 180);
   const elevations = radians(lowest, (90 - lowest) / step + 1);
   const azimuths = radians(0, 360 / step);
-  const scale = (4 * Math.PI) / driven.powerIn;
-  const gains = elevations.map((elevation) => {
+  const all = gainsIn(driven, directionGrid(elevations, azimuths));
+  const gains = elevations.map((elevation, i) => {
     if (elevation === 0 && isRealSoil(soil)) return azimuths.map(() => 0);
-    const coefficients = groundReflection(driven, elevation);
-    return azimuths.map((azimuth) => scale * radiationIntensity(driven, elevation, azimuth, coefficients));
+    return [...all.subarray(i * azimuths.length, (i + 1) * azimuths.length)];
   });
   return { elevations, azimuths, gains };
 }

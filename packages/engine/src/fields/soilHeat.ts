@@ -9,7 +9,7 @@ import type { DrivenAntenna } from "../wires/driveAntenna";
 import { wholeReach } from "../wires/tableReaches";
 import { imageHeat } from "./imageHeat";
 import { nearSoilHeat } from "./nearSoilHeat";
-import { emptySum, sumMoments } from "./radiationSums";
+import { numbersOfWave, radiationVectors, wavesOf } from "./radiationSums";
 
 const fewestAzimuths = 16;
 
@@ -19,34 +19,41 @@ export function soilHeat(driven: DrivenAntenna, soil: RealSoil, kernels: Kernels
   const surface = soilSurface(soil, frequency);
   const { k } = surface;
   const whole = wholeReach(model.points);
-  let propagating = 0;
-  const nodes = propagatingPower(surface, whole);
-  nodes.depth.forEach((depth, n) => {
-    const radial = Math.sqrt(Math.max(0, k * k - depth * depth));
-    const waves = { tm: nodes.tm[n]!, te: nodes.te[n]! };
-    const azimuths = fewestAzimuths + 2 * Math.ceil((radial * whole.largestDistance) / 2);
-    propagating += nodes.weight[n]! * depth * ringPower(driven, waves, depth, radial, azimuths);
-  });
+  const propagating = ringPowers(driven, propagatingPower(surface, whole), k, whole.largestDistance);
   const evanescent = nearSoilHeat(driven, surface, kernels) + imageHeat(driven, surface, kernels);
   return propagating / (4 * Math.PI * Math.PI) + evanescent;
 }
 
-const sum = emptySum();
-
-/** Azimuth integral of transmitted power at one horizontal wavenumber (trapezoid rule, exact for a finite band). */
-function ringPower(
+/** Integral over all directions of the transmitted power: trapezoid rule in azimuth, exact for a finite band. */
+function ringPowers(
   driven: DrivenAntenna,
-  waves: { readonly tm: number; readonly te: number },
-  kz: number,
-  radial: number,
-  azimuths: number,
+  nodes: ReturnType<typeof propagatingPower>,
+  k: number,
+  distance: number,
 ): number {
+  const { depth, weight, tm, te } = nodes;
+  const radials = depth.map((kz) => Math.sqrt(Math.max(0, k * k - kz * kz)));
+  const azimuths = Int32Array.from(radials, (radial) => fewestAzimuths + 2 * Math.ceil((radial * distance) / 2));
+  const waves = wavesOf(azimuths.reduce((sum, count) => sum + count, 0));
+  let place = 0;
+  depth.forEach((kz, n) => {
+    for (let i = 0; i < azimuths[n]!; i++, place++) {
+      waves.radial[place] = radials[n]!;
+      waves.phi[place] = (2 * Math.PI * (i + 0.5)) / azimuths[n]!;
+      waves.upright[place] = -kz;
+    }
+  });
+  const sums = radiationVectors(driven, waves);
   let total = 0;
-  for (let i = 0; i < azimuths; i++) {
-    sumMoments(driven, radial, (2 * Math.PI * (i + 0.5)) / azimuths, -kz, sum);
-    const re = kz * sum.u[0]! + radial * sum.n[0]!;
-    const im = kz * sum.u[1]! + radial * sum.n[1]!;
-    total += waves.tm * (re * re + im * im) + waves.te * (sum.v[0]! ** 2 + sum.v[1]! ** 2);
-  }
-  return (total * 2 * Math.PI) / azimuths;
+  let at = 0;
+  depth.forEach((kz, n) => {
+    let ring = 0;
+    for (let i = 0; i < azimuths[n]!; i++, at += numbersOfWave) {
+      const re = kz * sums[at]! + radials[n]! * sums[at + 4]!;
+      const im = kz * sums[at + 1]! + radials[n]! * sums[at + 5]!;
+      ring += tm[n]! * (re * re + im * im) + te[n]! * (sums[at + 2]! ** 2 + sums[at + 3]! ** 2);
+    }
+    total += (weight[n]! * kz * ring * 2 * Math.PI) / azimuths[n]!;
+  });
+  return total;
 }

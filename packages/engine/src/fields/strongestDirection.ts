@@ -1,8 +1,8 @@
 /** Where the gain is largest. */
 import { speedOfLight } from "../numerics/vacuum";
 import type { DrivenAntenna } from "../wires/driveAntenna";
-import { groundReflection } from "./farField";
-import { gain, radiationIntensity } from "./gain";
+import { directionGrid } from "./directions";
+import { gain, gains, radiationIntensities } from "./gain";
 
 export interface Direction {
   /** Radians above the horizon. */
@@ -89,12 +89,10 @@ interface Summit {
 
 /** Maxima of the grid that may be the largest, from the horizon outwards; of equal ones the first. */
 function summits(driven: DrivenAntenna, elevations: readonly number[], azimuths: readonly number[]): Summit[] {
-  const grid = elevations.map((elevation) => {
-    const coefficients = groundReflection(driven, elevation);
-    return azimuths.map((azimuth) => radiationIntensity(driven, elevation, azimuth, coefficients));
-  });
+  const all = radiationIntensities(driven, directionGrid(elevations, azimuths));
+  const grid = elevations.map((_, i) => all.subarray(i * azimuths.length, (i + 1) * azimuths.length));
   const outwards = elevations.map((_, i) => i).sort((a, b) => Math.abs(elevations[a]!) - Math.abs(elevations[b]!));
-  const all = outwards.flatMap((i) =>
+  const tops = outwards.flatMap((i) =>
     azimuths.flatMap((azimuth, k): Summit[] => {
       const here = grid[i]![k]!;
       const round = (step: number) => grid[i]![(k + step + azimuths.length) % azimuths.length]!;
@@ -104,9 +102,9 @@ function summits(driven: DrivenAntenna, elevations: readonly number[], azimuths:
       return [{ elevation: elevations[i]!, azimuth, peak }];
     }),
   );
-  const top = all.reduce((most, s) => Math.max(most, s.peak), 0);
+  const top = tops.reduce((most, s) => Math.max(most, s.peak), 0);
   const likely: Summit[] = [];
-  for (const s of all) {
+  for (const s of tops) {
     const twin = (other: Summit): boolean => Math.abs(other.peak - s.peak) <= equal * top;
     if (s.peak >= (1 - gridDoubt) * top && !likely.some(twin)) likely.push(s);
   }
@@ -127,13 +125,19 @@ function climb(
   };
   for (let step = 0.5; step > 0.5 ** (halvings + 1); step /= 2) {
     const { elevation, azimuth } = best;
-    for (const up of [-1, 0, 1]) {
-      for (const round of [-1, 0, 1]) {
-        const at = folded(elevation + up * step * grid.elevation, azimuth + round * step * grid.azimuth, lowest);
-        const g = at === null ? -1 : gain(driven, at[0], at[1]);
-        if (at && g > best.gain * (1 + 1e-9)) best = { elevation: at[0], azimuth: at[1], gain: g };
-      }
-    }
+    const round = [-1, 0, 1].flatMap((up) =>
+      [-1, 0, 1].flatMap((aside) => {
+        const at = folded(elevation + up * step * grid.elevation, azimuth + aside * step * grid.azimuth, lowest);
+        return at ? [at] : [];
+      }),
+    );
+    const found = gains(driven, {
+      elevation: Float64Array.from(round, (at) => at[0]),
+      azimuth: Float64Array.from(round, (at) => at[1]),
+    });
+    round.forEach((at, i) => {
+      if (found[i]! > best.gain * (1 + 1e-9)) best = { elevation: at[0], azimuth: at[1], gain: found[i]! };
+    });
   }
   return best;
 }

@@ -1,5 +1,6 @@
 import type { Complex } from "../numerics/complex";
 import type { KernelTables, PointMoments, ReflectedTerms } from "./reflected";
+import type { PlaneWaves, RadiatingPoints } from "./waves";
 
 /**
  * The door to the hot operations of the antenna engine. Everything above speaks to these only, so that the
@@ -22,6 +23,8 @@ export interface Kernels {
    * the soil, n upright ones, q charges; W.
    */
   readonly sumPairPower: (moments: PointMoments, tables: KernelTables) => number;
+  /** Sums of current moments with the phases of plane waves, `numbersOfWave` numbers each. */
+  readonly sumWaves: (points: RadiatingPoints, waves: PlaneWaves) => Float64Array;
   /** Solves the complex symmetric system (upper triangle given) for several right-hand sides. */
   readonly solveSymmetric: (matrix: SplitMatrix, rightSides: SplitVectors) => SymmetricSolution;
 }

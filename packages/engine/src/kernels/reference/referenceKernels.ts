@@ -6,6 +6,7 @@ import { addPairTerms } from "./pairTerms";
 import { addReflectedTerms } from "./reflectedTerms";
 import { sumSpectrum } from "./spectralSums";
 import { solveSymmetric } from "./symmetricSolve";
+import { sumWaves } from "./waveSums";
 
 export const referenceKernels: Kernels = {
   name: "reference",
@@ -14,5 +15,6 @@ export const referenceKernels: Kernels = {
   sumSpectrum,
   addReflectedTerms,
   sumPairPower,
+  sumWaves,
   solveSymmetric,
 };

@@ -2,7 +2,7 @@
 import { type Extreme, extremes, halfPowerAngles } from "../../fields/cutExtremes";
 import { farField } from "../../fields/farField";
 import { gain } from "../../fields/gain";
-import { directionInPlane, levelCut, type PatternCut, verticalCut } from "../../fields/patternCut";
+import { directionInPlane, gainOfCut, levelCut, type PatternCut, verticalCut } from "../../fields/patternCut";
 import { averageGain, directivity, frontToBack, frontToRear } from "../../fields/patternMeasures";
 import { type Polarisation, polarisation } from "../../fields/polarisation";
 import { radiatedBetween, type SkyGains, shareNearMaximum, skyGains } from "../../fields/skyShares";
@@ -48,7 +48,8 @@ export function studySky(worked: Worked, aim: Aim): SkyStudy {
   const level = levelCut(driven, aim.elevation);
   const sky = skyGains(driven, skyStep);
   const steep = Math.abs(strongest.elevation) > noFrontFrom;
-  const widthAt = (cut: PatternCut, angle: number): number | null => widthOf(cut, { angle, gain: cut.gain(angle) });
+  const widthAt = (cut: PatternCut, angle: number): number | null =>
+    widthOf(cut, { angle, gain: gainOfCut(cut, angle) });
   const top = verticalCut(driven, strongest.azimuth);
   const angleOfTop = strongest.elevation < 0 ? strongest.elevation + 2 * Math.PI : strongest.elevation;
   return {
