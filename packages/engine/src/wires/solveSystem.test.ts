@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { referenceKernels } from "../kernels/reference/referenceKernels";
+import { chosenKernels } from "../kernels/chosen";
 import { dipole, groundPlane } from "./antennas.fixture";
 import { portAdmittance } from "./portMatrices";
 import { solvePorts, solveSystem } from "./solveSystem";
@@ -14,6 +14,7 @@ import {
   perfect,
   soil,
   star,
+  turnedArms,
   withGap,
 } from "./symmetric.fixture";
 
@@ -22,8 +23,8 @@ function differences(structure: Structure, ground: Soil) {
   const assembly = assemblyOf(structure, ground);
   const { ports } = assembly.prepared.mesh;
   const all = ports.map((_, p) => p);
-  const plain = solvePorts(assembly, all, referenceKernels);
-  const made = solveSystem(assembly, referenceKernels);
+  const plain = solvePorts(assembly, all, chosenKernels());
+  const made = solveSystem(assembly, chosenKernels());
   const ofVectors = (a: { re: Float64Array; im: Float64Array }, b: typeof a): number => {
     let [most, size] = [0, 0];
     a.re.forEach((re, i) => {
@@ -63,6 +64,10 @@ describe("what is solved by way of symmetry is what is solved without", () => {
     ["nine radials", star(9, 5), free, 18],
     ["a gap that the mirror keeps, beside a feed it turns", withGap([0, 0, 2], [0, 0, 8], 2), soil, 2],
     ["a gap that the mirror turns as it does the feed", withGap([0, -6, 5], [0, 6, 5], 6), free, 2],
+    ["two random arms, turned", turnedArms(2, 11), soil, 2],
+    ["three random arms, turned", turnedArms(3, 12), free, 3],
+    ["four random arms, turned", turnedArms(4, 13), perfect, 4],
+    ["seven random arms, turned", turnedArms(7, 14), soil, 7],
     ["mast on an earth", mastOnEarth(), soil, 8],
   ] as [string, Structure, Soil, number][])("%s", (_, structure, ground, order) => {
     const made = differences(structure, ground);

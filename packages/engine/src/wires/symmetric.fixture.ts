@@ -1,6 +1,6 @@
 /** Structures with symmetries of several kinds, and without, for the tests of what is made of it. Metres. */
 import { soilLength } from "../ground/soilLength";
-import { referenceKernels } from "../kernels/reference/referenceKernels";
+import { chosenKernels } from "../kernels/chosen";
 import { speedOfLight } from "../numerics/vacuum";
 import { dipole, testFrequency, testWavelength, wire } from "./antennas.fixture";
 import { withElectrodes } from "./electrodes";
@@ -19,7 +19,7 @@ export function assemblyOf(asked: Structure, ground: Soil) {
   const w = 2 * Math.PI * testFrequency;
   const made = withElectrodes(onGrid(asked), ground);
   const { structure } = made;
-  const prepared = preparedMesh(made, ground, meshRule(testFrequency, 1), referenceKernels);
+  const prepared = preparedMesh(made, ground, meshRule(testFrequency, 1), chosenKernels());
   const length = isRealSoil(ground) ? soilLength(ground, testFrequency) : null;
   const points = buildSamplePoints(structure, prepared, speedOfLight / testFrequency, length);
   const local = localImpedances(structure, prepared.mesh, w);
@@ -101,5 +101,35 @@ export function mastOnEarth(): Structure {
     feeds: [{ name: "feed", at, from: [0], into: [1] }],
     loads: [],
     contacts: [{ name: "earth", at: foot, reach: 1 }],
+  };
+}
+
+/** A mast over bent arms that differ by turns about it alone: random, but for that; coils in all of them. */
+export function turnedArms(count: number, seed: number): Structure {
+  let state = seed;
+  const next = (): number => {
+    state = (state * 1103515245 + 12345) % 2147483648;
+    return state / 2147483648;
+  };
+  const foot: Point = [3 * next(), 3 * next(), 4];
+  // Arms keep to a sector of less than half the angle between them, and never come back.
+  const [near, far] = [2 + next(), 5 + 4 * next()];
+  const bend = (0.4 * 2 * Math.PI * (0.2 + 0.8 * next())) / count;
+  const [low, high] = [3 + 2 * next(), 3 + 4 * next()];
+  const turn = 2 * Math.PI * next();
+  const at = (radius: number, azimuth: number, z: number): Point => [
+    foot[0] + radius * Math.sin(azimuth),
+    foot[1] + radius * Math.cos(azimuth),
+    z,
+  ];
+  const arms = Array.from({ length: count }, (_, i) => {
+    const azimuth = turn + (2 * Math.PI * i) / count;
+    const knee = at(near, azimuth, low);
+    return [wire(foot, knee), wire(knee, at(far, azimuth + bend, high))];
+  });
+  return {
+    wires: [wire(foot, [foot[0], foot[1], 12], 3e-3), ...arms.flat()],
+    feeds: [{ name: "foot", at: foot, from: arms.map((_, i) => 1 + 2 * i), into: [0] }],
+    loads: arms.map((_, i) => ({ wire: 2 + 2 * i, distance: 1, impedance: coil(100) })),
   };
 }
