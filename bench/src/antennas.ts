@@ -13,6 +13,8 @@ import {
 
 export const soil: Soil = { kind: "homogeneous", relativePermittivity: 13, conductivity: 0.005 };
 export const frequency = 7.1e6;
+/** Hz; above all that is solved, so that a mesh can be held over a sweep. */
+export const meshFor = 7.3e6;
 
 const wire = (from: Point, to: Point): Wire => ({
   name: `${from} to ${to}`,
@@ -72,7 +74,10 @@ export function wireGrid(columns: number, rows: number, height = 5): Structure {
 export function refinementFor(structure: Structure, unknowns: number): number {
   const steps = Array.from({ length: 31 }, (_, i) => 0.5 + i / 10);
   const off = steps.map((refinement) =>
-    Math.abs(solveAntenna(structure, { kind: "free space" }, frequency, undefined, { refinement }).unknowns - unknowns),
+    Math.abs(
+      solveAntenna(structure, { kind: "free space" }, frequency, undefined, { refinement, meshFrequency: meshFor })
+        .unknowns - unknowns,
+    ),
   );
   return steps[off.indexOf(Math.min(...off))]!;
 }
@@ -80,7 +85,12 @@ export function refinementFor(structure: Structure, unknowns: number): number {
 /** Impedance (in the solution) and greatest gain with one twin of the kernels. */
 export function solvePoint(structure: Structure, kernels: Kernels, refinement: number) {
   chooseKernels(kernels);
-  const solution = solveAntenna(structure, soil, frequency, kernels, { refinement });
+  return solvePointAt(structure, frequency, refinement);
+}
+
+/** The same with the kernels chosen, at a frequency in Hz, on the mesh that all antennas here have. */
+export function solvePointAt(structure: Structure, at: number, refinement: number) {
+  const solution = solveAntenna(structure, soil, at, undefined, { refinement, meshFrequency: meshFor });
   const { gain } = strongestDirection(driveAntenna(solution, [{ re: 1, im: 0 }]));
   return { solution, gain };
 }

@@ -5,6 +5,7 @@ import { onePoint } from "./cases/onePoint";
 import { pageInBrowser } from "./cases/page";
 import { programs } from "./cases/programs";
 import { denseSolves } from "./cases/solves";
+import { sweep } from "./cases/sweep";
 import { wireGridSolve } from "./cases/wireGrid";
 import { workedFiles } from "./cases/workedFiles";
 import { growth } from "./growth/growth";
@@ -13,6 +14,7 @@ import type { Section } from "./report/section";
 export const parts: Readonly<Record<string, () => Promise<Section>>> = {
   point: onePoint,
   heights: heightStudies,
+  sweep,
   drag,
   bands: workedFiles,
   solves: denseSolves,
