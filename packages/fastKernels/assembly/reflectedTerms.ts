@@ -68,7 +68,17 @@ function fillPairs(
   }
 }
 
-/** Writes the sum of rows of `matrix`, weighted, times `factor`, into `out`. */
+/** Weight of column entry `a` as both lanes; 0 past the last. */
+function weightOf(weights: usize, a: i32, to: i32, factor: f64): v128 {
+  return f64x2.splat(a < to ? factor * load<f64>(weights + usize(8 * a)) : 0);
+}
+
+/** Row of `matrix` that column entry `a` stands for, the last one's past it. */
+function rowOf(matrix: usize, count: i32, point: usize, a: i32, to: i32): usize {
+  return matrix + usize(16 * count * load<i32>(point + usize(4 * min(a, to - 1))));
+}
+
+/** Writes the sum of rows of `matrix`, weighted, times `factor`, into `out`: the first `width` numbers, four rows at once. */
 function combineRows(
   from: i32,
   to: i32,
@@ -77,17 +87,35 @@ function combineRows(
   factor: f64,
   matrix: usize,
   count: i32,
+  width: i32,
   out: usize,
 ): void {
-  memory.fill(out, 0, usize(16 * count));
-  for (let a = from; a < to; a++) {
-    const row = matrix + usize(16 * count * load<i32>(point + usize(4 * a)));
-    const w = f64x2.splat(factor * load<f64>(weights + usize(8 * a)));
-    for (let p = 0; p < count; p++) {
-      const at = usize(16 * p);
-      v128.store(out + at, f64x2.add(v128.load(out + at), f64x2.mul(w, v128.load(row + at))));
+  const end = usize(16 * width);
+  if (from === to) memory.fill(out, 0, end);
+  for (let a = from; a < to; a += 4) {
+    const w = weightOf(weights, a, to, factor);
+    const x = weightOf(weights, a + 1, to, factor);
+    const y = weightOf(weights, a + 2, to, factor);
+    const z = weightOf(weights, a + 3, to, factor);
+    const rowW = rowOf(matrix, count, point, a, to);
+    const rowX = rowOf(matrix, count, point, a + 1, to);
+    const rowY = rowOf(matrix, count, point, a + 2, to);
+    const rowZ = rowOf(matrix, count, point, a + 3, to);
+    const isFirst = a === from;
+    for (let at: usize = 0; at < end; at += 16) {
+      const left = f64x2.add(f64x2.mul(w, v128.load(rowW + at)), f64x2.mul(x, v128.load(rowX + at)));
+      const right = f64x2.add(f64x2.mul(y, v128.load(rowY + at)), f64x2.mul(z, v128.load(rowZ + at)));
+      const sum = f64x2.add(left, right);
+      v128.store(out + at, isFirst ? sum : f64x2.add(sum, v128.load(out + at)));
     }
   }
+}
+
+/** One past the largest point of the columns up to here, given that of those before. */
+function widen(width: i32, from: i32, to: i32, point: usize): i32 {
+  let most = width;
+  for (let a = from; a < to; a++) most = max(most, load<i32>(point + usize(4 * a)) + 1);
+  return most;
 }
 
 /**
@@ -117,11 +145,13 @@ export function reflectedTerms(
   const t = chargePairs + usize(16 * count) * usize(count);
   const u = t + usize(16 * count);
   fillPairs(count, position, direction, low, lessImages, whole, work, chargePairs);
+  let width = 0;
   for (let column = 0; column < size; column++) {
     const from = load<i32>(first + usize(4 * column));
     const to = load<i32>(first + usize(4 * column + 4));
-    combineRows(from, to, point, current, vectorFactor, work, count, t);
-    combineRows(from, to, point, charge, -scalarFactor, chargePairs, count, u);
+    width = widen(width, from, to, point);
+    combineRows(from, to, point, current, vectorFactor, work, count, width, t);
+    combineRows(from, to, point, charge, -scalarFactor, chargePairs, count, width, u);
     for (let row = 0; row <= column; row++) {
       let sum = f64x2.splat(0);
       const last = load<i32>(first + usize(4 * row + 4));
