@@ -12,10 +12,12 @@ export const oneDirection = (elevation: number, azimuth: number): Directions => 
 /** Every azimuth at every elevation, azimuths fastest. */
 export function directionGrid(elevations: readonly number[], azimuths: readonly number[]): Directions {
   const count = elevations.length * azimuths.length;
-  return {
-    elevation: Float64Array.from({ length: count }, (_, i) => elevations[Math.floor(i / azimuths.length)]!),
-    azimuth: Float64Array.from({ length: count }, (_, i) => azimuths[i % azimuths.length]!),
-  };
+  const grid = { elevation: new Float64Array(count), azimuth: new Float64Array(count) };
+  elevations.forEach((elevation, i) => {
+    grid.elevation.fill(elevation, i * azimuths.length, (i + 1) * azimuths.length);
+    grid.azimuth.set(azimuths, i * azimuths.length);
+  });
+  return grid;
 }
 
 /** So many equal steps round the horizon, from north. */

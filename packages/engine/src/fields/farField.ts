@@ -57,7 +57,11 @@ export function farFields(driven: DrivenAntenna, { elevation, azimuth }: Directi
     const thetaIm = cosine * sums[d + 1]! - sine * sums[d + 5]! + tm.re * mirrorIm + tm.im * mirrorRe;
     const phiRe = sums[d + 2]! + te.re * sums[m + 2]! - te.im * sums[m + 3]!;
     const phiIm = sums[d + 3]! + te.re * sums[m + 3]! + te.im * sums[m + 2]!;
-    out.set([factor * thetaIm, -factor * thetaRe, factor * phiIm, -factor * phiRe], numbersOfField * i);
+    const at = numbersOfField * i;
+    out[at] = factor * thetaIm;
+    out[at + 1] = -factor * thetaRe;
+    out[at + 2] = factor * phiIm;
+    out[at + 3] = -factor * phiRe;
   }
   return out;
 }

@@ -7,10 +7,13 @@ import { farFields, numbersOfField } from "./farField";
 /** Power per solid angle (W/sr) in many directions; angles as in farField. */
 export function radiationIntensities(driven: DrivenAntenna, directions: Directions): Float64Array {
   const fields = farFields(driven, directions);
-  return Float64Array.from(directions.elevation, (_, i) => {
+  const out = new Float64Array(directions.elevation.length);
+  for (let i = 0; i < out.length; i++) {
     const at = numbersOfField * i;
-    return (fields[at]! ** 2 + fields[at + 1]! ** 2 + fields[at + 2]! ** 2 + fields[at + 3]! ** 2) / vacuumImpedance;
-  });
+    const square = fields[at]! ** 2 + fields[at + 1]! ** 2 + fields[at + 2]! ** 2 + fields[at + 3]! ** 2;
+    out[i] = square / vacuumImpedance;
+  }
+  return out;
 }
 
 /** The same in one direction. */

@@ -92,16 +92,18 @@ function summits(driven: DrivenAntenna, elevations: readonly number[], azimuths:
   const all = radiationIntensities(driven, directionGrid(elevations, azimuths));
   const grid = elevations.map((_, i) => all.subarray(i * azimuths.length, (i + 1) * azimuths.length));
   const outwards = elevations.map((_, i) => i).sort((a, b) => Math.abs(elevations[a]!) - Math.abs(elevations[b]!));
-  const tops = outwards.flatMap((i) =>
-    azimuths.flatMap((azimuth, k): Summit[] => {
-      const here = grid[i]![k]!;
-      const round = (step: number) => grid[i]![(k + step + azimuths.length) % azimuths.length]!;
-      const [below, above] = [grid[i - 1]?.[k], grid[i + 1]?.[k]];
-      if (Math.max(below ?? 0, above ?? 0, round(-1), round(1)) > here * (1 + 1e-9)) return [];
-      const peak = here + rise(below, here, above) + rise(round(-1), here, round(1));
-      return [{ elevation: elevations[i]!, azimuth, peak }];
-    }),
-  );
+  const tops: Summit[] = [];
+  for (const i of outwards) {
+    const [below, row, above] = [grid[i - 1], grid[i]!, grid[i + 1]];
+    for (let k = 0; k < azimuths.length; k++) {
+      const here = row[k]!;
+      const [left, right] = [row[(k || azimuths.length) - 1]!, row[k + 1 === azimuths.length ? 0 : k + 1]!];
+      const most = here * (1 + 1e-9);
+      if (left > most || right > most || (below && below[k]! > most) || (above && above[k]! > most)) continue;
+      const peak = here + rise(below?.[k], here, above?.[k]) + rise(left, here, right);
+      tops.push({ elevation: elevations[i]!, azimuth: azimuths[k]!, peak });
+    }
+  }
   const top = tops.reduce((most, s) => Math.max(most, s.peak), 0);
   const likely: Summit[] = [];
   for (const s of tops) {
