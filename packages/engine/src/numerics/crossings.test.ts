@@ -27,4 +27,22 @@ describe("roots and minima of smooth curves", () => {
     expect(leastBetween((x) => (x - 1.3) ** 2, 0, 5, 1e-9)).toBeCloseTo(1.3, 6);
     expect(signChanges([-1, -2, 3, 4, -1])).toEqual([1, 3]);
   });
+
+  it("calls once a step of a minimum, and keeps its tolerance over many steps and at either end", () => {
+    for (const least of [0, 0.1, 1.3, Math.PI, 4.999, 5]) {
+      let calls = 0;
+      const found = leastBetween(
+        (x) => {
+          calls++;
+          return Math.abs(x - least);
+        },
+        0,
+        5,
+        1e-9,
+      );
+      expect(Math.abs(found - least)).toBeLessThan(1e-9);
+      // Steps of the golden section, and the one place that comes first.
+      expect(calls).toBe(2 + Math.ceil(Math.log(5 / 1e-9) / Math.log((1 + Math.sqrt(5)) / 2)));
+    }
+  });
 });

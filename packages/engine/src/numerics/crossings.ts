@@ -25,15 +25,29 @@ const mostSteps = 80;
 export const signChanges = (values: readonly number[]): number[] =>
   values.slice(1).flatMap((v, i) => (v < 0 !== values[i]! < 0 ? [i] : []));
 
-/** Least value of a smooth `f` between a and b (one minimum), by golden section to `tolerance` in x. */
+/**
+ * Least value of a smooth `f` between a and b (one minimum), by golden section to `tolerance` in x: one call a step, for one
+ * of the two places inside is that of the step before, but for rounding.
+ */
 export function leastBetween(f: (x: number) => number, a: number, b: number, tolerance: number): number {
   const golden = (Math.sqrt(5) - 1) / 2;
   let [low, high] = [a, b];
+  const leftPlace = () => high - golden * (high - low);
+  const rightPlace = () => low + golden * (high - low);
+  let [left, right] = [leftPlace(), rightPlace()];
+  let [atLeft, atRight] = [f(left), f(right)];
   while (high - low > tolerance) {
-    const left = high - golden * (high - low);
-    const right = low + golden * (high - low);
-    if (f(left) < f(right)) high = right;
-    else low = left;
+    if (atLeft < atRight) {
+      high = right;
+      [right, atRight] = [left, atLeft];
+      left = leftPlace();
+      atLeft = f(left);
+    } else {
+      low = left;
+      [left, atLeft] = [right, atRight];
+      right = rightPlace();
+      atRight = f(right);
+    }
   }
   return (low + high) / 2;
 }
