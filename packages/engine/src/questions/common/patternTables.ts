@@ -1,19 +1,35 @@
 /** Cuts through the pattern as tables: what the section and the view from above draw. */
 import type { Lobe, Table } from "../../answer/answer";
+import { directionGrid } from "../../fields/directions";
+import { gains as gainsIn } from "../../fields/gain";
 import type { DrivenAntenna } from "../../wires/driveAntenna";
-import { gainAt } from "./stationNumbers";
+import { toDecibels } from "./stationNumbers";
 
 /** Gains below this are shown as this, dBi: a null has no bottom. */
 const floor = -60;
 
 const clipped = (dbi: number): number => Math.max(floor, Number.isNaN(dbi) ? floor : dbi);
 
+/** Clipped, dBi; angles in degrees, azimuths fastest. */
+function gainsAt(driven: DrivenAntenna, elevations: readonly number[], azimuths: readonly number[]): number[] {
+  const radians = (degrees: readonly number[]) => degrees.map((d) => (d * Math.PI) / 180);
+  return Array.from(gainsIn(driven, directionGrid(radians(elevations), radians(azimuths))), (g) =>
+    clipped(toDecibels(g)),
+  );
+}
+
 /** Vertical cut from the horizon at `azimuth` (deg) over the zenith to the horizon opposite, every degree, 0 to 180. */
 export function elevationCut(driven: DrivenAntenna, azimuth: number, overSoil: boolean): Table {
   const elevations = Array.from({ length: 181 }, (_, i) => i);
-  const gains = elevations.map((e) =>
-    clipped(e <= 90 ? gainAt(driven, e, azimuth) : gainAt(driven, 180 - e, azimuth + 180)),
-  );
+  const [here, opposite] = [elevations.slice(0, 91), elevations.slice(91)];
+  const gains = [
+    ...gainsAt(driven, here, [azimuth]),
+    ...gainsAt(
+      driven,
+      opposite.map((e) => 180 - e),
+      [azimuth + 180],
+    ),
+  ];
   // Over a lossy half-space the sky wave along the surface vanishes exactly; the formula meets 0/0 there.
   if (overSoil) {
     gains[0] = floor;
@@ -29,7 +45,7 @@ export function elevationCut(driven: DrivenAntenna, azimuth: number, overSoil: b
 /** Horizontal cut at one elevation (deg), every 2 degrees, 0 to 360. */
 export function azimuthCut(driven: DrivenAntenna, elevation: number): Table {
   const azimuths = Array.from({ length: 181 }, (_, i) => 2 * i);
-  const gains = azimuths.map((a) => clipped(gainAt(driven, elevation, a)));
+  const gains = gainsAt(driven, [elevation], azimuths);
   return {
     name: "azimuthCut",
     axis: "azimuth",

@@ -34,7 +34,8 @@ export interface HeightLobes {
 
 export interface Found {
   readonly point: HeightPoint;
-  readonly lobes: HeightLobes;
+  /** Worked out when asked for: moved inputs need the point only. */
+  readonly lobes: () => HeightLobes;
 }
 
 /** dBi: a null has no bottom. */
@@ -55,7 +56,7 @@ export function heightPoint(worked: Worked, station: Station, height: number, ai
   const { numbers, driven, strongest } = stationNumbers(point);
   const upright = verticalCut(driven, aim.azimuth * degree);
   return {
-    lobes: { height, extremes: extremes({ ...upright, to: Math.PI / 2, closed: false }) },
+    lobes: () => ({ height, extremes: extremes({ ...upright, to: Math.PI / 2, closed: false }) }),
     point: {
       height,
       radiatedPower: numbers.radiatedPower!,

@@ -78,9 +78,9 @@ export function* studyHeights(worked: Worked, heights: readonly number[], aim: A
     throw new Error(`height: the present height was worked out before and now is not: ${present.refused.why}`);
   return {
     points: found.map((f) => f.point),
-    lobes: found.map((f) => f.lobes),
+    lobes: found.map((f) => f.lobes()),
     present: present.point,
-    presentLobes: present.lobes,
+    presentLobes: present.lobes(),
     split,
     effects,
     ...combine(flat(found), effects),
