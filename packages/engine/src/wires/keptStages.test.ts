@@ -5,8 +5,6 @@ import { solveAntenna } from "./solveAntenna";
 import type { Point, Soil, Structure } from "./structure";
 
 const frequency = 7.1e6;
-/** Without it the number of meshes would hang on the error found. */
-const held = { refinement: 1 };
 const average: Soil = { kind: "homogeneous", relativePermittivity: 13, conductivity: 0.005 };
 const poor: Soil = { kind: "homogeneous", relativePermittivity: 5, conductivity: 0.001 };
 
@@ -72,6 +70,14 @@ describe("what is kept between solves", () => {
     expect([overPoor.nearMoments, overPoor.addPairTerms]).toEqual([undefined, undefined]);
     solveAntenna(vee(0, 4), poor, frequency, kernels, { refinement: 1 });
     expect(Object.keys(calls())).toEqual(["solveSymmetric"]);
+  });
+
+  it("on a finer mesh of the same wires: the tables of what the soil reflects", () => {
+    const { kernels, calls } = counting("counting meshes");
+    solveAntenna(vee(0), average, frequency, kernels, { refinement: 1 });
+    expect(calls().sumSpectrum).toBeGreaterThan(0);
+    solveAntenna(vee(0), average, frequency, kernels, { refinement: 1.3 });
+    expect(calls().sumSpectrum).toBeUndefined();
   });
 
   it("never changes a number: whatever was solved before", () => {

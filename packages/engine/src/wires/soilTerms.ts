@@ -1,6 +1,6 @@
 /** What real soil adds to the moment matrix: quasi-static images of low wires, and reflected waves by way of the sample points. */
+import { keptTables } from "../ground/keptTables";
 import { type QuasiStaticImages, quasiStaticImages } from "../ground/quasiStaticImages";
-import { reflectedTables } from "../ground/reflectedKernels";
 import { type RealSoil, soilSurface } from "../ground/soilSurface";
 import type { Kernels, PairFactors, SplitMatrix } from "../kernels/door";
 import { negate, zero } from "../numerics/complex";
@@ -38,7 +38,7 @@ export function addSoilTerms(
     const scalarFactor = 1 / (4 * Math.PI * w * vacuumPermittivity);
     kernels.addPairTerms({ ...pairs, wavenumber: k, vectorFactor, scalarFactor, factors }, matrix);
   }
-  const tables = tablesFor(points, reflectedTables(soil, frequency, k, kernels.sumSpectrum));
+  const tables = tablesFor(points, keptTables(soil, frequency, k, kernels));
   const factors = { vectorFactor: w * vacuumPermeability, scalarFactor: 1 / (w * vacuumPermittivity) };
   kernels.addReflectedTerms({ points, tables, ...factors }, matrix);
   return Math.max(tables.lessImages?.unresolved ?? 0, tables.whole?.unresolved ?? 0);

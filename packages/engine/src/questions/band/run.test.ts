@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
 import type { Answer, Refusal } from "../../answer/answer";
-import { createAntennaSolver } from "../../chain/antennaSolver";
+import { type AntennaSolver, createAntennaSolver, type SolvedAntenna } from "../../chain/antennaSolver";
 import { workPoint } from "../../chain/workPoint";
 import { exactly } from "../../quantity/quantity";
 import type { Part } from "../../station/path";
 import type { Station } from "../../station/station";
 import { antennaOf, levelDipole, linePart, pathOf, place, plainStation } from "../../testing/plainStation";
+import { finerOf } from "../../wires/refinement";
 import { band } from "./run";
 
 function answered(station: Station, parameters = {}): Answer {
@@ -28,7 +29,15 @@ describe("band", () => {
   const answer = answered(station);
 
   it("agrees with exact solves between the points it interpolated", () => {
-    const solver = createAntennaSolver();
+    const own = createAntennaSolver();
+    const frequencies = column(answer, "frequency").map((f) => f * 1e6);
+    const [from, to] = [frequencies[0]!, frequencies.at(-1)!];
+    // On the mesh held over the curve: as fine as its ends and its middle ask for, made for its upper end.
+    const refinement = [from, (from + to) / 2, to]
+      .map((f) => (own.solve(station, f) as SolvedAntenna).solution!.method.refinement)
+      .reduce(finerOf);
+    const mesh = { refinement, meshFrequency: to };
+    const solver: AntennaSolver = { ...own, solve: (one, f, lift) => own.solve(one, f, lift, mesh) };
     for (const i of [3, 37, 71, 98]) {
       const f = column(answer, "frequency")[i]! * 1e6;
       const point = workPoint(station, station.bands[0]!, f, solver, { tuner: "through" });

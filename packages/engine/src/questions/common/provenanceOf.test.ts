@@ -33,12 +33,16 @@ describe("where an answer comes from", () => {
   });
 
   it("says which mesh, whether its goal is met, and the errors that are left", () => {
-    expect(says(point, "mesh")).toMatch(/^as it starts; .* is met at every port; .* in doubt by about 0\.\d+ Ω/);
+    expect(says(point, "mesh")).toMatch(
+      /^elements of at most 1\/56 wavelength; .* is met at every port; .* in doubt by about 0\.\d+ Ω/,
+    );
     const { method } = point.antenna.solution!;
     const [first] = point.antenna.build.structure.wires;
-    const refinement = { wires: { [first!.name]: 1.4 }, others: 1 };
+    const refinement = { wires: { [first!.name]: 1.4 }, others: 0.8 };
     const finer = withSolution({ goalMet: false, method: { ...method, refinement } });
-    expect(says(finer, "mesh")).toMatch(/^refined on 1 of \d+ wires, up to 1\.4 times; .* is not met/);
+    expect(says(finer, "mesh")).toMatch(
+      /^elements of at most 1\/56 wavelength, refined on 1 of \d+ wires, up to 1\/98; .* is not met/,
+    );
   });
 
   it("says which factorisation, and when the pivoting one took over", () => {

@@ -5,6 +5,7 @@ import { chosenKernels } from "../../kernels/chosen";
 import { plainNumber, significantNumber } from "../../quantity/format";
 import { usualAccuracy } from "../../wires/accuracy";
 import type { AntennaSolution } from "../../wires/antennaSolution";
+import { elementsInWave } from "../../wires/grading";
 import { refinementOf } from "../../wires/refinement";
 import type { Soil } from "../../wires/structure";
 import { feedError, strongestGainError } from "./feedError";
@@ -60,14 +61,14 @@ function soilMethod(soil: Soil): string {
 /** Which mesh was taken, and whether the ports are known as well as wanted. */
 function meshSays({ method, model, goalMet }: AntennaSolution): string {
   const { wires } = model.structure;
-  const factors = wires.map(({ name }) => refinementOf(method.refinement, name)).filter((factor) => factor > 1);
-  const refined =
-    factors.length === 0
-      ? "as it starts"
-      : `refined on ${factors.length} of ${wires.length} wires, up to ${plainNumber(Math.max(...factors), 1)} times`;
+  const factors = wires.map(({ name }) => refinementOf(method.refinement, name));
+  const [least, most] = [Math.min(...factors), Math.max(...factors)];
+  const part = (factor: number): string => `1/${plainNumber(elementsInWave * factor, 0)}`;
+  const refined = factors.filter((factor) => factor > least).length;
+  const finer = refined === 0 ? "" : `, refined on ${refined} of ${wires.length} wires, up to ${part(most)}`;
   const { ohms, share } = usualAccuracy;
   const goal = `the goal of ${plainNumber(ohms, 1)} Ω or ${plainNumber(100 * share, 1)} % of the impedance`;
-  return `${refined}; ${goal} ${goalMet ? "is met at every port" : "is not met at every port"}`;
+  return `elements of at most ${part(least)} wavelength${finer}; ${goal} ${goalMet ? "is met at every port" : "is not met at every port"}`;
 }
 
 function errorSays(ohms: number | null, decibels: number | null): string {

@@ -1,0 +1,27 @@
+/** Tables of reflected kernels kept by content: a finer mesh of the same wires, or another metal, needs no new ones. */
+import { createBoundedStore } from "../kept/boundedStore";
+import type { Kernels } from "../kernels/door";
+import type { KernelTable } from "./kernelTable";
+import { reflectedTables } from "./reflectedKernels";
+import type { RealSoil } from "./soilSurface";
+import type { Reach } from "./spectralNodes";
+
+const mostBytes = 16e6;
+/** Coefficients are nearly all there is. */
+const sizeOf = ({ bands }: KernelTable): number =>
+  bands.reduce((sum, { coefficients }) => sum + 8 * coefficients.length + 500, 1000);
+const tables = createBoundedStore<KernelTable>(mostBytes, sizeOf);
+
+const written = (reach: Reach): string => JSON.stringify({ ...reach, sums: reach.sums ? [...reach.sums] : null });
+
+/** As reflectedTables: a function from reaches to tables, at one frequency (Hz; air wavenumber `k`, rad/m). */
+export function keptTables(soil: RealSoil, frequency: number, k: number, kernels: Kernels): (r: Reach) => KernelTable {
+  const about = `${kernels.name} ${frequency} ${JSON.stringify(soil)}`;
+  const build = reflectedTables(soil, frequency, k, kernels.sumSpectrum);
+  return (reach) => {
+    const key = `${about} ${written(reach)}`;
+    const table = tables.get(key) ?? build(reach);
+    tables.set(key, table);
+    return table;
+  };
+}
