@@ -1,10 +1,11 @@
 /** What real soil adds to the moment matrix: quasi-static images of low wires, and reflected waves by way of the sample points. */
-import { keptTables } from "../ground/keptTables";
+
 import { type QuasiStaticImages, quasiStaticImages } from "../ground/quasiStaticImages";
 import { type RealSoil, soilSurface } from "../ground/soilSurface";
 import type { Kernels, PairFactors, SplitMatrix } from "../kernels/door";
 import { negate, zero } from "../numerics/complex";
 import { speedOfLight, vacuumPermeability, vacuumPermittivity } from "../numerics/vacuum";
+import { keptTables } from "./keptTables";
 import { lowImages } from "./lowImages";
 import type { PreparedMesh } from "./preparedMesh";
 import type { SamplePoints } from "./samplePoints";

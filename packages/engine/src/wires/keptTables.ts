@@ -1,10 +1,11 @@
 /** Tables of reflected kernels kept by content: a finer mesh of the same wires, or another metal, needs no new ones. */
+
+import type { KernelTable } from "../ground/kernelTable";
+import { reflectedTables } from "../ground/reflectedKernels";
+import type { RealSoil } from "../ground/soilSurface";
+import type { Reach } from "../ground/spectralNodes";
 import { createBoundedStore } from "../kept/boundedStore";
 import type { Kernels } from "../kernels/door";
-import type { KernelTable } from "./kernelTable";
-import { reflectedTables } from "./reflectedKernels";
-import type { RealSoil } from "./soilSurface";
-import type { Reach } from "./spectralNodes";
 
 const mostBytes = 16e6;
 /** Coefficients are nearly all there is. */
