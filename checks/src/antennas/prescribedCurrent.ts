@@ -33,7 +33,7 @@ export function prescribe(structure: Structure, soil: Soil, frequency: number, r
       return { vectors, method: "LDL^T without pivoting", growth: 1, residual: 0 };
     },
   };
-  const solution = solveAntenna(structure, soil, frequency, keeping, { refinement });
+  const solution = solveAntenna(structure, soil, frequency, keeping, { refinement, useSymmetry: false });
   if (matrix === null) throw new Error("the engine solved no matrix");
   return { solution, matrix };
 }

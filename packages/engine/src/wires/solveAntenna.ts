@@ -38,6 +38,8 @@ export interface HeldMesh {
 export interface SolveOptions extends Partial<HeldMesh> {
   /** Without a refinement the mesh is refined, where the error sits, until this is met: 0.5 ohm or 0.5 % if not said. */
   readonly accuracy?: Accuracy;
+  /** False: solves for all unknowns at once, which gives the same; for looking at the whole matrix. */
+  readonly useSymmetry?: boolean;
 }
 
 /** Solves one frequency (Hz). Throws RangeError when validateStructure finds something. */
@@ -51,10 +53,10 @@ export function solveAntenna(
   const problems = validateStructure(structure, soil, frequency);
   if (problems.length > 0) throw new RangeError(problems.join("\n"));
   const meshFrequency = options.meshFrequency ?? frequency;
-  const { accuracy = usualAccuracy } = options;
+  const { accuracy = usualAccuracy, useSymmetry = true } = options;
   const unknownsAt = (refinement: Refinement) => countUnknowns(structure, soil, meshRule(meshFrequency, refinement));
   const at = (refinement: Refinement) =>
-    solveOnMesh(structure, soil, frequency, kernels, meshRule(meshFrequency, refinement), accuracy);
+    solveOnMesh(structure, soil, frequency, kernels, meshRule(meshFrequency, refinement), { accuracy, useSymmetry });
   if (options.refinement) {
     const bound = mostUnknowns * mostOverBound;
     const unknowns = unknownsAt(options.refinement);

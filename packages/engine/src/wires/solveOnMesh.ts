@@ -24,7 +24,7 @@ export function solveOnMesh(
   frequency: number,
   kernels: Kernels,
   rule: MeshRule,
-  accuracy: Accuracy,
+  { accuracy, useSymmetry }: { readonly accuracy: Accuracy; readonly useSymmetry: boolean },
 ): AntennaSolution {
   const w = 2 * Math.PI * frequency;
   const made = withElectrodes(onGrid(asked), soil);
@@ -38,7 +38,7 @@ export function solveOnMesh(
     isRealSoil(soil) ? soilLength(soil, frequency) : null,
   );
   const local = localImpedances(structure, mesh, w);
-  const solved = solveSystem({ structure, prepared, points, local, soil, angularFrequency: w }, kernels);
+  const solved = solveSystem({ structure, prepared, points, local, soil, angularFrequency: w }, kernels, useSymmetry);
   const { currents, coarseCurrents, ownImpedances } = solved;
   const fineAdmittance = portAdmittance(currents, mesh.ports);
   const coarse = portAdmittance(coarseCurrents, mesh.ports);

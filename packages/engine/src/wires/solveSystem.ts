@@ -48,9 +48,10 @@ const vectors = (count: number, length: number): SplitVectors => ({
   im: new Float64Array(count * length),
 });
 
-export function solveSystem(assembly: Assembly, kernels: Kernels): SolvedSystem {
+/** `useSymmetry` false: all unknowns at once, though some be images of others. */
+export function solveSystem(assembly: Assembly, kernels: Kernels, useSymmetry = true): SolvedSystem {
   const { structure, prepared, points, local, soil } = assembly;
-  const symmetry = symmetryOf({ structure, prepared, local, soil });
+  const symmetry = useSymmetry ? symmetryOf({ structure, prepared, local, soil }) : null;
   const ports = prepared.mesh.ports.map((_, p) => p);
   if (!symmetry) {
     const { fine, coarse, own, kernelError } = solvePorts(assembly, ports, kernels);
