@@ -11,6 +11,7 @@ import type { SoilSurface } from "../ground/soilSurface";
 import { type PowerNodes, propagatingNodes, type Reach } from "../ground/spectralNodes";
 import type { ComplexPlane, Kernels, Spectrum } from "../kernels/door";
 import type { DrivenAntenna } from "../wires/driveAntenna";
+import { keeping } from "../wires/keptTables";
 import { tablesFor } from "../wires/tableReaches";
 import { imageLoss } from "./imageHeat";
 
@@ -82,12 +83,13 @@ function chargeMoments(driven: DrivenAntenna): ComplexPlane {
 export function nearSoilHeat(driven: DrivenAntenna, surface: SoilSurface, kernels: Kernels): number {
   const { points } = driven.solution.model;
   // Phase constant 0: these kernels are real, nothing is to be taken out.
-  const tables = tablesFor(points, (reach) =>
+  const build = (reach: Reach) =>
     buildKernelTable(
       0,
       reach,
       octaveSampler(reach, (part) => powerSpectrum(surface, part), kernels.sumSpectrum),
-    ),
-  );
+    );
+  const about = `${kernels.name}, power, ${JSON.stringify([surface.k, surface.top, surface.layers])}`;
+  const tables = tablesFor(points, keeping(about, build));
   return kernels.sumPairPower({ points, current: driven.moments, charge: chargeMoments(driven) }, tables);
 }

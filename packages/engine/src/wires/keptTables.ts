@@ -15,14 +15,24 @@ const tables = createBoundedStore<KernelTable>(mostBytes, sizeOf);
 
 const written = (reach: Reach): string => JSON.stringify({ ...reach, sums: reach.sums ? [...reach.sums] : null });
 
-/** As reflectedTables: a function from reaches to tables, at one frequency (Hz; air wavenumber `k`, rad/m). */
-export function keptTables(soil: RealSoil, frequency: number, k: number, kernels: Kernels): (r: Reach) => KernelTable {
-  const about = `${kernels.name} ${frequency} ${JSON.stringify(soil)}`;
-  const build = reflectedTables(soil, frequency, k, kernels.sumSpectrum);
-  return (reach) => {
+/** Builds as `build` does what is not kept; `about` names all that the tables hang on beside their reach. */
+export const keeping =
+  (about: string, build: (reach: Reach) => KernelTable) =>
+  (reach: Reach): KernelTable => {
     const key = `${about} ${written(reach)}`;
     const table = tables.get(key) ?? build(reach);
     tables.set(key, table);
     return table;
   };
-}
+
+/** As reflectedTables: a function from reaches to tables, at one frequency (Hz; air wavenumber `k`, rad/m). */
+export const keptTables = (
+  soil: RealSoil,
+  frequency: number,
+  k: number,
+  kernels: Kernels,
+): ((reach: Reach) => KernelTable) =>
+  keeping(
+    `${kernels.name} ${frequency} ${JSON.stringify(soil)}`,
+    reflectedTables(soil, frequency, k, kernels.sumSpectrum),
+  );
