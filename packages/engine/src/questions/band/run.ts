@@ -15,7 +15,7 @@ import { workStation } from "../common/worked";
 import { bandFacts } from "./facts";
 import { type Sweep, sweepBand, viewOf } from "./sweep";
 import { bandTable } from "./table";
-import { bandWorking } from "./working";
+import { bandWorking, curveMethod } from "./working";
 
 /** SWR limit when neither the question nor the file names one. */
 const usualLimit = 2;
@@ -31,7 +31,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
   if ("refused" in sweep) return refusal(band, station, sweep.refused, sweep.mend);
   const compared = yield* compareReadings(station, worked.band, worked.solver);
   const facts = bandFacts(worked, sweep, wanted, limit);
-  const frame = frameOf(band, worked, context, { name: "swrAtTransmitter", least: 0.02 });
+  const frame = frameOf(band, worked, context, { name: "swrAtTransmitter", least: 0.02 }, [curveMethod(sweep)]);
   const [unknown] = frame.uncertainties;
   return {
     ...frame,

@@ -24,6 +24,14 @@ function outsideStep({ lowestWithoutOutside: without }: Sweep, f: BandFacts): Wo
   ];
 }
 
+/** How the curve came about: interpolated from how many solves, or solved throughout. */
+const curveSays = ({ solvedPoints, curve, interpolationError }: Sweep): string =>
+  solvedPoints === 0
+    ? `solved at each of the ${plainNumber(curve.length, 0)} frequencies of the curve, for no interpolation held`
+    : `solved at ${plainNumber(solvedPoints, 0)} frequencies and interpolated between them for the ${plainNumber(curve.length, 0)} of the curve, in doubt by about ${significantNumber(Math.max(interpolationError, leastTold), 1)} Ω by that`;
+
+export const curveMethod = (sweep: Sweep) => ({ name: "curve", says: curveSays(sweep) });
+
 function curveSteps(worked: Worked, sweep: Sweep, facts: BandFacts): WorkingStep[] {
   const { marks } = sweep;
   const nearest = sweep.curve.reduce((best, p) =>
@@ -32,7 +40,7 @@ function curveSteps(worked: Worked, sweep: Sweep, facts: BandFacts): WorkingStep
   const r = worked.point.ratedResistance;
   return [
     {
-      text: `The antenna's impedance was solved at ${plainNumber(sweep.solvedPoints || sweep.curve.length, 0)} frequencies and interpolated between them; solves between these points differ by at most ${significantNumber(Math.max(sweep.interpolationError, leastTold), 1)} Ω.`,
+      text: `The antenna's impedance: ${curveSays(sweep)}.`,
       source: "moment method over the stated ground; Berrut and Trefethen, SIAM Review 46 (2004)",
       explains: ["feedPointImpedance"],
     },

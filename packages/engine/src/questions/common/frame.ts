@@ -1,5 +1,5 @@
 /** What stands in every answer about a whole station; a question adds its own words, tables and figures. */
-import type { Answer, ScalarValue, Uncertainty, Value } from "../../answer/answer";
+import type { Answer, Provenance, ScalarValue, Uncertainty, Value } from "../../answer/answer";
 import { magnitude } from "../../numerics/complex";
 import { isRealSoil } from "../../wires/structure";
 import { powerCautions } from "../../words/cautions";
@@ -35,12 +35,13 @@ export type FrameFields =
   | "drawing"
   | "provenance";
 
-/** `judged` names the result that the uncertainties are ranked by, with the least effect that is told. */
+/** `judged` names the result that the uncertainties are ranked by, with the least effect that is told; `methods` the question's own. */
 export function frameOf(
   question: { readonly id: string; readonly asked: string },
   worked: Worked,
   context: Context,
   judged: { readonly name: string; readonly least: number },
+  methods: Provenance["methods"] = [],
 ): Pick<Answer, FrameFields> {
   const { station, band, point, result, numbers, bounds } = worked;
   const soil = point.antenna.soil;
@@ -77,7 +78,7 @@ export function frameOf(
       ...notCoveredOf(point, bounds.skipped),
     ],
     drawing: drawingOf(station, point, cutAzimuth),
-    provenance: provenanceOf(context, { point, result }),
+    provenance: provenanceOf(context, { point, result }, methods),
   };
 }
 

@@ -38,7 +38,7 @@ function antennaMethods({ point, result }: PointResult, solution: AntennaSolutio
   return [
     {
       name: "antenna",
-      says: `moment method on thin round wires (piecewise-linear Galerkin functions, exact cylindrical kernel, ${soilMethod(soil)}), ${solution.unknowns} unknowns`,
+      says: `moment method on thin round wires (piecewise-linear Galerkin functions, exact cylindrical kernel, ${soilMethod(soil)}), ${solution.unknowns} unknowns, solved at the frequency of the answer itself`,
     },
     { name: "mesh", says: `${meshSays(solution)}; ${errorSays(feedError(point), strongestGainError(point, result))}` },
     { name: "equations", says: equationsSays(solution) },
