@@ -51,7 +51,7 @@ function workerTable({ times }: Told): Table {
 
 export async function pageInBrowser(): Promise<Section> {
   const told: Told = JSON.parse(
-    await output([repositoryPath("bench/src/child/page.mjs"), JSON.stringify({ visits, presses: changes, asked })]),
+    await output([repositoryPath("bench/testing/page.mjs"), JSON.stringify({ visits, presses: changes, asked })]),
   );
   const { seen, times, keys, browser } = told;
   const [paint, answer] = [median(seen.map((one) => one.paint)), median(seen.map((one) => one.answer))];

@@ -1,6 +1,6 @@
 // Run in a process of its own, with a JSON of texts as its argument: opens the page as it is shipped in headless Chromium
 // and prints the milliseconds to its first answer, of every change in its worker, and from an arrow key to the picture.
-import { openBuiltPage } from "../../../apps/web/testing/builtPage.mjs";
+import { openBuiltPage } from "../../apps/web/testing/builtPage.mjs";
 
 /** @type {{ visits: number, presses: number, asked: { name: string, question: string, texts: string[] }[] }} */
 const { visits, presses, asked } = JSON.parse(process.argv[2] ?? "{}");
