@@ -1,170 +1,214 @@
 /**
- * The antenna over a span of frequencies from a few exact solves: its impedance matrix interpolated on nested
- * Chebyshev points, doubled until exact solves between the points agree. Berrut and Trefethen, SIAM Review 46 (2004).
+ * The antenna over a span of frequencies from a few exact solves: all its ports by one rational interpolation, sample after
+ * sample where the last one changed it most, until two in a row changed nothing that counts, the second of them a check in
+ * the widest gap.
  */
-
-import { chebyshevPoints, interpolateChebyshev } from "../numerics/chebyshevPoints";
-import { type Complex, complex, magnitude, subtract } from "../numerics/complex";
+import { chebyshevPoints } from "../numerics/chebyshevPoints";
+import { magnitude, subtract } from "../numerics/complex";
 import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
+import { fitRational } from "../numerics/rationalInterpolation";
 import type { Station } from "../station/station";
-import { admittanceOfAll, basisImpedances } from "../wires/portBasis";
-import { finerOf, type Refinement } from "../wires/refinement";
-import { type AntennaRefused, type AntennaSolver, type HeldMesh, type SolvedAntenna, soilOf } from "./antennaSolver";
-import { closeAntenna } from "./closeAntenna";
+import { finerOf } from "../wires/refinement";
+import type { AntennaRefused, AntennaSolver, HeldMesh, SolvedAntenna } from "./antennaSolver";
+import { portsOf, sampleOf, sizesOf } from "./portFunctions";
+import type { Ahead } from "./solveRequest";
+import { type Interpolated, type Span, standIn } from "./standIn";
 
-/** Largest error allowed at the check points: this many ohms plus this share of the impedance. */
+/** Largest change that does not count: this many ohms plus this share of the impedance between the feeds. */
 const allowedOhms = 0.05;
 const allowedShare = 1e-3;
-const fewestIntervals = 8;
-const mostIntervals = 64;
+/** Samples to begin with, in spans up to an octave and beyond, and the most that are taken. */
+const firstNarrow = 3;
+const firstWide = 6;
+const most = 64;
+/** Places between two neighbouring samples at which fits are compared. */
+const between = 6;
+/** Meshes tried until one is fine enough at every sample. */
+const mostMeshes = 3;
 
 export interface InterpolatedAntenna {
   /** Stands in for a solver inside the span; beyond it, or when interpolation was given up, solves exactly. */
   readonly solver: AntennaSolver;
   readonly solvedPoints: number;
-  /** Largest difference to an exact solve found at the check points, ohm; 0 when every point is solved exactly. */
+  /**
+   * Ohm: by how much either of the last two samples changed an impedance between the feeds at most. Each fit is better than
+   * the one before it, so that this bounds the error of the last. 0 when every point is solved exactly.
+   */
   readonly error: number;
   /** Frequencies solved exactly, Hz. */
   readonly nodes: readonly number[];
-}
-
-/** Yields before every solve, so that a host can show progress and stop. */
-export function* interpolateAntenna(
-  station: Station,
-  span: { readonly from: number; readonly to: number },
-  solver: AntennaSolver,
-): Generator<void, InterpolatedAntenna | AntennaRefused> {
-  const mesh = yield* meshFor(station, span, solver);
-  if ("refused" in mesh) return mesh;
-  for (let intervals = fewestIntervals; intervals <= mostIntervals; intervals *= 2) {
-    const nodes = chebyshevPoints(span.from, span.to, intervals);
-    const solved: SolvedAntenna[] = [];
-    for (const f of nodes) {
-      yield;
-      const one = solver.solve(station, f, 0, mesh);
-      if ("refused" in one) return one;
-      solved.push(one);
-    }
-    // One mesh for all: ports depend on each other in the same way at every frequency.
-    const { basis } = solved[0]!.solution!;
-    const matrices = solved.map((s) => s.solution && basisImpedances(s.solution.admittance, basis));
-    if (matrices.some((m) => m === null)) break;
-    const interpolant = (f: number) => admittanceOfAll(interpolateMatrix(nodes, matrices as Complex[][][], f), basis);
-    const electrodes = (f: number) =>
-      interpolateMatrix(
-        nodes,
-        solved.map((s) => [[...s.solution!.electrodes]]),
-        f,
-      )[0]!;
-    const stand = standIn({ station, span, solver, mesh }, interpolant, electrodes);
-    const checked: ReturnType<typeof mismatch>[] = [];
-    for (const f of checkPoints(nodes)) {
-      yield;
-      checked.push(mismatch(solver.solve(station, f, 0, mesh), stand.solve(station, f)));
-    }
-    if (checked.every((c) => c?.within)) {
-      const error = Math.max(...checked.map((c) => c!.ohms));
-      return {
-        solver: stand,
-        solvedPoints: nodes.length,
-        error,
-        nodes,
-      };
-    }
-  }
-  return { solver, solvedPoints: 0, error: 0, nodes: [] };
-}
-
-/** One mesh for the whole span: made for its upper end, as fine as either end or the middle asks for. */
-function* meshFor(
-  station: Station,
-  span: { readonly from: number; readonly to: number },
-  solver: AntennaSolver,
-): Generator<void, HeldMesh | AntennaRefused> {
-  let finest: Refinement | null = null;
-  for (const f of [span.from, (span.from + span.to) / 2, span.to]) {
-    yield;
-    const solved = solver.solve(station, f);
-    if ("refused" in solved) return solved;
-    const { refinement } = solved.solution!.method;
-    finest = finest === null ? refinement : finerOf(finest, refinement);
-  }
-  return { refinement: finest!, meshFrequency: span.to };
-}
-
-/** Between the outermost points, where the error of a Chebyshev interpolant is no smaller than elsewhere, and in the middle. */
-function checkPoints(nodes: readonly number[]): number[] {
-  const middle = Math.floor(nodes.length / 2);
-  const between = (i: number) => (nodes[i]! + nodes[i + 1]!) / 2;
-  return [between(1), between(middle), between(nodes.length - 3)];
-}
-
-/** Between the feeds, with all other ports closed as the station has them. */
-function mismatch(
-  exact: SolvedAntenna | AntennaRefused,
-  guess: SolvedAntenna | AntennaRefused,
-): { ohms: number; within: boolean } | null {
-  if ("refused" in exact || "refused" in guess) return null;
-  const truth = invertComplexMatrix(exact.admittance);
-  const guessed = invertComplexMatrix(guess.admittance);
-  if (truth === null || guessed === null) return null;
-  let ohms = 0;
-  let within = true;
-  truth.forEach((row, i) => {
-    row.forEach((z, k) => {
-      const error = magnitude(subtract(z, guessed[i]![k]!));
-      ohms = Math.max(ohms, error);
-      if (error > allowedOhms + allowedShare * magnitude(z)) within = false;
-    });
-  });
-  return { ohms, within };
-}
-
-function interpolateMatrix(nodes: readonly number[], matrices: readonly Complex[][][], f: number): Complex[][] {
-  return matrices[0]!.map((row, i) =>
-    row.map((_, k) => {
-      const part = (pick: (z: Complex) => number) =>
-        interpolateChebyshev(
-          nodes,
-          matrices.map((m) => pick(m[i]![k]!)),
-          f,
-        );
-      return complex(
-        part((z) => z.re),
-        part((z) => z.im),
-      );
-    }),
-  );
-}
-
-interface Interpolated {
-  readonly station: Station;
-  readonly span: { readonly from: number; readonly to: number };
-  readonly solver: AntennaSolver;
+  /** Held over the span. */
   readonly mesh: HeldMesh;
 }
 
-/** Interpolates all ports; chokes and earths of the station asked for close them, which therefore may differ. */
-function standIn(
-  { station, span, solver, mesh }: Interpolated,
-  interpolant: (f: number) => Complex[][] | null,
-  electrodes: (f: number) => Complex[],
-): AntennaSolver {
-  const { wires } = solver.describe(station);
-  return {
-    solves: solver.solves,
-    describe: solver.describe,
-    settings: solver.settings,
-    solve(asked, frequency, lift = 0) {
-      const described = solver.describe(asked);
-      const inside = frequency >= span.from && frequency <= span.to;
-      const served = lift === 0 && inside && described.wires === wires;
-      const admittance = served ? interpolant(frequency) : null;
-      if (admittance === null) return solver.solve(asked, frequency, lift, mesh);
-      const set = solver.settings(asked, frequency, lift, mesh);
-      if ("refused" in set) return set;
-      const state = { frequency, soil: soilOf(asked, frequency), admittance, electrodes: electrodes(frequency) };
-      return closeAntenna(described.build, { ...state, fineAdmittance: null, solution: null }, set);
-    },
-  };
+/**
+ * Yields before every solve what is needed next, so that a host can show progress, stop, and solve ahead. `nodes`: frequencies
+ * (Hz) that served a station much like this one.
+ */
+export function* interpolateAntenna(
+  station: Station,
+  span: Span,
+  solver: AntennaSolver,
+  nodes?: readonly number[],
+): Generator<Ahead, InterpolatedAntenna | AntennaRefused> {
+  let first = nodes?.length ? nodes : firstNodes(span);
+  const top = yield* solvedAt({ station, span, solver, mesh: undefined }, span.to);
+  if ("refused" in top) return top;
+  let { refinement } = top.solution!.method;
+  for (let meshes = 0; meshes < mostMeshes; meshes++) {
+    const mesh: HeldMesh = { refinement, meshFrequency: span.to };
+    const found = yield* onMesh({ station, span, solver, mesh }, first, meshes + 1 < mostMeshes);
+    if (!("tooCoarse" in found)) return found;
+    const own = yield* solvedAt({ station, span, solver, mesh: undefined }, found.tooCoarse);
+    if ("refused" in own) return own;
+    refinement = finerOf(refinement, own.solution!.method.refinement);
+    first = found.nodes;
+  }
+  throw new Error("interpolation: the last mesh is always taken");
+}
+
+/** The ends of the span and Chebyshev points between them. */
+function firstNodes({ from, to }: Span): readonly number[] {
+  return chebyshevPoints(from, to, (to > 2 * from ? firstWide : firstNarrow) - 1);
+}
+
+interface Sampling extends Omit<Interpolated, "mesh"> {
+  readonly mesh: HeldMesh | undefined;
+}
+
+function* solvedAt(
+  { station, solver, mesh }: Sampling,
+  frequency: number,
+): Generator<Ahead, SolvedAntenna | AntennaRefused> {
+  yield {};
+  return solver.solve(station, frequency, 0, mesh);
+}
+
+interface TooCoarse {
+  /** Hz */
+  readonly tooCoarse: number;
+  readonly nodes: readonly number[];
+}
+
+function* onMesh(
+  work: Interpolated,
+  first: readonly number[],
+  mayRefine: boolean,
+): Generator<Ahead, InterpolatedAntenna | AntennaRefused | TooCoarse> {
+  const { station, mesh } = work;
+  yield { ahead: first.map((frequency) => ({ station, frequency, lift: 0, mesh })) };
+  const samples: { readonly frequency: number; readonly solved: SolvedAntenna }[] = [];
+  const waiting = [...first];
+  let checked = false;
+  while (samples.length + waiting.length <= most) {
+    for (const frequency of waiting.splice(0)) {
+      const solved = yield* solvedAt(work, frequency);
+      if ("refused" in solved) return solved;
+      if (mayRefine && !solved.solution!.goalMet) return { tooCoarse: frequency, nodes: first };
+      samples.push({ frequency, solved });
+    }
+    const fits = [0, 1, 2].map((left) => fitted(work, samples.slice(0, samples.length - left)));
+    const solved = samples.map((s) => s.frequency);
+    const changes = [1, 2].map((n) => changesBetween(work, fits[n - 1]!, fits[n]!, solved));
+    if (changes.some((c) => c === null)) break;
+    const [last, before] = [changes[0]!, changes[1]!];
+    const settled = last.share <= 1 && before.share <= 1;
+    if (settled && checked) {
+      return {
+        solver: fits[0]!,
+        solvedPoints: samples.length,
+        error: Math.max(last.ohms, before.ohms),
+        nodes: solved,
+        mesh,
+      };
+    }
+    checked = last.share <= 1;
+    waiting.push(checked ? middleOfWidestGap(solved) : last.at);
+  }
+  return { solver: exactly(work), solvedPoints: 0, error: 0, nodes: [], mesh };
+}
+
+/** Solves every frequency, on the mesh held. */
+const exactly = ({ solver, mesh }: Interpolated): AntennaSolver => ({
+  ...solver,
+  solve: (station, frequency, lift = 0) => solver.solve(station, frequency, lift, mesh),
+});
+
+function fitted(work: Interpolated, samples: readonly { frequency: number; solved: SolvedAntenna }[]): AntennaSolver {
+  const { from, to } = work.span;
+  const x = (frequency: number): number => (2 * (frequency - from)) / (to - from) - 1;
+  const sizes = sizesOf(samples.map((s) => s.solved));
+  const ports = samples[0]!.solved.solution!.ports.length;
+  const fit = fitRational(samples.map((s) => sampleOf(s.solved, x(s.frequency), sizes)));
+  return standIn(work, (frequency) => portsOf(fit(x(frequency)), ports, sizes));
+}
+
+/** Hz: the samples, where a fit without the last one shows how far it was off there, and equally spaced places between them. */
+function placesOn(frequencies: readonly number[]): number[] {
+  const ordered = [...frequencies].sort((a, b) => a - b);
+  return ordered.flatMap((to, i) => {
+    const from = ordered[i - 1] ?? to;
+    return Array.from({ length: i === 0 ? 1 : between + 1 }, (_, k) => to - ((to - from) * k) / (between + 1));
+  });
+}
+
+const middleOfWidestGap = (frequencies: readonly number[]): number => {
+  const ordered = [...frequencies].sort((a, b) => a - b);
+  const gaps = ordered.slice(1).map((to, i) => to - ordered[i]!);
+  const widest = gaps.indexOf(Math.max(...gaps));
+  return ordered[widest]! + gaps[widest]! / 2;
+};
+
+/** Not nearer to a sample than a quarter of the gap it lies in: samples side by side would confirm each other only. */
+function apart(place: number, frequencies: readonly number[]): boolean {
+  const below = Math.max(...frequencies.filter((f) => f <= place));
+  const above = Math.min(...frequencies.filter((f) => f >= place));
+  return Math.min(place - below, above - place) > (above - below) / 4;
+}
+
+interface Change {
+  /** Largest change over what is allowed. */
+  readonly share: number;
+  readonly ohms: number;
+  /** Hz: where it is largest among the places well apart from samples. */
+  readonly at: number;
+}
+
+/** Between the feeds, with all other ports closed as the station has them; null where one of them has no such state. */
+function changesBetween(
+  { station }: Interpolated,
+  now: AntennaSolver,
+  before: AntennaSolver,
+  solved: readonly number[],
+): Change | null {
+  let [share, ohms, open, at] = [0, 0, -1, Number.NaN];
+  for (const place of placesOn(solved)) {
+    const change = changeAt(now.solve(station, place), before.solve(station, place));
+    if (change === null) return null;
+    ohms = Math.max(ohms, change.ohms);
+    share = Math.max(share, change.share);
+    if (change.share <= open || !apart(place, solved)) continue;
+    open = change.share;
+    at = place;
+  }
+  return { share, ohms, at };
+}
+
+function changeAt(
+  now: SolvedAntenna | AntennaRefused,
+  before: SolvedAntenna | AntennaRefused,
+): { readonly share: number; readonly ohms: number } | null {
+  if ("refused" in now || "refused" in before) return null;
+  const z = invertComplexMatrix(now.admittance);
+  const earlier = invertComplexMatrix(before.admittance);
+  if (z === null || earlier === null) return null;
+  let [share, ohms] = [0, 0];
+  z.forEach((row, i) => {
+    row.forEach((value, k) => {
+      const change = magnitude(subtract(value, earlier[i]![k]!));
+      ohms = Math.max(ohms, change);
+      share = Math.max(share, change / (allowedOhms + allowedShare * magnitude(value)));
+    });
+  });
+  return { share, ohms };
 }

@@ -26,6 +26,11 @@ export interface SolveRequest {
   readonly mesh: HeldMesh | undefined;
 }
 
+/** What a piece of work says at each step: what will be needed soon (Progress.ahead). */
+export interface Ahead {
+  readonly ahead?: readonly SolveRequest[];
+}
+
 /** A request as questions make most of them: the mesh is the solver's own choice. */
 export const requestAt = (station: Station, frequency: number, lift = 0): SolveRequest => ({
   station,

@@ -19,16 +19,31 @@ import { isRealSoil, type Soil, type SoilContact, type Structure } from "./struc
 const bytesEach = 300;
 const kept = createBoundedStore<Complex>(300e3, () => bytesEach);
 
-/** Impedance (ohm) of one contact's electrode by itself, as the moment matrix holds it; 0 over a perfect plane. */
-export function electrodeImpedance(contact: SoilContact, soil: Soil, frequency: number, kernels: Kernels): Complex {
+/**
+ * Impedance (ohm) of one contact's electrode by itself at a frequency (Hz), as the moment matrix holds it whose mesh was made
+ * for `meshFrequency`; 0 over a perfect plane.
+ */
+export function electrodeImpedance(
+  contact: SoilContact,
+  soil: Soil,
+  frequency: number,
+  meshFrequency: number,
+  kernels: Kernels,
+): Complex {
   if (!isRealSoil(soil)) return complex(0);
-  const key = JSON.stringify([contact.reach, soil, frequency, kernels.name]);
-  const impedance = kept.get(key) ?? workedOut({ ...contact, at: [0, 0, 0] }, soil, frequency, kernels);
+  const key = JSON.stringify([contact.reach, soil, frequency, meshFrequency, kernels.name]);
+  const impedance = kept.get(key) ?? workedOut({ ...contact, at: [0, 0, 0] }, soil, frequency, meshFrequency, kernels);
   kept.set(key, impedance);
   return impedance;
 }
 
-function workedOut(contact: SoilContact, soil: RealSoil, frequency: number, kernels: Kernels): Complex {
+function workedOut(
+  contact: SoilContact,
+  soil: RealSoil,
+  frequency: number,
+  meshFrequency: number,
+  kernels: Kernels,
+): Complex {
   const structure: Structure = { wires: armsOf(contact, soil), feeds: [], loads: [] };
   const nodes = structure.wires.map((arm) => [0, wireLength(arm)]);
   const elements = buildElements(structure, nodes);
@@ -52,7 +67,7 @@ function workedOut(contact: SoilContact, soil: RealSoil, frequency: number, kern
     height: 0,
   };
   const w = 2 * Math.PI * frequency;
-  const points = buildSamplePoints(structure, prepared, speedOfLight / frequency, soilLength(soil, frequency));
+  const points = buildSamplePoints(structure, prepared, speedOfLight / meshFrequency, soilLength(soil, meshFrequency));
   const local = localImpedances(structure, mesh, w);
   const { matrix } = assembleMatrix({ structure, prepared, points, local, soil, angularFrequency: w }, kernels);
   return complex(matrix.re[0]!, matrix.im[0]!);

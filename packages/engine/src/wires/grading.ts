@@ -13,6 +13,8 @@ import type { Structure, Wire } from "./structure";
 
 /** Element lengths (m) the mesh is built from. */
 export interface MeshRule {
+  /** Hz: sample points are laid out for it too, which therefore are the same all over a sweep. */
+  readonly frequency: number;
   /** 1 is the default; 2 halves every length except those at gaps. */
   readonly refinement: Refinement;
   /** Where the refinement is 1. */
@@ -50,7 +52,7 @@ export const elementsInWave = 70;
  */
 export function meshRule(frequency: number, refinement: Refinement): MeshRule {
   const wavelength = speedOfLight / frequency;
-  return { refinement, largest: wavelength / elementsInWave, gap: Math.min(0.3, wavelength / 100) };
+  return { frequency, refinement, largest: wavelength / elementsInWave, gap: Math.min(0.3, wavelength / 100) };
 }
 
 /** Length of the pair at one side of a stretch; a gap's is kept exactly. */

@@ -34,8 +34,8 @@ export function solveOnMesh(
   const points = buildSamplePoints(
     structure,
     prepared,
-    speedOfLight / frequency,
-    isRealSoil(soil) ? soilLength(soil, frequency) : null,
+    speedOfLight / rule.frequency,
+    isRealSoil(soil) ? soilLength(soil, rule.frequency) : null,
   );
   const local = localImpedances(structure, mesh, w);
   const solved = solveSystem({ structure, prepared, points, local, soil, angularFrequency: w }, kernels, useSymmetry);
@@ -49,7 +49,7 @@ export function solveOnMesh(
     frequency,
     soil,
     ports: portNames(structure),
-    electrodes: (structure.contacts ?? []).map((c) => electrodeImpedance(c, soil, frequency, kernels)),
+    electrodes: (structure.contacts ?? []).map((c) => electrodeImpedance(c, soil, frequency, rule.frequency, kernels)),
     basis,
     admittance,
     fineAdmittance,

@@ -1,5 +1,6 @@
 /** The band swept: nominal curve, its marks, and what uncertain inputs do to both. */
 import { interpolateAntenna } from "../../chain/interpolatedAntenna";
+import type { Ahead } from "../../chain/solveRequest";
 import type { Station } from "../../station/station";
 import { type Bounds, moveInputs, type Numbers } from "../common/bounds";
 import { antennasInUse } from "../common/inUse";
@@ -36,13 +37,13 @@ export function* sweepBand(
   const { station, solver } = worked;
   const index = station.bands.indexOf(worked.band);
   const frequencies = Array.from({ length: points }, (_, i) => view.from + ((view.to - view.from) * i) / (points - 1));
-  const evaluate = function* (moved: Station, outward: boolean) {
-    const antenna = yield* interpolateAntenna(moved, view, solver);
+  const evaluate = function* (moved: Station, outward: boolean, nodes?: readonly number[]) {
+    const antenna = yield* interpolateAntenna(moved, view, solver, nodes);
     if ("refused" in antenna) return antenna;
     const at = curveOf(moved, moved.bands[index]!, antenna.solver);
     const curve: CurvePoint[] = [];
     for (const f of frequencies) {
-      yield;
+      yield {};
       const point = at(f);
       if (point) curve.push(point);
     }
@@ -57,7 +58,7 @@ export function* sweepBand(
     station,
     numbers,
     function* (moved) {
-      const result = yield* evaluate(moved, false);
+      const result = yield* evaluate(moved, false, nominal.antenna.nodes);
       return "refused" in result ? null : numbersOf(result.curve, result.marks);
     },
     "uncertain values over the band",
@@ -65,7 +66,11 @@ export function* sweepBand(
   const { curve, marks, antenna } = nominal;
   const choked =
     hasOutside(worked) && !isAtEdge(curve, marks.lowestSwrFrequency)
-      ? yield* counted(evaluate(withoutOutside(station), false), points + 12, "frequencies with a perfect choke")
+      ? yield* counted(
+          evaluate(withoutOutside(station), false, nominal.antenna.nodes),
+          points + 12,
+          "frequencies with a perfect choke",
+        )
       : null;
   return {
     curve,
@@ -85,10 +90,10 @@ function hasOutside({ station, point }: Worked): boolean {
 }
 
 /** Steps counted against how many there will be at least. */
-function* counted<T>(work: Generator<void, T>, atLeast: number, what: string): Generator<Progress, T> {
+function* counted<T>(work: Generator<Ahead, T>, atLeast: number, what: string): Generator<Progress, T> {
   let step = work.next();
   for (let done = 0; !step.done; done++) {
-    yield { done: Math.min(done, atLeast), of: atLeast, what };
+    yield { done: Math.min(done, atLeast), of: atLeast, what, ...step.value };
     step = work.next();
   }
   return step.value;

@@ -41,7 +41,8 @@ function curveSteps(worked: Worked, sweep: Sweep, facts: BandFacts): WorkingStep
   return [
     {
       text: `The antenna's impedance: ${curveSays(sweep)}.`,
-      source: "moment method over the stated ground; Berrut and Trefethen, SIAM Review 46 (2004)",
+      source:
+        "moment method over the stated ground; rational interpolation after Nakatsukasa, Sete and Trefethen, SIAM J. Sci. Comput. 40 (2018)",
       explains: ["feedPointImpedance"],
     },
     {

@@ -2,6 +2,7 @@
  * How far uncertain inputs move a set of results: each input alone to its low and its high end, the deviations of one
  * direction combined as the root of the sum of their squares (independent inputs). The nominal value comes first.
  */
+import type { Ahead } from "../../chain/solveRequest";
 import type { Station } from "../../station/station";
 import { movedStation, type UncertainInput, uncertainInputs } from "../../station/uncertainInputs";
 import type { Progress } from "./question";
@@ -47,7 +48,7 @@ export function movesOf(station: Station): readonly Move[] {
 export function* moveInputs(
   station: Station,
   nominal: Numbers,
-  evaluate: (moved: Station) => Numbers | null | Generator<void, Numbers | null>,
+  evaluate: (moved: Station) => Numbers | null | Generator<Ahead, Numbers | null>,
   what: string,
 ): Generator<Progress, Bounds & { readonly skipped: readonly string[] }> {
   const effects: InputEffect[] = [];
@@ -65,17 +66,17 @@ export function* moveInputs(
 }
 
 /** An evaluation in one go or in steps; every step shows the same progress, so that a host gets a chance to stop. */
-export function* stepping<T>(work: T | Generator<void, T>, progress: Progress): Generator<Progress, T> {
+export function* stepping<T>(work: T | Generator<Ahead, T>, progress: Progress): Generator<Progress, T> {
   if (!isStepping(work)) return work;
   let step = work.next();
   while (!step.done) {
-    yield progress;
+    yield { ...progress, ...step.value };
     step = work.next();
   }
   return step.value;
 }
 
-const isStepping = <T>(work: T | Generator<void, T>): work is Generator<void, T> =>
+const isStepping = <T>(work: T | Generator<Ahead, T>): work is Generator<Ahead, T> =>
   typeof work === "object" && work !== null && Symbol.iterator in work && "next" in work;
 
 export function combine(nominal: Numbers, effects: readonly InputEffect[]): { low: Numbers; high: Numbers } {

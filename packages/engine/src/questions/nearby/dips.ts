@@ -1,5 +1,6 @@
 /** Where over the band the SWR is lowest and where the feed point is resonant, of one state of the station. */
 import { interpolateAntenna } from "../../chain/interpolatedAntenna";
+import type { Ahead } from "../../chain/solveRequest";
 import { workPoint } from "../../chain/workPoint";
 import { swr } from "../../lines/reflection";
 import { leastBetween, rootBetween, signChanges } from "../../numerics/crossings";
@@ -57,12 +58,12 @@ export function* studyDips(station: Station, bench: Bench, whose: string): Gener
 }
 
 /** Solves an interpolation takes when nothing has to be refined. */
-const usualSolves = 15;
+const usualSolves = 8;
 
-function* told<T>(work: Generator<void, T>, what: string): Generator<Progress, T> {
+function* told<T>(work: Generator<Ahead, T>, what: string): Generator<Progress, T> {
   let step = work.next();
   for (let done = 0; !step.done; done++) {
-    yield { done: Math.min(done, usualSolves), of: usualSolves, what };
+    yield { done: Math.min(done, usualSolves), of: usualSolves, what, ...step.value };
     step = work.next();
   }
   return step.value;
