@@ -43,7 +43,7 @@ export interface InterpolatedAntenna {
 
 /**
  * Yields before every solve what is needed next, so that a host can show progress, stop, and solve ahead. `nodes`: frequencies
- * (Hz) that served a station much like this one.
+ * (Hz) that served a station much like this one, the last of them a check in the widest gap.
  */
 export function* interpolateAntenna(
   station: Station,
@@ -51,18 +51,18 @@ export function* interpolateAntenna(
   solver: AntennaSolver,
   nodes?: readonly number[],
 ): Generator<Ahead, InterpolatedAntenna | AntennaRefused> {
-  let first = nodes?.length ? nodes : firstNodes(span);
+  const known = nodes !== undefined && nodes.length > 0;
+  const first = known ? nodes : firstNodes(span);
   const top = yield* solvedAt({ station, span, solver, mesh: undefined }, span.to);
   if ("refused" in top) return top;
   let { refinement } = top.solution!.method;
   for (let meshes = 0; meshes < mostMeshes; meshes++) {
     const mesh: HeldMesh = { refinement, meshFrequency: span.to };
-    const found = yield* onMesh({ station, span, solver, mesh }, first, meshes + 1 < mostMeshes);
+    const found = yield* onMesh({ station, span, solver, mesh }, { first, known, mayRefine: meshes + 1 < mostMeshes });
     if (!("tooCoarse" in found)) return found;
     const own = yield* solvedAt({ station, span, solver, mesh: undefined }, found.tooCoarse);
     if ("refused" in own) return own;
     refinement = finerOf(refinement, own.solution!.method.refinement);
-    first = found.nodes;
   }
   throw new Error("interpolation: the last mesh is always taken");
 }
@@ -87,24 +87,30 @@ function* solvedAt(
 interface TooCoarse {
   /** Hz */
   readonly tooCoarse: number;
-  readonly nodes: readonly number[];
+}
+
+interface Beginning {
+  readonly first: readonly number[];
+  /** The last of them is a check in the widest gap. */
+  readonly known: boolean;
+  /** A sample whose estimate misses the goal asks for a finer mesh. */
+  readonly mayRefine: boolean;
 }
 
 function* onMesh(
   work: Interpolated,
-  first: readonly number[],
-  mayRefine: boolean,
+  { first, known, mayRefine }: Beginning,
 ): Generator<Ahead, InterpolatedAntenna | AntennaRefused | TooCoarse> {
   const { station, mesh } = work;
   yield { ahead: first.map((frequency) => ({ station, frequency, lift: 0, mesh })) };
   const samples: { readonly frequency: number; readonly solved: SolvedAntenna }[] = [];
   const waiting = [...first];
-  let checked = false;
+  let checked = known;
   while (samples.length + waiting.length <= most) {
     for (const frequency of waiting.splice(0)) {
       const solved = yield* solvedAt(work, frequency);
       if ("refused" in solved) return solved;
-      if (mayRefine && !solved.solution!.goalMet) return { tooCoarse: frequency, nodes: first };
+      if (mayRefine && !solved.solution!.goalMet) return { tooCoarse: frequency };
       samples.push({ frequency, solved });
     }
     const fits = [0, 1, 2].map((left) => fitted(work, samples.slice(0, samples.length - left)));

@@ -1,13 +1,11 @@
 /** What the door takes and gives for sums of currents with the phases of plane waves. */
-import type { ComplexPlane } from "./door";
-
 /** Current moments at points of round wires: positions (m) and unit directions of three numbers each, radii (m), A m. */
 export interface RadiatingPoints {
   readonly count: number;
   readonly position: Float64Array;
   readonly direction: Float64Array;
   readonly radius: Float64Array;
-  readonly moments: ComplexPlane;
+  readonly moments: { readonly re: Float64Array; readonly im: Float64Array };
 }
 
 /** Plane waves, one number each: level wavenumber (rad/m), its angle from x towards y (rad), upright wavenumber with its sign. */
