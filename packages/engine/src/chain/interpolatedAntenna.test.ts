@@ -1,9 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { radiatedPower } from "../fields/powerAccount";
+import { type Complex, complex } from "../numerics/complex";
 import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
 import { exactly } from "../quantity/quantity";
 import type { Station } from "../station/station";
 import { antennaOf, levelDipole, place, plainStation } from "../testing/plainStation";
 import { type AntennaSolver, createAntennaSolver } from "./antennaSolver";
+import { driveSolved } from "./driveSolved";
 import { interpolateAntenna } from "./interpolatedAntenna";
 import type { SolveRequest } from "./solveRequest";
 
@@ -66,6 +69,12 @@ function trueError(station: Station, { solver, antenna }: ReturnType<typeof inte
   return { ohms, share };
 }
 
+function drivenAt({ solver, antenna }: ReturnType<typeof interpolated>, station: Station, f: number, drive: Complex[]) {
+  const solved = solver.solve(station, f, 0, antenna.mesh);
+  if ("refused" in solved) throw new Error(solved.refused.why);
+  return driveSolved(solved, drive)!;
+}
+
 describe("an antenna between exact solves", () => {
   it.each([
     { name: "a dipole over its band", station: plainStation(), from: 6.9, to: 7.4, most: 7 },
@@ -75,6 +84,14 @@ describe("an antenna between exact solves", () => {
     const run = interpolated(station, { from: from * megahertz, to: to * megahertz });
     expect(run.antenna.solvedPoints).toBeGreaterThan(0);
     expect(run.antenna.solvedPoints).toBeLessThanOrEqual(most);
+    // Currents: what leaves for the sky, of what goes in, against a solve.
+    const f = (0.37 * from + 0.63 * to) * megahertz;
+    const voltages = run.antenna.solver.solve(station, f);
+    if ("refused" in voltages) throw new Error(voltages.refused.why);
+    const drive = voltages.feeds.map((_, i) => complex(i === 0 ? 1 : 0.4));
+    const [there, exact] = [run.antenna.radiating!(f, drive)!, drivenAt(run, station, f, drive)];
+    expect(Math.abs(there.powerIn / exact.powerIn - 1)).toBeLessThan(2e-3);
+    expect(Math.abs(radiatedPower(there) / radiatedPower(exact) - 1)).toBeLessThan(4e-3);
     const off = trueError(station, run);
     expect(off.share).toBeLessThan(1);
     expect(off.ohms).toBeLessThan(run.antenna.error);

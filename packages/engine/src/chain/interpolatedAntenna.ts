@@ -1,26 +1,39 @@
 /**
  * The antenna over a span of frequencies from a few exact solves: all its ports by one rational interpolation, sample after
- * sample where the last one changed it most, until two in a row changed nothing that counts, the second of them a check in
- * the widest gap.
+ * sample where the last one changed it most, until two in a row changed nothing that counts, both of them checks in the
+ * widest gaps.
  */
 import { chebyshevPoints } from "../numerics/chebyshevPoints";
-import { magnitude, subtract } from "../numerics/complex";
+import { type Complex, magnitude, subtract } from "../numerics/complex";
 import { invertComplexMatrix } from "../numerics/invertComplexMatrix";
 import { fitRational } from "../numerics/rationalInterpolation";
 import type { Station } from "../station/station";
+import type { Radiating } from "../wires/radiating";
 import { finerOf } from "../wires/refinement";
 import type { AntennaRefused, AntennaSolver, HeldMesh, SolvedAntenna } from "./antennaSolver";
-import { portsOf, sampleOf, sizesOf } from "./portFunctions";
+import {
+  currentNumbers,
+  currentSample,
+  currentValues,
+  momentChange,
+  type PortFunctions,
+  portFunctions,
+  portSample,
+  portValues,
+} from "./portFunctions";
 import type { Ahead } from "./solveRequest";
-import { type Interpolated, type Span, standIn } from "./standIn";
+import { type Interpolated, radiatingAt, type Span, standIn } from "./standIn";
 
 /** Largest change that does not count: this many ohms plus this share of the impedance between the feeds. */
 const allowedOhms = 0.05;
 const allowedShare = 1e-3;
+/** The same for current moments, of the largest there is. */
+const allowedMoment = 2e-3;
 /** Samples to begin with, in spans up to an octave and beyond, and the most that are taken. */
 const firstNarrow = 3;
 const firstWide = 6;
 const most = 64;
+const checksWanted = 2;
 /** Places between two neighbouring samples at which fits are compared. */
 const between = 6;
 /** Meshes tried until one is fine enough at every sample. */
@@ -39,11 +52,13 @@ export interface InterpolatedAntenna {
   readonly nodes: readonly number[];
   /** Held over the span. */
   readonly mesh: HeldMesh;
+  /** What radiates at a frequency (Hz) of the span under voltages (V rms) at the feeds; null when it was given up, or soil that changes with frequency laid the sample points out differently. */
+  readonly radiating: ((frequency: number, feedVoltages: readonly Complex[]) => Radiating | null) | null;
 }
 
 /**
  * Yields before every solve what is needed next, so that a host can show progress, stop, and solve ahead. `nodes`: frequencies
- * (Hz) that served a station much like this one, the last of them a check in the widest gap.
+ * (Hz) that served a station much like this one, the last of them checks in the widest gaps.
  */
 export function* interpolateAntenna(
   station: Station,
@@ -91,7 +106,7 @@ interface TooCoarse {
 
 interface Beginning {
   readonly first: readonly number[];
-  /** The last of them is a check in the widest gap. */
+  /** The last of them are checks in the widest gaps. */
   readonly known: boolean;
   /** A sample whose estimate misses the goal asks for a finer mesh. */
   readonly mayRefine: boolean;
@@ -103,35 +118,55 @@ function* onMesh(
 ): Generator<Ahead, InterpolatedAntenna | AntennaRefused | TooCoarse> {
   const { station, mesh } = work;
   yield { ahead: first.map((frequency) => ({ station, frequency, lift: 0, mesh })) };
-  const samples: { readonly frequency: number; readonly solved: SolvedAntenna }[] = [];
+  const samples: Sample[] = [];
   const waiting = [...first];
-  let checked = known;
+  let checks = known ? checksWanted : 0;
   while (samples.length + waiting.length <= most) {
-    for (const frequency of waiting.splice(0)) {
-      const solved = yield* solvedAt(work, frequency);
-      if ("refused" in solved) return solved;
-      if (mayRefine && !solved.solution!.goalMet) return { tooCoarse: frequency };
-      samples.push({ frequency, solved });
-    }
-    const fits = [0, 1, 2].map((left) => fitted(work, samples.slice(0, samples.length - left)));
+    const stopped = yield* sampleAt(work, waiting.splice(0), mayRefine, samples);
+    if (stopped) return stopped;
+    const functions = portFunctions(samples.map((s) => s.solved));
+    const fits = [0, 1, 2].map((left) => fitted(work, samples.slice(0, samples.length - left), functions));
     const solved = samples.map((s) => s.frequency);
     const changes = [1, 2].map((n) => changesBetween(work, fits[n - 1]!, fits[n]!, solved));
     if (changes.some((c) => c === null)) break;
     const [last, before] = [changes[0]!, changes[1]!];
     const settled = last.share <= 1 && before.share <= 1;
-    if (settled && checked) {
+    if (settled && checks >= checksWanted) {
       return {
-        solver: fits[0]!,
+        solver: fits[0]!.solver,
+        radiating: fits[0]!.radiating,
         solvedPoints: samples.length,
         error: Math.max(last.ohms, before.ohms),
         nodes: solved,
         mesh,
       };
     }
-    checked = last.share <= 1;
-    waiting.push(checked ? middleOfWidestGap(solved) : last.at);
+    checks = last.share <= 1 ? checks + 1 : 0;
+    waiting.push(checks > 0 ? middleOfWidestGap(solved) : last.at);
   }
-  return { solver: exactly(work), solvedPoints: 0, error: 0, nodes: [], mesh };
+  return { solver: exactly(work), solvedPoints: 0, error: 0, nodes: [], mesh, radiating: null };
+}
+
+interface Sample {
+  /** Hz */
+  readonly frequency: number;
+  readonly solved: SolvedAntenna;
+}
+
+/** Adds samples; null, or why there are no more. */
+function* sampleAt(
+  work: Interpolated,
+  frequencies: readonly number[],
+  mayRefine: boolean,
+  samples: Sample[],
+): Generator<Ahead, AntennaRefused | TooCoarse | null> {
+  for (const frequency of frequencies) {
+    const solved = yield* solvedAt(work, frequency);
+    if ("refused" in solved) return solved;
+    if (mayRefine && !solved.solution!.goalMet) return { tooCoarse: frequency };
+    samples.push({ frequency, solved });
+  }
+  return null;
 }
 
 /** Solves every frequency, on the mesh held. */
@@ -140,13 +175,35 @@ const exactly = ({ solver, mesh }: Interpolated): AntennaSolver => ({
   solve: (station, frequency, lift = 0) => solver.solve(station, frequency, lift, mesh),
 });
 
-function fitted(work: Interpolated, samples: readonly { frequency: number; solved: SolvedAntenna }[]): AntennaSolver {
+interface Fit {
+  readonly solver: AntennaSolver;
+  readonly radiating: InterpolatedAntenna["radiating"];
+  readonly functions: PortFunctions;
+  /** Numbers of the currents at a frequency in Hz. */
+  readonly currents: (frequency: number) => Float64Array;
+}
+
+function fitted(work: Interpolated, samples: readonly Sample[], functions: PortFunctions): Fit {
   const { from, to } = work.span;
   const x = (frequency: number): number => (2 * (frequency - from)) / (to - from) - 1;
-  const sizes = sizesOf(samples.map((s) => s.solved));
-  const ports = samples[0]!.solved.solution!.ports.length;
-  const fit = fitRational(samples.map((s) => sampleOf(s.solved, x(s.frequency), sizes)));
-  return standIn(work, (frequency) => portsOf(fit(x(frequency)), ports, sizes));
+  const ports = fitRational(samples.map((s) => portSample(s.solved, x(s.frequency), functions)));
+  // The ports decide: there are hundreds of moments, with the same poles.
+  const currents = fitRational(
+    samples.map((s) => currentSample(s.solved, x(s.frequency), functions)),
+    currentNumbers(functions),
+  );
+  const at = {
+    ports: (frequency: number) => portValues(ports(x(frequency)), functions),
+    currents: (frequency: number) => currentValues(currents(x(frequency)), functions),
+  };
+  const { points } = samples[0]!.solved.solution!.model;
+  return {
+    solver: standIn(work, at),
+    radiating:
+      functions.points === 0 ? null : (frequency, voltages) => radiatingAt(work, at, points, frequency, voltages),
+    functions,
+    currents: (frequency) => currents(x(frequency)),
+  };
 }
 
 /** Hz: the samples, where a fit without the last one shows how far it was off there, and equally spaced places between them. */
@@ -181,20 +238,17 @@ interface Change {
 }
 
 /** Between the feeds, with all other ports closed as the station has them; null where one of them has no such state. */
-function changesBetween(
-  { station }: Interpolated,
-  now: AntennaSolver,
-  before: AntennaSolver,
-  solved: readonly number[],
-): Change | null {
+function changesBetween({ station }: Interpolated, now: Fit, before: Fit, solved: readonly number[]): Change | null {
   let [share, ohms, open, at] = [0, 0, -1, Number.NaN];
   for (const place of placesOn(solved)) {
-    const change = changeAt(now.solve(station, place), before.solve(station, place));
+    const change = changeAt(now.solver.solve(station, place), before.solver.solve(station, place));
     if (change === null) return null;
+    const moments = momentChange(now.currents(place), before.currents(place), now.functions);
+    const here = Math.max(change.share, moments / allowedMoment);
     ohms = Math.max(ohms, change.ohms);
-    share = Math.max(share, change.share);
-    if (change.share <= open || !apart(place, solved)) continue;
-    open = change.share;
+    share = Math.max(share, here);
+    if (here <= open || !apart(place, solved)) continue;
+    open = here;
     at = place;
   }
   return { share, ohms, at };

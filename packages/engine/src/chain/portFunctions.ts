@@ -1,50 +1,112 @@
-/** What a sweep interpolates of a solution: its ports' admittances and the impedances of its electrodes, as one list of numbers. */
+/** What a sweep interpolates of solutions on one mesh, as one list of numbers: all of it shares the antenna's resonances. */
 import { type Complex, complex, magnitude } from "../numerics/complex";
 import type { RationalSample } from "../numerics/rationalInterpolation";
+import { portMoments } from "../wires/portMoments";
 import type { SolvedAntenna } from "./closeAntenna";
 
-/** Divisors that bring all to one size. */
-export interface Sizes {
-  readonly admittance: number;
-  readonly electrode: number;
+/** How many numbers of each kind there are, and divisors that bring all to one size. */
+export interface PortFunctions {
+  readonly ports: number;
+  readonly electrodes: number;
+  /** Sample points, where all solutions have the same; else 0, and moments are left out. */
+  readonly points: number;
+  readonly sizes: { readonly admittance: number; readonly electrode: number; readonly moment: number };
+}
+
+/** Between all ports, of one frequency, as the extrapolated impedances have it. */
+export interface PortValues {
+  readonly admittance: readonly (readonly Complex[])[];
+  readonly electrodes: readonly Complex[];
+}
+
+/** The same on the fine mesh, which the currents belong to: its resonances lie a little aside. */
+export interface CurrentValues {
+  readonly fineAdmittance: readonly (readonly Complex[])[];
+  /** A m at each sample point for 1 V at each port, port after port. */
+  readonly moments: readonly Complex[];
 }
 
 const largest = (values: readonly Complex[]): number =>
   values.reduce((most, z) => Math.max(most, magnitude(z)), 0) || 1;
 
-export const sizesOf = (solved: readonly SolvedAntenna[]): Sizes => ({
-  admittance: largest(solved.flatMap((s) => s.solution!.admittance.flat())),
-  electrode: largest(solved.flatMap((s) => s.solution!.electrodes)),
-});
-
-/** One sample: the upper triangle of the symmetric matrix, then the electrodes; `x` tells the frequency. */
-export function sampleOf({ solution }: SolvedAntenna, x: number, sizes: Sizes): RationalSample {
-  const { admittance, electrodes } = solution!;
-  const upper = admittance.flatMap((row, i) => row.slice(i));
-  const numbers = [
-    ...upper.flatMap(({ re, im }) => [re / sizes.admittance, im / sizes.admittance]),
-    ...electrodes.flatMap(({ re, im }) => [re / sizes.electrode, im / sizes.electrode]),
-  ];
-  return { x, values: Float64Array.from(numbers) };
+export function portFunctions(solved: readonly SolvedAntenna[]): PortFunctions {
+  const all = solved.map((s) => s.solution!);
+  const { count, layout } = all[0]!.model.points;
+  const points = all.every((s) => s.model.points.layout === layout) ? count : 0;
+  return {
+    ports: all[0]!.ports.length,
+    electrodes: all[0]!.electrodes.length,
+    points,
+    sizes: {
+      admittance: largest(all.flatMap((s) => s.admittance.flat())),
+      electrode: largest(all.flatMap((s) => s.electrodes)),
+      moment: largest(all.flatMap(portMoments)),
+    },
+  };
 }
 
-/** The matrix between all `ports` and the electrodes' impedances from a sample's numbers. */
-export function portsOf(values: Float64Array, ports: number, sizes: Sizes) {
-  const admittance = Array.from({ length: ports }, () => new Array<Complex>(ports));
+const upper = (matrix: readonly (readonly Complex[])[]): readonly Complex[] => matrix.flatMap((row, i) => row.slice(i));
+
+const scaled = (values: readonly Complex[], size: number): number[] =>
+  values.flatMap(({ re, im }) => [re / size, im / size]);
+
+/** One sample of the ports; `x` tells the frequency. */
+export const portSample = ({ solution }: SolvedAntenna, x: number, { sizes }: PortFunctions): RationalSample => ({
+  x,
+  values: Float64Array.from([
+    ...scaled(upper(solution!.admittance), sizes.admittance),
+    ...scaled(solution!.electrodes, sizes.electrode),
+  ]),
+});
+
+/** The same of the currents: first `currentNumbers` of the ports. */
+export const currentSample = ({ solution }: SolvedAntenna, x: number, functions: PortFunctions): RationalSample => ({
+  x,
+  values: Float64Array.from([
+    ...scaled(upper(solution!.fineAdmittance), functions.sizes.admittance),
+    ...(functions.points > 0 ? scaled(portMoments(solution!), functions.sizes.moment) : []),
+  ]),
+});
+
+/** Numbers of a sample of currents before its moments. */
+export const currentNumbers = ({ ports }: PortFunctions): number => ports * (ports + 1);
+
+function reader(numbers: Float64Array) {
   let at = 0;
   const next = (size: number): Complex => {
-    const read = complex(values[at]! * size, values[at + 1]! * size);
     at += 2;
-    return read;
+    return complex(numbers[at - 2]! * size, numbers[at - 1]! * size);
   };
-  for (let i = 0; i < ports; i++) {
-    for (let k = i; k < ports; k++) {
-      const y = next(sizes.admittance);
-      admittance[i]![k] = y;
-      admittance[k]![i] = y;
+  const list = (count: number, size: number): Complex[] => Array.from({ length: count }, () => next(size));
+  const matrix = (ports: number, size: number): Complex[][] => {
+    const rows = Array.from({ length: ports }, () => new Array<Complex>(ports));
+    for (let i = 0; i < ports; i++) {
+      for (let k = i; k < ports; k++) {
+        const y = next(size);
+        rows[i]![k] = y;
+        rows[k]![i] = y;
+      }
     }
+    return rows;
+  };
+  return { list, matrix };
+}
+
+export function portValues(numbers: Float64Array, { ports, electrodes, sizes }: PortFunctions): PortValues {
+  const { list, matrix } = reader(numbers);
+  return { admittance: matrix(ports, sizes.admittance), electrodes: list(electrodes, sizes.electrode) };
+}
+
+export function currentValues(numbers: Float64Array, { ports, points, sizes }: PortFunctions): CurrentValues {
+  const { list, matrix } = reader(numbers);
+  return { fineAdmittance: matrix(ports, sizes.admittance), moments: list(ports * points, sizes.moment) };
+}
+
+/** Largest difference of moments between two samples of currents, as a share of the largest moment there is. */
+export function momentChange(a: Float64Array, b: Float64Array, functions: PortFunctions): number {
+  let most = 0;
+  for (let at = currentNumbers(functions); at < a.length; at += 2) {
+    most = Math.max(most, Math.hypot(a[at]! - b[at]!, a[at + 1]! - b[at + 1]!));
   }
-  const electrodes: Complex[] = [];
-  while (at < values.length) electrodes.push(next(sizes.electrode));
-  return { admittance, electrodes };
+  return most;
 }

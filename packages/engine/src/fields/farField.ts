@@ -3,7 +3,7 @@ import type { Reflection } from "../ground/reflection";
 import { soilSurface } from "../ground/soilSurface";
 import { type Complex, complex } from "../numerics/complex";
 import { speedOfLight, vacuumPermeability } from "../numerics/vacuum";
-import type { DrivenAntenna } from "../wires/driveAntenna";
+import type { Radiating } from "../wires/radiating";
 import { type Directions, oneDirection } from "./directions";
 import { numbersOfWave, radiationVectors, wavesOf } from "./radiationSums";
 
@@ -21,7 +21,7 @@ const perfect: Coefficients = { tm: minusOne, te: minusOne };
 const none: Coefficients = { tm: complex(0), te: complex(0) };
 
 /** What the ground reflects at an elevation; the last one is kept, for directions come ring by ring. */
-function groundReflection({ solution }: DrivenAntenna): (elevation: number) => Coefficients {
+function groundReflection({ solution }: Radiating): (elevation: number) => Coefficients {
   const { soil, frequency } = solution;
   if (soil.kind === "free space") return () => none;
   if (soil.kind === "perfect") return () => perfect;
@@ -39,7 +39,7 @@ function groundReflection({ solution }: DrivenAntenna): (elevation: number) => C
 export const numbersOfField = 4;
 
 /** Field times distance in many directions (see farField), `numbersOfField` each. Elevations below 0 in free space only. */
-export function farFields(driven: DrivenAntenna, { elevation, azimuth }: Directions): Float64Array {
+export function farFields(driven: Radiating, { elevation, azimuth }: Directions): Float64Array {
   const w = 2 * Math.PI * driven.solution.frequency;
   const k = w / speedOfLight;
   const factor = (w * vacuumPermeability) / (4 * Math.PI);
@@ -84,7 +84,7 @@ function directAndMirrored(k: number, elevation: Float64Array, azimuth: Float64A
  * Field times distance in the direction `elevation` above the horizon (radians; negative only in free space) and
  * `azimuth` (radians clockwise from north).
  */
-export function farField(driven: DrivenAntenna, elevation: number, azimuth: number): FarField {
+export function farField(driven: Radiating, elevation: number, azimuth: number): FarField {
   const [a, b, c, d] = farFields(driven, oneDirection(elevation, azimuth));
   return { eTheta: complex(a, b), ePhi: complex(c, d) };
 }

@@ -6,6 +6,7 @@ import { magnitudeSquared } from "../numerics/complex";
 import { gaussLegendre } from "../numerics/gaussLegendre";
 import { speedOfLight } from "../numerics/vacuum";
 import { type DrivenAntenna, elementCurrent } from "../wires/driveAntenna";
+import type { Radiating } from "../wires/radiating";
 import { isRealSoil } from "../wires/structure";
 import { azimuthsRound, directionGrid } from "./directions";
 import { radiationIntensities } from "./gain";
@@ -53,7 +54,7 @@ function heatInLoads(driven: DrivenAntenna): number {
 }
 
 /** Integral of the radiation intensity over the sky (the whole sphere in free space), W. */
-function radiatedPower(driven: DrivenAntenna): number {
+export function radiatedPower(driven: Radiating): number {
   const { solution } = driven;
   const whole = solution.soil.kind === "free space";
   const size = (2 * Math.PI * solution.frequency * extent(driven)) / speedOfLight;
@@ -71,7 +72,7 @@ function radiatedPower(driven: DrivenAntenna): number {
 }
 
 /** Horizontal diagonal of the antenna or twice its height above the plane, whichever is larger (m): what the detail of the pattern depends on. */
-export function extent(driven: DrivenAntenna): number {
+export function extent(driven: Radiating): number {
   const { position, count } = driven.solution.model.points;
   const ranges = [0, 1, 2].map((c) => {
     const values = Array.from({ length: count }, (_, p) => position[3 * p + c]!);

@@ -19,19 +19,28 @@ export type RationalFit = (x: number) => Float64Array;
 const regular = 1e-13;
 const iterations = 4;
 
-/** At least one sample; all with as many values, no two at one x. Values of all functions should be of one size. */
-export function fitRational(samples: readonly RationalSample[]): RationalFit {
+/**
+ * At least one sample; all with as many values, no two at one x. Values of all functions should be of one size. Weights come
+ * from the first `deciding` numbers of each sample, all when left out; the others take the same.
+ */
+export function fitRational(samples: readonly RationalSample[], deciding = Number.POSITIVE_INFINITY): RationalFit {
   const ordered = [...samples].sort((a, b) => a.x - b.x);
   const support = ordered.filter((_, i) => i % 2 === 0);
   const others = ordered.filter((_, i) => i % 2 === 1);
-  const weights = others.length === 0 ? [complex(1)] : smallestVector(normalMatrix(support, others));
+  const weights = others.length === 0 ? [complex(1)] : smallestVector(normalMatrix(support, others, deciding));
   return (x) => evaluate(support, weights, x);
 }
 
 /** L^H L of the Loewner matrix L, whose rows are other samples and functions, its columns the support. */
-function normalMatrix(support: readonly RationalSample[], others: readonly RationalSample[]): Complex[][] {
+function normalMatrix(
+  support: readonly RationalSample[],
+  others: readonly RationalSample[],
+  deciding: number,
+): Complex[][] {
   const slopes = others.map((other) =>
-    support.map(({ x, values }) => values.map((value, i) => (other.values[i]! - value) / (other.x - x))),
+    support.map(({ x, values }) =>
+      values.subarray(0, deciding).map((value, i) => (other.values[i]! - value) / (other.x - x)),
+    ),
   );
   return support.map((_, j) =>
     support.map((_, k) => {

@@ -1,5 +1,5 @@
 /** The band swept: nominal curve, its marks, and what uncertain inputs do to both. */
-import { interpolateAntenna } from "../../chain/interpolatedAntenna";
+import { type InterpolatedAntenna, interpolateAntenna } from "../../chain/interpolatedAntenna";
 import type { Ahead } from "../../chain/solveRequest";
 import type { Station } from "../../station/station";
 import { type Bounds, moveInputs, type Numbers } from "../common/bounds";
@@ -21,6 +21,7 @@ export interface Sweep {
   readonly solvedPoints: number;
   readonly interpolationError: number;
   readonly nodes: readonly number[];
+  readonly radiating: InterpolatedAntenna["radiating"];
 }
 
 /** The wanted span with half its width to either side, 1 to 10 % of the frequency: curves say little without their shoulders. */
@@ -80,6 +81,7 @@ export function* sweepBand(
     solvedPoints: antenna.solvedPoints,
     interpolationError: antenna.error,
     nodes: antenna.nodes,
+    radiating: antenna.radiating,
   };
 }
 

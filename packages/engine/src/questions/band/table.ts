@@ -1,9 +1,10 @@
 /** The table `band`: what stands at both ends of the line over frequency. */
 import type { Column, Table } from "../../answer/answer";
 import { driveSolved } from "../../chain/driveSolved";
-import { powerAccount } from "../../fields/powerAccount";
+import { radiatedPower } from "../../fields/powerAccount";
 import { chebyshevPoints, interpolateChebyshev } from "../../numerics/chebyshevPoints";
 import { one } from "../../numerics/complex";
+import type { Radiating } from "../../wires/radiating";
 import type { Worked } from "../common/worked";
 import { columnKey, type Sweep } from "./sweep";
 
@@ -47,18 +48,20 @@ export function bandTable(worked: Worked, sweep: Sweep): Table {
   };
 }
 
-/** Share of the antenna's power that leaves, from eight to nine solved frequencies; null with several feeds in use. */
-function radiated(worked: Worked, { curve }: Sweep): (number | null)[] {
+/** Share of the antenna's power that leaves: at nine frequencies, interpolated between them; null with several feeds in use. */
+function radiated(worked: Worked, { curve, radiating }: Sweep): (number | null)[] {
   const from = curve[0]!.frequency;
   const to = curve[curve.length - 1]!.frequency;
   if (worked.point.antenna.feeds.length !== 1) return curve.map(() => null);
   const nodes = chebyshevPoints(from, to, 8);
   const shares = nodes.map((f) => {
-    const solved = worked.solver.solve(worked.station, f);
-    const driven = "refused" in solved ? null : driveSolved(solved, [one]);
-    if (driven === null) return Number.NaN;
-    const account = powerAccount(driven);
-    return account.radiated / account.powerIn;
+    const there = radiating ? radiating(f, [one]) : solvedAt(worked, f);
+    return there === null ? Number.NaN : radiatedPower(there) / there.powerIn;
   });
   return curve.map((p) => finite(interpolateChebyshev(nodes, shares, p.frequency) * p.powerIntoAntenna));
+}
+
+function solvedAt({ solver, station }: Worked, frequency: number): Radiating | null {
+  const solved = solver.solve(station, frequency);
+  return "refused" in solved ? null : driveSolved(solved, [one]);
 }
