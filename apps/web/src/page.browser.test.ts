@@ -67,8 +67,8 @@ describe("the built page", () => {
     const sizes: Promise<number>[] = [];
     page.on("response", (response) => {
       if (!/javascript/.test(response.headers()["content-type"] ?? "")) return;
-      // The worker asks for this one when the answer is out (worker/host.ts): depth and sheets, not the first answer.
-      if (/\/handOver-/.test(response.url())) return;
+      // The worker asks for these when the answer is out (worker/host.ts): depth and sheets, and workers that warm up for the next.
+      if (/\/(handOver|solver)-/.test(response.url())) return;
       sizes.push(
         response.body().then(
           (body) => gzipSync(body).length,
