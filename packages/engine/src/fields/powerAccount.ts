@@ -53,34 +53,51 @@ function heatInLoads(driven: DrivenAntenna): number {
   }, 0);
 }
 
-/** Integral of the radiation intensity over the sky (the whole sphere in free space), W. */
+/**
+ * Integral of the radiation intensity over the sky (the whole sphere in free space), W. Over ground in t, sine of elevation =
+ * t^2: near the horizon the intensity over soil turns on the scale of the Brewster angle, which t spreads. Steps in azimuth
+ * are as many as the antenna's width can write into the pattern, and what its Bessel coefficients take to die out.
+ */
 export function radiatedPower(driven: Radiating): number {
   const { solution } = driven;
   const whole = solution.soil.kind === "free space";
-  const size = (2 * Math.PI * solution.frequency * extent(driven)) / speedOfLight;
-  const rule = gaussLegendre(24 + Math.ceil(size));
-  const azimuths = azimuthsRound(24 + 2 * Math.ceil(size));
-  const elevations = [...rule.points].map((x) => Math.asin(whole ? x : (1 + x) / 2));
+  const k = (2 * Math.PI * solution.frequency) / speedOfLight;
+  const rule = gaussLegendre((whole ? 24 : 16) + Math.ceil(k * extent(driven)));
+  const width = k * breadth(driven);
+  const azimuths = azimuthsRound(2 * Math.ceil((width + 4 * Math.cbrt(width) + 8) / 2));
+  const rows = [...rule.points].map((x, i) => {
+    const t = (1 + x) / 2;
+    return whole ? { sine: x, weight: rule.weights[i]! } : { sine: t * t, weight: rule.weights[i]! * t };
+  });
+  const elevations = rows.map(({ sine }) => Math.asin(sine));
   const intensities = radiationIntensities(driven, directionGrid(elevations, azimuths));
-  let power = 0;
-  for (let i = 0; i < elevations.length; i++) {
+  return rows.reduce((power, { weight }, i) => {
     const ring = intensities.subarray(i * azimuths.length, (i + 1) * azimuths.length);
-    const mean = ring.reduce((sum, one) => sum + one, 0) / azimuths.length;
-    power += rule.weights[i]! * (whole ? 1 : 0.5) * mean * 2 * Math.PI;
+    return power + (weight * 2 * Math.PI * ring.reduce((sum, one) => sum + one, 0)) / azimuths.length;
+  }, 0);
+}
+
+/** Ranges of the sample points along an axis, m. */
+function rangeOf({ solution }: Radiating, axis: number): { readonly low: number; readonly high: number } {
+  const { position, count } = solution.model.points;
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (let p = 0; p < count; p++) {
+    low = Math.min(low, position[3 * p + axis]!);
+    high = Math.max(high, position[3 * p + axis]!);
   }
-  return power;
+  return { low, high };
+}
+
+/** Horizontal diagonal of the antenna, m. */
+function breadth(driven: Radiating): number {
+  const [x, y] = [rangeOf(driven, 0), rangeOf(driven, 1)];
+  return Math.hypot(x.high - x.low, y.high - y.low);
 }
 
 /** Horizontal diagonal of the antenna or twice its height above the plane, whichever is larger (m): what the detail of the pattern depends on. */
 export function extent(driven: Radiating): number {
-  const { position, count } = driven.solution.model.points;
-  const ranges = [0, 1, 2].map((c) => {
-    const values = Array.from({ length: count }, (_, p) => position[3 * p + c]!);
-    return { low: Math.min(...values), high: Math.max(...values) };
-  });
-  const horizontal = Math.hypot(ranges[0]!.high - ranges[0]!.low, ranges[1]!.high - ranges[1]!.low);
-  const free = driven.solution.soil.kind === "free space";
-  return Math.max(horizontal, free ? ranges[2]!.high - ranges[2]!.low : 2 * ranges[2]!.high);
+  const { low, high } = rangeOf(driven, 2);
+  return Math.max(breadth(driven), driven.solution.soil.kind === "free space" ? high - low : 2 * high);
 }
 
 /** Accounts for every watt; the soil's part is an integral of its own (soilHeat), radiation one over the sky. */
