@@ -37,7 +37,7 @@ const impedance = (
 
 function interpolated(station: Station, span: { from: number; to: number }, nodes?: readonly number[]) {
   const solver = createAntennaSolver();
-  const run = interpolateAntenna(station, span, solver, nodes);
+  const run = interpolateAntenna(station, span, solver, { currents: true, ...(nodes ? { nodes } : {}) });
   const ahead: SolveRequest[] = [];
   let step = run.next();
   while (!step.done) {

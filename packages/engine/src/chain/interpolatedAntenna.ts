@@ -27,7 +27,7 @@ import { type Interpolated, radiatingAt, type Span, standIn } from "./standIn";
 /** Largest change that does not count: this many ohms plus this share of the impedance between the feeds. */
 const allowedOhms = 0.05;
 const allowedShare = 1e-3;
-/** The same for current moments, of the largest there is. */
+/** The same for current moments, as a share of the largest at that frequency. */
 const allowedMoment = 2e-3;
 /** Samples to begin with, in spans up to an octave and beyond, and the most that are taken. */
 const firstNarrow = 3;
@@ -52,19 +52,23 @@ export interface InterpolatedAntenna {
   readonly nodes: readonly number[];
   /** Held over the span. */
   readonly mesh: HeldMesh;
-  /** What radiates at a frequency (Hz) of the span under voltages (V rms) at the feeds; null when it was given up, or soil that changes with frequency laid the sample points out differently. */
+  /** What radiates at a frequency (Hz) of the span under voltages (V rms) at the feeds; null when it was not wanted or given up, or soil that changes with frequency laid the sample points out differently. */
   readonly radiating: ((frequency: number, feedVoltages: readonly Complex[]) => Radiating | null) | null;
 }
 
-/**
- * Yields before every solve what is needed next, so that a host can show progress, stop, and solve ahead. `nodes`: frequencies
- * (Hz) that served a station much like this one, the last of them checks in the widest gaps.
- */
+export interface Wanted {
+  /** Frequencies (Hz) that served a station much like this one, the last of them checks in the widest gaps. */
+  readonly nodes?: readonly number[];
+  /** Whether currents are interpolated too, for `radiating`. */
+  readonly currents?: true;
+}
+
+/** Yields before every solve what is needed next, so that a host can show progress, stop, and solve ahead. */
 export function* interpolateAntenna(
   station: Station,
   span: Span,
   solver: AntennaSolver,
-  nodes?: readonly number[],
+  { nodes, currents }: Wanted = {},
 ): Generator<Ahead, InterpolatedAntenna | AntennaRefused> {
   const known = nodes !== undefined && nodes.length > 0;
   const first = known ? nodes : firstNodes(span);
@@ -73,7 +77,15 @@ export function* interpolateAntenna(
   let { refinement } = top.solution!.method;
   for (let meshes = 0; meshes < mostMeshes; meshes++) {
     const mesh: HeldMesh = { refinement, meshFrequency: span.to };
-    const found = yield* onMesh({ station, span, solver, mesh }, { first, known, mayRefine: meshes + 1 < mostMeshes });
+    const found = yield* onMesh(
+      { station, span, solver, mesh },
+      {
+        first,
+        known,
+        mayRefine: meshes + 1 < mostMeshes,
+        withCurrents: currents === true,
+      },
+    );
     if (!("tooCoarse" in found)) return found;
     const own = yield* solvedAt({ station, span, solver, mesh: undefined }, found.tooCoarse);
     if ("refused" in own) return own;
@@ -110,11 +122,12 @@ interface Beginning {
   readonly known: boolean;
   /** A sample whose estimate misses the goal asks for a finer mesh. */
   readonly mayRefine: boolean;
+  readonly withCurrents: boolean;
 }
 
 function* onMesh(
   work: Interpolated,
-  { first, known, mayRefine }: Beginning,
+  { first, known, mayRefine, withCurrents }: Beginning,
 ): Generator<Ahead, InterpolatedAntenna | AntennaRefused | TooCoarse> {
   const { station, mesh } = work;
   yield { ahead: first.map((frequency) => ({ station, frequency, lift: 0, mesh })) };
@@ -124,8 +137,7 @@ function* onMesh(
   while (samples.length + waiting.length <= most) {
     const stopped = yield* sampleAt(work, waiting.splice(0), mayRefine, samples);
     if (stopped) return stopped;
-    const functions = portFunctions(samples.map((s) => s.solved));
-    const fits = [0, 1, 2].map((left) => fitted(work, samples.slice(0, samples.length - left), functions));
+    const fits = threeFits(work, samples, withCurrents);
     const solved = samples.map((s) => s.frequency);
     const changes = [1, 2].map((n) => changesBetween(work, fits[n - 1]!, fits[n]!, solved));
     if (changes.some((c) => c === null)) break;
@@ -183,27 +195,34 @@ interface Fit {
   readonly currents: (frequency: number) => Float64Array;
 }
 
-function fitted(work: Interpolated, samples: readonly Sample[], functions: PortFunctions): Fit {
+/** Through all samples, through all but the last, and through all but the last two. */
+function threeFits(work: Interpolated, samples: readonly Sample[], withCurrents: boolean): readonly Fit[] {
   const { from, to } = work.span;
   const x = (frequency: number): number => (2 * (frequency - from)) / (to - from) - 1;
-  const ports = fitRational(samples.map((s) => portSample(s.solved, x(s.frequency), functions)));
-  // The ports decide: there are hundreds of moments, with the same poles.
-  const currents = fitRational(
-    samples.map((s) => currentSample(s.solved, x(s.frequency), functions)),
-    currentNumbers(functions),
+  const functions = portFunctions(
+    samples.map((s) => s.solved),
+    withCurrents,
   );
-  const at = {
-    ports: (frequency: number) => portValues(ports(x(frequency)), functions),
-    currents: (frequency: number) => currentValues(currents(x(frequency)), functions),
-  };
+  const ports = samples.map((s) => portSample(s.solved, x(s.frequency), functions));
+  const currents = samples.map((s) => currentSample(s.solved, x(s.frequency), functions));
   const { points } = samples[0]!.solved.solution!.model;
-  return {
-    solver: standIn(work, at),
-    radiating:
-      functions.points === 0 ? null : (frequency, voltages) => radiatingAt(work, at, points, frequency, voltages),
-    functions,
-    currents: (frequency) => currents(x(frequency)),
-  };
+  return [0, 1, 2].map((left) => {
+    const count = samples.length - left;
+    const portFit = fitRational(ports.slice(0, count));
+    // The ports decide: there are hundreds of moments, with the same poles.
+    const currentFit = fitRational(currents.slice(0, count), currentNumbers(functions));
+    const at = {
+      ports: (frequency: number) => portValues(portFit(x(frequency)), functions),
+      currents: (frequency: number) => currentValues(currentFit(x(frequency)), functions),
+    };
+    return {
+      solver: standIn(work, at),
+      radiating:
+        functions.points === 0 ? null : (frequency, voltages) => radiatingAt(work, at, points, frequency, voltages),
+      functions,
+      currents: (frequency) => currentFit(x(frequency)),
+    } satisfies Fit;
+  });
 }
 
 /** Hz: the samples, where a fit without the last one shows how far it was off there, and equally spaced places between them. */
@@ -243,8 +262,7 @@ function changesBetween({ station }: Interpolated, now: Fit, before: Fit, solved
   for (const place of placesOn(solved)) {
     const change = changeAt(now.solver.solve(station, place), before.solver.solve(station, place));
     if (change === null) return null;
-    const moments = momentChange(now.currents(place), before.currents(place), now.functions);
-    const here = Math.max(change.share, moments / allowedMoment);
+    const here = Math.max(change.share, momentsChanged(now, before, place) / allowedMoment);
     ohms = Math.max(ohms, change.ohms);
     share = Math.max(share, here);
     if (here <= open || !apart(place, solved)) continue;
@@ -253,6 +271,9 @@ function changesBetween({ station }: Interpolated, now: Fit, before: Fit, solved
   }
   return { share, ohms, at };
 }
+
+const momentsChanged = (now: Fit, before: Fit, place: number): number =>
+  now.functions.points === 0 ? 0 : momentChange(now.currents(place), before.currents(place), now.functions);
 
 function changeAt(
   now: SolvedAntenna | AntennaRefused,

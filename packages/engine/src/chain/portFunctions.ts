@@ -8,9 +8,9 @@ import type { SolvedAntenna } from "./closeAntenna";
 export interface PortFunctions {
   readonly ports: number;
   readonly electrodes: number;
-  /** Sample points, where all solutions have the same; else 0, and moments are left out. */
+  /** Sample points, where all solutions have the same and currents are wanted; else 0, and moments are left out. */
   readonly points: number;
-  readonly sizes: { readonly admittance: number; readonly electrode: number; readonly moment: number };
+  readonly sizes: { readonly admittance: number; readonly electrode: number };
 }
 
 /** Between all ports, of one frequency, as the extrapolated impedances have it. */
@@ -29,18 +29,17 @@ export interface CurrentValues {
 const largest = (values: readonly Complex[]): number =>
   values.reduce((most, z) => Math.max(most, magnitude(z)), 0) || 1;
 
-export function portFunctions(solved: readonly SolvedAntenna[]): PortFunctions {
+/** `withMoments`: whether currents are wanted at all. */
+export function portFunctions(solved: readonly SolvedAntenna[], withMoments: boolean): PortFunctions {
   const all = solved.map((s) => s.solution!);
   const { count, layout } = all[0]!.model.points;
-  const points = all.every((s) => s.model.points.layout === layout) ? count : 0;
   return {
     ports: all[0]!.ports.length,
     electrodes: all[0]!.electrodes.length,
-    points,
+    points: withMoments && all.every((s) => s.model.points.layout === layout) ? count : 0,
     sizes: {
       admittance: largest(all.flatMap((s) => s.admittance.flat())),
       electrode: largest(all.flatMap((s) => s.electrodes)),
-      moment: largest(all.flatMap(portMoments)),
     },
   };
 }
@@ -59,14 +58,15 @@ export const portSample = ({ solution }: SolvedAntenna, x: number, { sizes }: Po
   ]),
 });
 
-/** The same of the currents: first `currentNumbers` of the ports. */
-export const currentSample = ({ solution }: SolvedAntenna, x: number, functions: PortFunctions): RationalSample => ({
-  x,
-  values: Float64Array.from([
-    ...scaled(upper(solution!.fineAdmittance), functions.sizes.admittance),
-    ...(functions.points > 0 ? scaled(portMoments(solution!), functions.sizes.moment) : []),
-  ]),
-});
+/** The same of the currents: first `currentNumbers` of the ports, then moments as they are. */
+export function currentSample({ solution }: SolvedAntenna, x: number, functions: PortFunctions): RationalSample {
+  const ports = scaled(upper(solution!.fineAdmittance), functions.sizes.admittance);
+  const moments = functions.points > 0 ? portMoments(solution!) : new Float64Array(0);
+  const values = new Float64Array(ports.length + moments.length);
+  values.set(ports);
+  values.set(moments, ports.length);
+  return { x, values };
+}
 
 /** Numbers of a sample of currents before its moments. */
 export const currentNumbers = ({ ports }: PortFunctions): number => ports * (ports + 1);
@@ -99,14 +99,16 @@ export function portValues(numbers: Float64Array, { ports, electrodes, sizes }: 
 
 export function currentValues(numbers: Float64Array, { ports, points, sizes }: PortFunctions): CurrentValues {
   const { list, matrix } = reader(numbers);
-  return { fineAdmittance: matrix(ports, sizes.admittance), moments: list(ports * points, sizes.moment) };
+  return { fineAdmittance: matrix(ports, sizes.admittance), moments: list(ports * points, 1) };
 }
 
-/** Largest difference of moments between two samples of currents, as a share of the largest moment there is. */
+/** Largest difference of moments between two samples of currents, as a share of the largest moment of the first. */
 export function momentChange(a: Float64Array, b: Float64Array, functions: PortFunctions): number {
-  let most = 0;
+  let [most, size] = [0, 0];
   for (let at = currentNumbers(functions); at < a.length; at += 2) {
-    most = Math.max(most, Math.hypot(a[at]! - b[at]!, a[at + 1]! - b[at + 1]!));
+    const [re, im] = [a[at]!, a[at + 1]!];
+    most = Math.max(most, (re - b[at]!) ** 2 + (im - b[at + 1]!) ** 2);
+    size = Math.max(size, re * re + im * im);
   }
-  return most;
+  return size === 0 ? 0 : Math.sqrt(most / size);
 }

@@ -1,5 +1,5 @@
 /** The band swept: nominal curve, its marks, and what uncertain inputs do to both. */
-import { type InterpolatedAntenna, interpolateAntenna } from "../../chain/interpolatedAntenna";
+import { type InterpolatedAntenna, interpolateAntenna, type Wanted } from "../../chain/interpolatedAntenna";
 import type { Ahead } from "../../chain/solveRequest";
 import type { Station } from "../../station/station";
 import { type Bounds, moveInputs, type Numbers } from "../common/bounds";
@@ -20,7 +20,6 @@ export interface Sweep {
   readonly lowestWithoutOutside: number | null;
   readonly solvedPoints: number;
   readonly interpolationError: number;
-  readonly nodes: readonly number[];
   readonly radiating: InterpolatedAntenna["radiating"];
 }
 
@@ -38,8 +37,8 @@ export function* sweepBand(
   const { station, solver } = worked;
   const index = station.bands.indexOf(worked.band);
   const frequencies = Array.from({ length: points }, (_, i) => view.from + ((view.to - view.from) * i) / (points - 1));
-  const evaluate = function* (moved: Station, outward: boolean, nodes?: readonly number[]) {
-    const antenna = yield* interpolateAntenna(moved, view, solver, nodes);
+  const evaluate = function* (moved: Station, outward: boolean, wanted: Wanted) {
+    const antenna = yield* interpolateAntenna(moved, view, solver, wanted);
     if ("refused" in antenna) return antenna;
     const at = curveOf(moved, moved.bands[index]!, antenna.solver);
     const curve: CurvePoint[] = [];
@@ -52,14 +51,14 @@ export function* sweepBand(
       return { refused: { why: "the path cannot be worked out over the whole span", mend: "a narrower `band`" } };
     return { antenna, curve, marks: marksOf(curve, at, limit, outward) };
   };
-  const nominal = yield* counted(evaluate(station, true), points + 12, "frequencies");
+  const nominal = yield* counted(evaluate(station, true, { currents: true }), points + 12, "frequencies");
   if ("refused" in nominal) return { refused: nominal.refused.why, mend: nominal.refused.mend };
   const numbers = numbersOf(nominal.curve, nominal.marks);
   const bounds = yield* moveInputs(
     station,
     numbers,
     function* (moved) {
-      const result = yield* evaluate(moved, false, nominal.antenna.nodes);
+      const result = yield* evaluate(moved, false, { nodes: nominal.antenna.nodes });
       return "refused" in result ? null : numbersOf(result.curve, result.marks);
     },
     "uncertain values over the band",
@@ -68,7 +67,7 @@ export function* sweepBand(
   const choked =
     hasOutside(worked) && !isAtEdge(curve, marks.lowestSwrFrequency)
       ? yield* counted(
-          evaluate(withoutOutside(station), false, nominal.antenna.nodes),
+          evaluate(withoutOutside(station), false, { nodes: nominal.antenna.nodes }),
           points + 12,
           "frequencies with a perfect choke",
         )
@@ -80,7 +79,6 @@ export function* sweepBand(
     lowestWithoutOutside: choked === null || "refused" in choked ? null : choked.marks.lowestSwrFrequency,
     solvedPoints: antenna.solvedPoints,
     interpolationError: antenna.error,
-    nodes: antenna.nodes,
     radiating: antenna.radiating,
   };
 }
