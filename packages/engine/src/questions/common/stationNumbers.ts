@@ -2,10 +2,10 @@
 import { driveSolved } from "../../chain/driveSolved";
 import type { WorkedPoint } from "../../chain/workedPoint";
 import { gain } from "../../fields/gain";
-import { type PowerAccount, powerAccount } from "../../fields/powerAccount";
-import { strongestDirection } from "../../fields/strongestDirection";
+import type { PowerAccount } from "../../fields/powerAccount";
 import { swr } from "../../lines/reflection";
 import type { DrivenAntenna } from "../../wires/driveAntenna";
+import { antennaFields } from "./antennaFields";
 
 export interface StationNumbers {
   /** By name; null where it does not apply. */
@@ -47,8 +47,7 @@ export const toDecibels = (ratio: number): number => 10 * Math.log10(ratio);
 export function stationNumbers(point: WorkedPoint): StationNumbers {
   const driven = driveSolved(point.antenna, point.portVoltages);
   if (driven === null) throw new Error("station numbers: fields need a solved antenna, this one is interpolated");
-  const account = powerAccount(driven);
-  const strongest = strongestDirection(driven);
+  const { account, strongest } = antennaFields(point.antenna, point.portVoltages, driven);
   const share = point.powerIntoAntenna / account.powerIn;
   const { chokes, capacitors, earths } = closingHeat(point, driven);
   const wires =
