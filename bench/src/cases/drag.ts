@@ -6,6 +6,7 @@ import { dipole, fresh, leg, mast, refinementFor, solvePoint } from "../antennas
 import { type Budget, type Section, threeDigits } from "../report/section";
 import { answerTo, exampleText, plain, stationOf } from "../stations";
 import { type Case, here, interleaved, ratioTo, timingNamed } from "../timing/interleaved";
+import { timingTable } from "../timing/timingTable";
 import { textbookCase, textbookName } from "./solves";
 
 const name = "harbour-school-club";
@@ -87,19 +88,7 @@ export async function drag(): Promise<Section> {
   return {
     title: "Dragging",
     budgets,
-    tables: [
-      {
-        caption: "After each change, warm, one thread",
-        columns: ["change", "median ms", "fastest ms", `over ${textbookName(100)}`],
-        rows: timings.map((timing) => [
-          timing.name,
-          threeDigits(timing.median),
-          threeDigits(timing.fastest),
-          threeDigits(ratioTo(timing, base)),
-        ]),
-        note: "",
-      },
-    ],
+    tables: [timingTable("After each change, warm, one thread", "change", timings, base)],
     figures: [],
     troubles: [],
   };

@@ -6,6 +6,7 @@ import { program } from "../child/process";
 import { type Budget, type Section, threeDigits } from "../report/section";
 import { answerTo, exampleText, freshText, plain, stationOf } from "../stations";
 import { here, interleaved, median, ratioTo, timingNamed } from "../timing/interleaved";
+import { timingTable } from "../timing/timingTable";
 import { textbookCase, textbookName } from "./solves";
 
 const heights = 25;
@@ -78,17 +79,7 @@ export async function heightStudies(): Promise<Section> {
       ),
     ],
     tables: [
-      {
-        caption: "25 heights, warm, the antenna never seen before",
-        columns: ["case", "median ms", "fastest ms", `over ${textbookName(100)}`],
-        rows: timings.map((timing) => [
-          timing.name,
-          threeDigits(timing.median),
-          threeDigits(timing.fastest),
-          threeDigits(ratioTo(timing, base)),
-        ]),
-        note: "",
-      },
+      timingTable("25 heights, warm, the antenna never seen before", "case", timings, base),
       {
         caption: "25 heights in a fresh process, fast twin",
         columns: ["case", "work alone, ms", "since the process began, ms"],

@@ -5,6 +5,7 @@ import { dipole, frequency, fresh, leg, refinementFor, solvePoint, solvePointAt 
 import { type Section, threeDigits } from "../report/section";
 import { answerTo, exampleText, freshText, plain, stationOf } from "../stations";
 import { here, interleaved, ratioTo, timingNamed } from "../timing/interleaved";
+import { timingTable } from "../timing/timingTable";
 import { textbookCase, textbookName } from "./solves";
 
 const station = "harbour-school-club";
@@ -47,15 +48,13 @@ export async function sweep(): Promise<Section> {
       },
     ],
     tables: [
-      {
-        caption: "101 frequencies, warm, the antenna never seen before",
-        columns: ["case", "median ms", "fastest ms", `over ${textbookName(100)}`],
-        rows: timings.map((timing) => [
-          timing.name,
-          ...[timing.median, timing.fastest, ratioTo(timing, base)].map(threeDigits),
-        ]),
-        note: `The answer holds the station of a dipole without uncertain values: pattern, path and words at its frequency besides the sweep. The last row solves a dipole of ${unknowns} unknowns at each frequency, greatest gain included.`,
-      },
+      timingTable(
+        "101 frequencies, warm, the antenna never seen before",
+        "case",
+        timings,
+        base,
+        `The answer holds the station of a dipole without uncertain values: pattern, path and words at its frequency besides the sweep. The last row solves a dipole of ${unknowns} unknowns at each frequency, greatest gain included.`,
+      ),
     ],
     figures: [],
     troubles: [],

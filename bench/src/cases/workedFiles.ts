@@ -130,7 +130,7 @@ export async function workedFiles(): Promise<Section> {
     ],
     figures: [],
     troubles: counted.flatMap(({ name, refused }) =>
-      refused === null ? [] : [`\`band\` of ${name} is refused, so that it has no time: ${refused}.`],
+      refused === null ? [] : [`\`band\` of ${name} is refused, so that it has no time: ${refused}`],
     ),
   };
 }

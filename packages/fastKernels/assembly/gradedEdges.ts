@@ -1,9 +1,11 @@
 /** Edges of panels on an element, closing in on places of it. Definition: gradedEdges of the readable twin's skewMoments. */
-import { pairRoom, panelEdges } from "./kept";
+import { mostPanels, pairRoom, panelEdges } from "./kept";
 
 const growth: f64 = 3;
 
+/** Ends the call where there are more panels than room for them: nothing of a neighbour may be overwritten. */
 function put(count: i32, edge: f64): i32 {
+  if (count > mostPanels) unreachable();
   store<f64>(panelEdges + usize(8 * count), edge);
   return count + 1;
 }

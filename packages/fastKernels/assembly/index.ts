@@ -5,6 +5,7 @@ import { exponential } from "./exponential";
 import { logarithm } from "./logarithm";
 import { cosine, sinCos, sine } from "./sinCos";
 
+export { endOfKept } from "./kept";
 export { findNear, nearMoments } from "./nearMoments";
 export { pairTerms } from "./pairTerms";
 export { solvePivoted } from "./pivotedSolve";

@@ -15,3 +15,8 @@ export const pairRoom: usize = panelEdges + 8 * (mostPanels + 1) + 8;
 /** Gauss points on the panels of the test, then of the source: places, then weights, four a panel. */
 export const panelPoints: usize = pairRoom + 192;
 export const panelPointBytes: usize = 32 * mostPanels;
+
+/** Where all this ends: below the operands, which the host's tests see to. */
+export function endOfKept(): usize {
+  return panelPoints + 4 * panelPointBytes;
+}

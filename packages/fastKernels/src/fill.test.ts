@@ -1,6 +1,7 @@
 import { type Kernels, referenceKernels } from "@feedpath/engine";
 import { describe, expect, it } from "vitest";
 import { fastKernels } from "./fastKernels";
+import { firstFree, instance, Room } from "./instance";
 
 type Terms = Parameters<Kernels["addPairTerms"]>[0];
 type Elements = Terms["tests"];
@@ -134,8 +135,7 @@ describe("fast pair terms", () => {
 });
 
 describe("the module's logarithm", () => {
-  it("is that of the language", async () => {
-    const { instance, Room } = await import("./instance");
+  it("is that of the language", () => {
     const count = 4000;
     const x = Float64Array.from({ length: count }, (_, i) => Math.exp(300 * scattered(i) ** 5));
     const room = new Room();
@@ -144,5 +144,23 @@ describe("the module's logarithm", () => {
     room.numbers(out, count).forEach((y, i) => {
       expect(Math.abs(y - Math.log(x[i]!))).toBeLessThan(4e-16 * Math.max(1, Math.abs(Math.log(x[i]!))));
     });
+  });
+});
+
+describe("the module's own memory", () => {
+  it("ends below the operands", () => {
+    expect(instance().operations.endOfKept()).toBeLessThanOrEqual(firstFree);
+  });
+
+  it("is not overrun by elements of no thickness to speak of: the call ends instead", () => {
+    const elements = {
+      count: 2,
+      start: Float64Array.of(0, 0, 1, 0, 0, 1),
+      direction: Float64Array.of(0, 0, 1, 1, 0, 0),
+      length: Float64Array.of(80, 80),
+      radius: Float64Array.of(1e-60, 1e-60),
+    };
+    expect(() => fastKernels.nearMoments(elements, elements)).toThrow("unreachable");
+    expect(fastKernels.nearMoments(structures[0]!, structures[0]!).column.length).toBeGreaterThan(0);
   });
 });

@@ -9,6 +9,7 @@ export interface Operations {
   readonly logarithmOfAll: (x: number, count: number, out: number) => void;
   readonly besselOfAll: (x: number, count: number, zeroth: number, first: number) => void;
   readonly besselComplexOfAll: (re: number, im: number, count: number, out: number, stride: number) => void;
+  readonly endOfKept: () => number;
   readonly findNear: (
     tests: number,
     testCount: number,
@@ -121,7 +122,7 @@ export interface Operations {
 
 const page = 65_536;
 /** The module's own data lie below. */
-const firstFree = 65_536;
+export const firstFree = 65_536;
 
 export interface Instance {
   readonly operations: Operations;
