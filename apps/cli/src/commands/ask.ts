@@ -3,7 +3,7 @@ import type { Answer, ParameterDefinition, Parameters, Question, Refusal, Statio
 import { questions } from "@feedpath/engine";
 import { withFigures } from "@feedpath/figures";
 import { answerText, refusalText } from "@feedpath/report";
-import { catalogueVersion } from "@feedpath/station-file";
+import { catalogueVersion, lineCatalogue } from "@feedpath/station-file";
 import { type Command, Option } from "commander";
 import { checkPlaceForFile } from "../files/replaceFile";
 import { stationFrom } from "../files/stationFrom";
@@ -72,6 +72,7 @@ function answer(
     program: version,
     catalogue: catalogueVersion,
     fileHash: createHash("sha256").update(normalised).digest("hex"),
+    lines: lineCatalogue,
     kept: threads.memory,
   };
   const progress = progressLine(terminal.quiet, process.stderr);

@@ -14,7 +14,12 @@ export function valueForm({ dimension }: ParameterDefinition): string {
     frequencySpan: "frequency to frequency",
     angle: "angle",
     impedance: "impedance",
+    temperature: "temperature",
+    time: "time",
+    power: "power",
+    decibels: "decibels",
     word: "word",
+    name: "name",
   };
   return forms[dimension];
 }
@@ -37,7 +42,12 @@ export function exampleValue({ dimension, words, least, most }: ParameterDefinit
     frequencySpan: () => `"${inside(7e6) / 1e6} MHz to ${inside(7.2e6) / 1e6} MHz"`,
     angle: () => `"${degrees(inside(Math.PI / 9))} deg"`,
     impedance: () => `"${inside(50)} ohm"`,
+    temperature: () => `"${Math.round(inside(293.15) - 273.15)} degC"`,
+    time: () => `"${inside(60)} s"`,
+    power: () => `"${inside(100)} W"`,
+    decibels: () => `"${inside(3)} dB"`,
     word: () => `${words[0]}`,
+    name: () => `"line 1"`,
   };
   return examples[dimension]();
 }

@@ -28,12 +28,17 @@ const written = {
   frequencySpan: "frequency",
   angle: "angle",
   impedance: "impedance",
+  temperature: "temperature",
+  time: "time",
+  power: "power",
+  decibels: "decibels",
 } as const;
 
 /** Reads what stands after an option, in the units people write, into SI units, held to the parameter's range. */
 export function readParameter(definition: ParameterDefinition, text: string): Reading {
   const { dimension } = definition;
   if (dimension === "word") return readWord(definition, text);
+  if (dimension === "name") return { value: text };
   const rule = { least: definition.least, most: definition.most };
   const isSpan = dimension === "lengthSpan" || dimension === "frequencySpan";
   const read = isSpan ? parseSpan(text, written[dimension], rule) : parseQuantity(text, written[dimension], rule);

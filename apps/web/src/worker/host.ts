@@ -2,7 +2,7 @@
 import { type Answer, chooseKernels, findQuestion, type Progress, questions, type Refusal } from "@feedpath/engine";
 import { fastKernels } from "@feedpath/fast-kernels";
 import { visibleLine } from "@feedpath/report";
-import { catalogueVersion, readStation } from "@feedpath/station-file";
+import { catalogueVersion, lineCatalogue, readStation } from "@feedpath/station-file";
 import { type Asked, createAnswerMemory, solveAhead } from "@feedpath/workers";
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
@@ -59,6 +59,7 @@ async function ask({ run, text, fileName, measured, question: id, parameters: ty
     program: __FEEDPATH_VERSION__,
     catalogue: catalogueVersion,
     fileHash: bytesToHex(sha256(utf8ToBytes(read.normalised))),
+    lines: lineCatalogue,
     kept: solvers.memory,
   };
   const result = await answerTo({ question, station, parameters: asked.parameters, context }, run);

@@ -12,6 +12,10 @@ const quantityKinds = {
   frequencySpan: "frequency",
   angle: "angle",
   impedance: "impedance",
+  temperature: "temperature",
+  time: "time",
+  power: "power",
+  decibels: "decibels",
 } as const;
 
 type Reading = { readonly value: ParameterValue } | { readonly message: string };
@@ -40,6 +44,7 @@ function readParameter(definition: ParameterDefinition, text: string): Reading {
   const { dimension, words, least, most } = definition;
   if (dimension === "word")
     return words.includes(text) ? { value: text } : { message: `"${text}" is not one of ${words.join(", ")}.` };
+  if (dimension === "name") return { value: text };
   const rule = { least, most };
   const span = dimension === "lengthSpan" || dimension === "frequencySpan";
   const read = span

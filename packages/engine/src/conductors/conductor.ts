@@ -1,10 +1,13 @@
 /** What conductors are made of. Types only; the sibling files turn them into impedances. */
+import type { Shield } from "./shield";
 
 /** Bulk metal. Conductivity in S/m (Infinity for a perfect conductor), relative permeability. */
 export interface Metal {
   readonly name: string;
   readonly conductivity: number;
   readonly permeability: number;
+  /** Relative rise of the resistivity a kelvin, from 293.15 K; that of copper (0.00393, IEC 60028) when left out. */
+  readonly temperatureCoefficient?: number;
 }
 
 /** Round conductor seen from outside, layers from the core outwards; outer radii in metres, increasing. */
@@ -17,6 +20,8 @@ export interface RoundConductor {
   readonly effectiveRadiusRatio: number;
   /** Multiplies the surface resistance: strands, braid wires, roughness (1 for a smooth solid). */
   readonly resistanceFactor: number;
+  /** Stranded: how many, and m across one; left out where it is not known. */
+  readonly strands?: { readonly count: number; readonly diameter: number };
 }
 
 /** Outer conductor of a coaxial line; its return flows inside it. */
@@ -27,4 +32,6 @@ export interface OuterConductor {
   readonly metal: Metal;
   /** Braid factor: surface resistance over that of a smooth tube. */
   readonly resistanceFactor: number;
+  /** How it is made; a smooth tube when left out. What leaks through it comes from here. */
+  readonly shield?: Shield;
 }

@@ -40,6 +40,9 @@ interface PartBase {
   readonly state: "in line" | "bypassed";
 }
 
+/** How a line lies, which decides how its heat leaves. */
+export type Lying = "in air" | "in the sun" | "buried" | "in a conduit" | "on a drum";
+
 export interface LinePart extends PartBase {
   readonly kind: "line";
   readonly line: LineEntry;
@@ -51,6 +54,8 @@ export interface LinePart extends PartBase {
   readonly excessLoss: Quantity;
   /** kelvin; null when not given. */
   readonly temperature: Quantity | null;
+  /** Left out: the file does not say. */
+  readonly lies?: Lying;
 }
 
 export interface StubPart extends PartBase {

@@ -3,6 +3,7 @@
  * everything the reader filled in stands in `assumptions`. Axes: x east, y north, z up, z = 0 the soil surface, metres.
  * Azimuths in radians clockwise from true north.
  */
+import type { LineEntry } from "../lines/lineModel";
 import type { Quantity, Spectrum } from "../quantity/quantity";
 import type { Antenna } from "./antennaDescription";
 import type { Path } from "./path";
@@ -22,8 +23,24 @@ export interface Station {
   readonly wanted: Wanted;
   readonly readings: readonly Reading[];
   readonly assumptions: readonly Assumption[];
+  /** Lines the file describes by name, its own or catalogue lines with what the owner adds (a price); none when left out. */
+  readonly lines?: readonly LineEntry[];
+  /** Where the station stands; nothing is known when left out. */
+  readonly site?: Site;
   /** Touchstone data by the file name the station uses; null where the file could not be read. */
   readonly measured: Readonly<Record<string, MeasuredNetwork | null>>;
+}
+
+/** Kinds of place by their man-made radio noise, as ITU-R P.372 names them. */
+export type NoisePlace = "city" | "residential" | "rural" | "quiet rural";
+
+/** What a place does to lines and ears. Null: the file does not say. */
+export interface Site {
+  /** m above sea level. */
+  readonly altitude: Quantity | null;
+  /** K of the air on the hottest day that counts. */
+  readonly airTemperature: Quantity | null;
+  readonly noise: NoisePlace | null;
 }
 
 /** One frequency and one sweep (Hz). A file with `frequency` and `band` gives a single band named "". */

@@ -2,6 +2,7 @@
 import type { Answer, Refusal } from "../../answer/answer";
 import type { SolutionMemory } from "../../chain/solutionMemory";
 import type { SolveRequest } from "../../chain/solveRequest";
+import type { LineEntry } from "../../lines/lineModel";
 import type { Station } from "../../station/station";
 
 export interface Progress {
@@ -21,7 +22,21 @@ export interface ParameterDefinition {
   /** camelCase: `swrBelow`; the command line writes it `--swr-below`. */
   readonly name: string;
   readonly title: string;
-  readonly dimension: "none" | "length" | "frequency" | "angle" | "impedance" | "word" | "lengthSpan" | "frequencySpan";
+  readonly dimension:
+    | "none"
+    | "length"
+    | "frequency"
+    | "angle"
+    | "impedance"
+    | "temperature"
+    | "time"
+    | "power"
+    | "decibels"
+    | "word"
+    /** Any text: the name of a part, a line's designation. */
+    | "name"
+    | "lengthSpan"
+    | "frequencySpan";
   /** For `word`: the words allowed; otherwise empty. */
   readonly words: readonly string[];
   /** Valid range in SI units, inclusive; spans apply it to both ends. */
@@ -41,6 +56,8 @@ export interface Context {
   readonly catalogue: string;
   /** SHA-256 of the normalised station file, hexadecimal. */
   readonly fileHash: string;
+  /** Lines of the catalogue the host reads files with; none when left out. */
+  readonly lines?: readonly LineEntry[];
   /** Where solutions are kept and looked for; without it the question keeps its own. */
   readonly kept?: SolutionMemory;
 }
