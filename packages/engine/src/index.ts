@@ -9,6 +9,9 @@ export type { SolveRequest } from "./chain/solveRequest";
 export { requestKey, unknownsAsked } from "./chain/solveRequest";
 export { roundConductorImpedance } from "./conductors/roundConductor";
 export { skinDepth, solidWireImpedance, surfaceResistance } from "./conductors/solidWire";
+export { lossTangentOf, relativePermittivity } from "./dielectrics/complexPermittivity";
+export type { LossPointFit } from "./dielectrics/lossPoints";
+export { fitLossPoints } from "./dielectrics/lossPoints";
 export type { FarField } from "./fields/farField";
 export { farField } from "./fields/farField";
 export { gain, gainInDecibels, radiationIntensity } from "./fields/gain";
@@ -38,6 +41,8 @@ export type { PortState } from "./lines/alongLine";
 export { alongLine, inputImpedance, lineLoss, netPower } from "./lines/alongLine";
 export type { CableDielectric } from "./lines/cableMaterials";
 export { cableDielectric, cableDielectrics, cableMetals } from "./lines/cableMaterials";
+export type { SweptConstants } from "./lines/constantsOver";
+export { lineConstantsOver } from "./lines/constantsOver";
 export type { LossFit } from "./lines/dataSheetLine";
 export { fitLoss } from "./lines/dataSheetLine";
 export type { StudyInput, StudyPoint } from "./lines/impedanceStudy";
@@ -61,6 +66,7 @@ export {
   swr,
   voltageReflection,
 } from "./lines/reflection";
+export { chainOver, chainSize } from "./networks/chainOver";
 export { partTwoPort } from "./networks/partTwoPort";
 export type { TwoPort } from "./networks/twoPort";
 export type { Complex } from "./numerics/complex";
