@@ -71,6 +71,8 @@ export interface Column {
 export interface Table {
   readonly name: string;
   readonly axis: string;
+  /** What each row is, where the axis only counts them: names of lines, things, parts. Left out: the axis says it. */
+  readonly labels?: readonly string[];
   readonly columns: Readonly<Record<string, Column>>;
 }
 

@@ -69,6 +69,7 @@ export const tableSchema = z
   .strictObject({
     name: text,
     axis: text,
+    labels: z.array(text).optional(),
     columns: z.record(
       text,
       z.strictObject({
@@ -81,7 +82,7 @@ export const tableSchema = z
   })
   .meta({
     id: "table",
-    description: "Something swept: `axis` names the column of the independent variable.",
+    description: "Something swept: `axis` names the column of the independent variable; `labels` say what each row is.",
   }) satisfies z.ZodType<Table>;
 
 const gridAxis = z.strictObject({ name: text, unit: text, values: numbers });

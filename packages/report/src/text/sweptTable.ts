@@ -2,6 +2,7 @@ import type { Table } from "@feedpath/engine";
 import type { DocumentTable } from "../document/document";
 import { wordsOf } from "../words/names";
 import { frequencyText, numberText, unitSign, wattsText } from "../words/numbers";
+import { visibleLine } from "../words/visible";
 
 const mostRows = 9;
 const mostColumns = 6;
@@ -39,8 +40,9 @@ function picked(count: number, most: number): readonly number[] {
   return Array.from({ length: most }, (_, k) => Math.round((k * (count - 1)) / (most - 1)));
 }
 
-/** A swept table cut to what a terminal shows: the axis first, at most 6 columns and 9 rows, and how much was left out. */
+/** A swept table cut to what a terminal shows: the axis (or what its rows are) first, at most 6 columns and 9 rows, and how much was left out. */
 export function sweptRows(table: Table): { readonly table: DocumentTable; readonly leftOut: string | null } {
+  const { labels } = table;
   const names = [table.axis, ...Object.keys(table.columns).filter((name) => name !== table.axis)];
   const columns = names.slice(0, mostColumns).map((name) => ({ name, ...table.columns[name]! }));
   const count = columns[0]?.values.length ?? 0;
@@ -50,13 +52,17 @@ export function sweptRows(table: Table): { readonly table: DocumentTable; readon
   return {
     table: {
       caption: wordsOf(table.name),
-      columns: columns.map(({ name, unit }) => ({
+      columns: columns.map(({ name, unit }, i) => ({
         name: wordsOf(name),
         unit: unit === "Hz" ? "" : unitSign(unit),
-        numeric: true,
+        numeric: i > 0 || labels === undefined,
       })),
       rows: rows.map((row) =>
-        columns.map(({ values, unit }, i) => cellText(rounded(values, row), unit, i === 0 ? digits : usualDigits)),
+        columns.map(({ values, unit }, i) =>
+          i === 0 && labels
+            ? visibleLine(labels[row] ?? "")
+            : cellText(rounded(values, row), unit, i === 0 ? digits : usualDigits),
+        ),
       ),
     },
     leftOut: cut
