@@ -21,8 +21,9 @@ const roots: readonly (keyof Station)[] = [
   ...(["bands", "transmitter", "path", "antennas", "ground", "surroundings"] as const),
   "earths",
 ];
-/** Keys that change no number of this version: heat limits, ratings, the receiver. */
+/** Keys that change no number of this version: heat limits, ratings (of lines too), the receiver. */
 const idle = new Set([
+  "ratings",
   "heatLimit",
   "voltageLimit",
   "sparkover",
