@@ -20,8 +20,8 @@ export interface RoundConductor {
   readonly effectiveRadiusRatio: number;
   /** Multiplies the surface resistance: strands, braid wires, roughness (1 for a smooth solid). */
   readonly resistanceFactor: number;
-  /** Stranded: how many, and m across one; left out where it is not known. */
-  readonly strands?: { readonly count: number; readonly diameter: number };
+  /** Stranded: how many, m across one, and m of the strand for a turn of the outer layer (straight when left out). */
+  readonly strands?: { readonly count: number; readonly diameter: number; readonly turn?: number };
 }
 
 /** Outer conductor of a coaxial line; its return flows inside it. */
@@ -30,6 +30,8 @@ export interface OuterConductor {
   readonly innerRadius: number;
   readonly wall: number;
   readonly metal: Metal;
+  /** What it is plated with on its inner side, m thick: tin or silver on the wires of a braid. */
+  readonly coating?: { readonly metal: Metal; readonly thickness: number };
   /** Braid factor: surface resistance over that of a smooth tube. */
   readonly resistanceFactor: number;
   /** How it is made; a smooth tube when left out. What leaks through it comes from here. */

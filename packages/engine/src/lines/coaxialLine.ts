@@ -1,7 +1,7 @@
 /** A coaxial line from its build. */
 import { outerConductorImpedance } from "../conductors/outerConductor";
 import { outerRadius, roundConductorImpedance } from "../conductors/roundConductor";
-import { add, complex, scale } from "../numerics/complex";
+import { add, complex } from "../numerics/complex";
 import { vacuumPermeability, vacuumPermittivity } from "../numerics/vacuum";
 import type { LineImmittance } from "./immittance";
 import type { CoaxialLine } from "./lineModel";
@@ -20,19 +20,20 @@ export function radiusRatio(line: CoaxialLine): number {
 
 /**
  * Series impedance and shunt admittance per metre of a coaxial line in its one mode without cut-off: exact conductor terms,
- * L = mu/(2 pi) ln(D/d), C = 2 pi eps/ln(D/d), loss tangent constant. `omega` in rad/s; `heating` multiplies the conductors'
- * impedance. Above the cut-off of the next mode (about c/(pi (D+d)/2 sqrt(eps))) a cable may carry other modes too.
+ * L = mu/(2 pi) ln(D/d), C = 2 pi eps/ln(D/d), loss tangent constant. `omega` in rad/s. Above the cut-off of the next mode (about c/(pi (D+d)/2 sqrt(eps))) a cable may carry other modes too.
  * Source: elementary; Schelkunoff 1934 for the conductors.
  */
-export function coaxialImmittance(line: CoaxialLine, omega: number, heating: number): LineImmittance {
+export function coaxialImmittance(line: CoaxialLine, omega: number): LineImmittance {
   const logarithm = Math.log(radiusRatio(line));
   const { permittivity, lossTangent } = line.dielectric;
-  const conductors = add(roundConductorImpedance(line.inner, omega), outerConductorImpedance(line.outer, omega));
+  const outer = outerConductorImpedance(line.outer, omega);
+  const conductors = add(roundConductorImpedance(line.inner, omega), outer);
   const inductive = (omega * vacuumPermeability * logarithm) / (2 * Math.PI);
   const capacitive = (omega * 2 * Math.PI * vacuumPermittivity * permittivity) / logarithm;
   return {
-    series: add(scale(conductors, heating), complex(0, inductive)),
+    series: add(conductors, complex(0, inductive)),
     shunt: complex(capacitive * lossTangent, capacitive),
+    outerResistance: outer.re,
     notes: [],
   };
 }

@@ -5,5 +5,7 @@ import type { Complex } from "../numerics/complex";
 export interface LineImmittance {
   readonly series: Complex;
   readonly shunt: Complex;
+  /** Ohm/m of the resistance that lies in the outer conductor (shield, plane); the rest is the inner one's. 0 when left out. */
+  readonly outerResistance?: number;
   readonly notes: readonly string[];
 }

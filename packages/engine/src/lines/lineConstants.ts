@@ -1,10 +1,12 @@
 /** Characteristic impedance and propagation constant of any line at a frequency: always complex, always with loss. */
+import { resistivityRatio, statedTemperature } from "../conductors/metalTemperature";
 import { add, type Complex, complex, divide, multiply, scale, squareRoot } from "../numerics/complex";
 import { speedOfLight } from "../numerics/vacuum";
 import { coaxialImmittance } from "./coaxialLine";
 import { dataSheetImmittance } from "./dataSheetLine";
 import type { LineImmittance } from "./immittance";
 import type { LineModel } from "./lineModel";
+import { lineAtTemperature } from "./lineTemperature";
 import { parallelWireImmittance } from "./parallelWireLine";
 
 /** Decibels in one neper. */
@@ -37,27 +39,30 @@ export interface LineConstants {
 
 /**
  * Constants per metre of a line at `frequency` (Hz, above 0). The excess loss adds to the attenuation and leaves Z0 as it
- * is: half of it in series, half in shunt, since its split is not known. A temperature multiplies the impedance of the
- * conductors by the square root of copper's resistivity ratio (0.393 % per kelvin, IEC 60028), right while the skin depth is small.
+ * is: half of it in series, half in shunt, since its split is not known. A temperature changes the conductivity of every
+ * metal by its own coefficient; of a data sheet's line, whose metals are not known, copper's (0.393 % per kelvin, IEC 60028)
+ * under the square root of skin effect.
  */
 export function lineConstants(model: LineModel, frequency: number, options: LineOptions = {}): LineConstants {
   if (!(frequency > 0 && frequency < Number.POSITIVE_INFINITY)) {
     throw new RangeError(`line constants: frequency ${frequency} Hz, expected a positive number`);
   }
-  const omega = 2 * Math.PI * frequency;
-  const heating = Math.sqrt(1 + 0.00393 * ((options.temperature ?? 293.15) - 293.15));
-  const immittance = immittanceOf(model, omega, heating);
+  const immittance = lineImmittance(model, frequency, options.temperature ?? statedTemperature);
   return fromImmittance(immittance, frequency, (options.excessDecibelsPerMetre ?? 0) / decibelsPerNeper);
 }
 
-function immittanceOf(model: LineModel, omega: number, heating: number): LineImmittance {
-  switch (model.kind) {
+/** Series impedance and shunt admittance of any line at `frequency` (Hz) with its conductors at `temperature` (K). */
+export function lineImmittance(model: LineModel, frequency: number, temperature: number): LineImmittance {
+  const omega = 2 * Math.PI * frequency;
+  if (model.kind === "data sheet") {
+    return dataSheetImmittance(model, omega, Math.sqrt(resistivityRatio(temperature)));
+  }
+  const line = lineAtTemperature(model, temperature);
+  switch (line.kind) {
     case "coaxial":
-      return coaxialImmittance(model, omega, heating);
+      return coaxialImmittance(line, omega);
     case "parallel-wire":
-      return parallelWireImmittance(model, omega, heating);
-    case "data sheet":
-      return dataSheetImmittance(model, omega, heating);
+      return parallelWireImmittance(line, omega);
   }
 }
 

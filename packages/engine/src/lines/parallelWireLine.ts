@@ -27,9 +27,9 @@ export function spacingRatio(line: ParallelWireLine): number {
  * Series impedance and shunt admittance per metre: external L = (mu/pi) acosh(D/d), C = pi eps/acosh(D/d), and twice the wire's
  * exact internal impedance. Proximity multiplies what skin effect adds to the direct-current resistance; that is exact for
  * small skin depth and for direct current, and between them off by less than the factor itself. Radiation of the pair, earth
- * and metal near by are not in it. `omega` in rad/s; `heating` multiplies the conductors' impedance.
+ * and metal near by are not in it. `omega` in rad/s.
  */
-export function parallelWireImmittance(line: ParallelWireLine, omega: number, heating: number): LineImmittance {
+export function parallelWireImmittance(line: ParallelWireLine, omega: number): LineImmittance {
   const ratio = spacingRatio(line);
   const area = Math.acosh(ratio);
   const { permittivity, lossTangent } = line.dielectric;
@@ -45,7 +45,7 @@ export function parallelWireImmittance(line: ParallelWireLine, omega: number, he
         ]
       : [];
   return {
-    series: add(scale(wire, 2 * heating), complex(0, inductive)),
+    series: add(scale(wire, 2), complex(0, inductive)),
     shunt: complex(capacitive * lossTangent, capacitive),
     notes,
   };
