@@ -39,25 +39,18 @@ export type { Kernels } from "./kernels/door";
 export { referenceKernels } from "./kernels/reference/referenceKernels";
 export type { PortState } from "./lines/alongLine";
 export { alongLine, inputImpedance, lineLoss, netPower } from "./lines/alongLine";
+export type { AttenuationParts } from "./lines/attenuationParts";
+export { attenuationParts } from "./lines/attenuationParts";
 export type { CableDielectric } from "./lines/cableMaterials";
 export { cableDielectric, cableDielectrics, cableMetals } from "./lines/cableMaterials";
 export type { SweptConstants } from "./lines/constantsOver";
 export { lineConstantsOver } from "./lines/constantsOver";
 export type { LossFit } from "./lines/dataSheetLine";
 export { fitLoss } from "./lines/dataSheetLine";
-export type { StudyInput, StudyPoint } from "./lines/impedanceStudy";
-export {
-  conductorLoss,
-  impedanceOfRatio,
-  ratioOfGreatestPower,
-  ratioOfGreatestVoltage,
-  ratioOfImpedance,
-  ratioOfLeastLoss,
-  studyPoint,
-} from "./lines/impedanceStudy";
 export type { LineConstants } from "./lines/lineConstants";
 export { decibelsPerNeper, fromImmittance, lineConstants, matchedLoss } from "./lines/lineConstants";
 export type * from "./lines/lineModel";
+export { lineAtTemperature } from "./lines/lineTemperature";
 export {
   meterMayShow,
   powerWaveReflection,
@@ -66,6 +59,25 @@ export {
   swr,
   voltageReflection,
 } from "./lines/reflection";
+export {
+  conductorLoss,
+  impedanceOfRatio,
+  ratioOfGreatestPower,
+  ratioOfGreatestVoltage,
+  ratioOfImpedance,
+  ratioOfLeastLoss,
+} from "./lines/study/coaxialRatios";
+export {
+  impedanceOfPair,
+  pairOfGreatestPower,
+  pairOfGreatestVoltage,
+  pairOfLeastLoss,
+  ratioOfPair,
+} from "./lines/study/pairRatios";
+export type { StudyInput, StudyPoint } from "./lines/study/studyPoint";
+export { studyPoint } from "./lines/study/studyPoint";
+export type { CutOff } from "./lines/te11";
+export { coaxialCutOff, greatestFrequency, te11Root } from "./lines/te11";
 export { chainOver, chainSize } from "./networks/chainOver";
 export { partTwoPort } from "./networks/partTwoPort";
 export type { TwoPort } from "./networks/twoPort";

@@ -91,6 +91,23 @@ describe("fit of loss points", () => {
     expect(high.velocityFactor).toBeCloseTo(0.659, 3);
   });
 
+  it("ends at the direct-current resistance where the sheet gives one, and leaves the points as they are", () => {
+    const points = [
+      [10, 2.03],
+      [100, 6.89],
+      [1000, 26.25],
+    ] as const;
+    const line: DataSheetLine = { ...sheet(points), loopResistance: exactly(0.01) };
+    const low = lineConstants(line, 10);
+    expect(low.resistance).toBeCloseTo(0.01, 6);
+    // Z0 of a line of resistance and capacitance alone: sqrt(R/(omega C)) at -45 degrees.
+    const capacitance = 1 / (50 * 0.659 * 299_792_458);
+    expect(low.z0.re / Math.sqrt(0.005 / (20 * Math.PI * capacitance))).toBeCloseTo(1, 2);
+    expect(low.z0.im / low.z0.re).toBeCloseTo(-1, 1);
+    for (const [megahertz] of points)
+      expect(per100m(line, megahertz) / per100m(sheet(points), megahertz)).toBeCloseTo(1, 2);
+  });
+
   it("refuses points that are no loss", () => {
     expect(() => fitLoss(sheet([]))).toThrow(/at least one loss point/);
     expect(() => fitLoss(sheet([[10, 0]]))).toThrow(/above zero/);

@@ -1,5 +1,5 @@
 /** A line known by its data sheet: nominal impedance, velocity factor, and loss at a few frequencies. */
-import { complex, multiply, squareRoot } from "../numerics/complex";
+import { add, type Complex, complex, multiply, scale, squareRoot } from "../numerics/complex";
 import { nonNegativeLeastSquares } from "../numerics/nonNegativeLeastSquares";
 import { speedOfLight } from "../numerics/vacuum";
 import type { LineImmittance } from "./immittance";
@@ -105,12 +105,24 @@ function immittance(
 ): Omit<LineImmittance, "notes"> {
   const z0 = line.impedance.value;
   const velocity = line.velocityFactor.value * speedOfLight;
-  const skin = fit.rootResistance * Math.sqrt(omega / (2 * Math.PI)) * heating;
+  const conductors = scale(conductorImpedance(fit, omega, line.loopResistance?.value ?? null), heating);
   const capacitive = omega / (velocity * z0);
   return {
-    series: complex(skin + fit.steadyResistance * heating, skin + (omega * z0) / velocity),
+    series: add(conductors, complex(0, (omega * z0) / velocity)),
     shunt: complex(capacitive * fit.lossTangent, capacitive),
   };
+}
+
+/**
+ * Impedance of the conductors, ohm/m. Without a direct-current resistance R0 + (1 + j) R1 sqrt(f). With one, Rdc, the root
+ * law ends there: R0 + sqrt((Rdc - R0)^2 + 2j R1^2 f), which is causal, has both limits, and is off by some per cent between
+ * (a solid wire rises a little sooner). `omega` in rad/s.
+ */
+function conductorImpedance(fit: LossParameters, omega: number, loopResistance: number | null): Complex {
+  const skin = fit.rootResistance * Math.sqrt(omega / (2 * Math.PI));
+  if (loopResistance === null) return complex(skin + fit.steadyResistance, skin);
+  const steady = Math.min(fit.steadyResistance, loopResistance);
+  return add(complex(steady), squareRoot(complex((loopResistance - steady) ** 2, 2 * skin * skin)));
 }
 
 /** Series impedance and shunt admittance per metre from the fit, with a note where the frequency lies outside the points. */

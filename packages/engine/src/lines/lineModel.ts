@@ -14,6 +14,8 @@ export interface DataSheetLine {
   readonly impedance: Quantity;
   readonly velocityFactor: Quantity;
   readonly loss: readonly { readonly frequency: number; readonly decibelsPerMetre: Quantity }[];
+  /** Ohm/m at direct current, both ways together, where the sheet gives it: what the resistance ends at towards low frequency. */
+  readonly loopResistance?: Quantity;
 }
 
 /** Coaxial line by its build. */
@@ -108,6 +110,8 @@ export interface LineRatings {
 /** A catalogue line keeps both: data-sheet points decide its constants, the build (where published) serves `why` and `build`. */
 export interface LineEntry {
   readonly designation: string;
+  /** The catalogue line that this one repeats, with what its owner adds. */
+  readonly like?: string;
   /** A phrase for people: size, insulation, what it is used for. */
   readonly about?: string;
   readonly model: LineModel;
