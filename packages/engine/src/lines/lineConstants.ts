@@ -1,6 +1,6 @@
 /** Characteristic impedance and propagation constant of any line at a frequency: always complex, always with loss. */
 import { resistivityRatio, statedTemperature } from "../conductors/metalTemperature";
-import { add, type Complex, complex, divide, multiply, scale, squareRoot } from "../numerics/complex";
+import { add, type Complex, complex, divide, magnitudeSquared, multiply, scale, squareRoot } from "../numerics/complex";
 import { speedOfLight } from "../numerics/vacuum";
 import { coaxialImmittance } from "./coaxialLine";
 import { dataSheetImmittance } from "./dataSheetLine";
@@ -8,6 +8,7 @@ import type { LineImmittance } from "./immittance";
 import type { LineModel } from "./lineModel";
 import { lineAtTemperature } from "./lineTemperature";
 import { parallelWireImmittance } from "./parallelWireLine";
+import { higherModeNotes } from "./te11";
 
 /** Decibels in one neper. */
 export const decibelsPerNeper = 20 / Math.LN10;
@@ -60,18 +61,22 @@ export function lineImmittance(model: LineModel, frequency: number, temperature:
   const line = lineAtTemperature(model, temperature);
   switch (line.kind) {
     case "coaxial":
-      return coaxialImmittance(line, omega);
+      return { ...coaxialImmittance(line, omega), notes: higherModeNotes(line, frequency) };
     case "parallel-wire":
       return parallelWireImmittance(line, omega);
   }
 }
 
-/** The telegrapher's equations: Z0 = sqrt(Z/Y), gamma = sqrt(Z Y); `excess` in Np/m is added to gamma at constant Z0. */
+/**
+ * The telegrapher's equations: Z0 = sqrt(Z/Y), gamma = sqrt(Z Y); `excess` in Np/m is added to gamma at constant Z0. The
+ * attenuation is taken from the power that a wave leaves in R and G, which is the same and loses no digits where loss is small.
+ */
 export function fromImmittance(immittance: LineImmittance, frequency: number, excess: number): LineConstants {
   const rootSeries = squareRoot(immittance.series);
   const rootShunt = squareRoot(immittance.shunt);
-  const gamma = add(multiply(rootSeries, rootShunt), complex(excess));
   const z0 = divide(rootSeries, rootShunt);
+  const attenuation = (immittance.series.re + immittance.shunt.re * magnitudeSquared(z0)) / (2 * z0.re);
+  const gamma = complex(attenuation + excess, multiply(rootSeries, rootShunt).im);
   const series = add(immittance.series, scale(z0, excess));
   const shunt = add(immittance.shunt, scale(divide(rootShunt, rootSeries), excess));
   const omega = 2 * Math.PI * frequency;
