@@ -1,6 +1,7 @@
 /** A coaxial line from its build. */
 import { outerConductorImpedance } from "../conductors/outerConductor";
 import { outerRadius, roundConductorImpedance } from "../conductors/roundConductor";
+import { relativePermittivity } from "../dielectrics/complexPermittivity";
 import { add, complex } from "../numerics/complex";
 import { vacuumPermeability, vacuumPermittivity } from "../numerics/vacuum";
 import type { LineImmittance } from "./immittance";
@@ -20,19 +21,19 @@ export function radiusRatio(line: CoaxialLine): number {
 
 /**
  * Series impedance and shunt admittance per metre of a coaxial line in its one mode without cut-off: exact conductor terms,
- * L = mu/(2 pi) ln(D/d), C = 2 pi eps/ln(D/d), loss tangent constant. `omega` in rad/s. Above the cut-off of the next mode (about c/(pi (D+d)/2 sqrt(eps))) a cable may carry other modes too.
- * Source: elementary; Schelkunoff 1934 for the conductors.
+ * L = mu/(2 pi) ln(D/d), C = 2 pi eps/ln(D/d) with the complex permittivity at that frequency. `omega` in rad/s. From the cut-off of TE11
+ * on (te11.ts) other waves may travel too. Source: elementary; Schelkunoff 1934 for the conductors.
  */
 export function coaxialImmittance(line: CoaxialLine, omega: number): LineImmittance {
   const logarithm = Math.log(radiusRatio(line));
-  const { permittivity, lossTangent } = line.dielectric;
+  const permittivity = relativePermittivity(line.dielectric, omega);
   const outer = outerConductorImpedance(line.outer, omega);
   const conductors = add(roundConductorImpedance(line.inner, omega), outer);
   const inductive = (omega * vacuumPermeability * logarithm) / (2 * Math.PI);
-  const capacitive = (omega * 2 * Math.PI * vacuumPermittivity * permittivity) / logarithm;
+  const capacitive = (omega * 2 * Math.PI * vacuumPermittivity) / logarithm;
   return {
     series: add(conductors, complex(0, inductive)),
-    shunt: complex(capacitive * lossTangent, capacitive),
+    shunt: complex(-capacitive * permittivity.im, capacitive * permittivity.re),
     outerResistance: outer.re,
     notes: [],
   };

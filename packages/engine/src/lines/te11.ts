@@ -1,4 +1,6 @@
 /** The first higher mode of a coaxial line, TE11: above its cut-off the line is no longer a line. */
+import { relativePermittivity } from "../dielectrics/complexPermittivity";
+import type { Dielectric } from "../dielectrics/dielectric";
 import { bessel } from "../numerics/besselY";
 import { rootBetween } from "../numerics/crossings";
 import { speedOfLight } from "../numerics/vacuum";
@@ -32,7 +34,7 @@ function slopes(x: number): { readonly j: number; readonly y: number } {
 export interface CutOff {
   /** Hz, exact for round smooth conductors; strands by their effective radius. */
   readonly frequency: number;
-  /** Hz by the usual estimate: a wavelength in the dielectric as long as the mean circumference. */
+  /** Hz by the usual estimate, with the permittivity at the exact cut-off: a wavelength in the dielectric as long as the mean circumference. */
   readonly usualEstimate: number;
   /** Cut-off wave number times (d + D)/4: what the estimate takes as 1. */
   readonly overEstimate: number;
@@ -43,9 +45,20 @@ export function coaxialCutOff(line: CoaxialLine): CutOff {
   const ratio = radiusRatio(line);
   const inner = line.outer.innerRadius / ratio;
   const overEstimate = (te11Root(ratio) * (1 + ratio)) / 2;
-  const speed = speedOfLight / Math.sqrt(line.dielectric.permittivity);
-  const usualEstimate = speed / (Math.PI * inner * (1 + ratio));
-  return { frequency: overEstimate * usualEstimate, usualEstimate, overEstimate };
+  const inVacuum = (overEstimate * speedOfLight) / (Math.PI * inner * (1 + ratio));
+  const frequency = inDielectric(line.dielectric, inVacuum);
+  return { frequency, usualEstimate: frequency / overEstimate, overEstimate };
+}
+
+/** Solves f = f0/sqrt(eps(f)); the permittivity changes slowly, so that a few rounds settle it. */
+function inDielectric(dielectric: Dielectric, inVacuum: number): number {
+  let frequency = inVacuum;
+  for (let round = 0; round < 60; round++) {
+    const next = inVacuum / Math.sqrt(relativePermittivity(dielectric, 2 * Math.PI * frequency).re);
+    if (Math.abs(next - frequency) <= 1e-14 * next) return next;
+    frequency = next;
+  }
+  return frequency;
 }
 
 /**
@@ -59,7 +72,8 @@ export const greatestFrequency = (model: LineModel): number | null =>
 export function higherModeNotes(line: CoaxialLine, frequency: number): readonly string[] {
   // No root lies more than a tenth below the usual estimate, so that the root is found only where it decides.
   const mean = line.outer.innerRadius * (1 + 1 / radiusRatio(line));
-  if (frequency * Math.PI * mean * Math.sqrt(line.dielectric.permittivity) < 0.9 * speedOfLight) return [];
+  const permittivity = relativePermittivity(line.dielectric, 2 * Math.PI * frequency).re;
+  if (frequency * Math.PI * mean * Math.sqrt(permittivity) < 0.85 * speedOfLight) return [];
   const cutOff = coaxialCutOff(line).frequency;
   return frequency < cutOff
     ? []
