@@ -1,5 +1,5 @@
 /** What every step of building a station shares: where problems and assumptions go. */
-import { type Assumption, exactly, type Quantity } from "@feedpath/engine";
+import { type Assumption, exactly, type LineEntry, type Quantity } from "@feedpath/engine";
 import type { KeyPath } from "../reading/sourceText";
 import type { DimensionName } from "../units/dimensions";
 import type { Fault } from "../units/fault";
@@ -7,6 +7,8 @@ import { formatAmount, formatQuantity } from "../units/formatQuantity";
 
 export interface Build {
   readonly assumptions: Assumption[];
+  /** Lines the file describes by name, in its order. */
+  readonly lines: LineEntry[];
   /** Tells a problem about the key or the value at a path of the file. */
   readonly report: (path: KeyPath, at: "key" | "value", fault: Fault) => void;
 }

@@ -15,7 +15,7 @@ export const buildJoined = (spot: ShapeSpot, written: readonly FileJoined[]): re
 
 function joinedEntry(spot: ShapeSpot, one: FileJoined): Joined {
   const line = (key: "line" | "stub", value: Parameters<typeof buildLine>[1]) =>
-    buildLine(spot.build, value, [...spot.path, key], `${spot.place}.line`, spot.name);
+    buildLine({ build: spot.build, path: [...spot.path, key], place: `${spot.place}.line`, name: spot.name }, value);
   if ("stub" in one) return { line: line("stub", one.stub), length: one.length, from: one.at, farEnd: one["far end"] };
   if ("across" in one) return { component: circuit(spot, one.across, "across"), from: one.at, farEnd: "across" };
   const farEnd = farFeed(spot, one);

@@ -1,131 +1,103 @@
-/** A line's value as written to what the engine computes with. */
-import {
-  type Conductor,
-  cableDielectric,
-  cableDielectrics,
-  type Dielectric,
-  type LineEntry,
-  type LineModel,
-  type Quantity,
-  type RoundConductor,
-  sectionOf,
-} from "@feedpath/engine";
-import type { KeyPath } from "../reading/sourceText";
-import type { FileLine } from "../schema/line";
-import { formatQuantity } from "../units/formatQuantity";
-import { nearestWord, orList, shown } from "../units/nearest";
-import { type Build, fault, fill, list } from "./build";
+/** A line's value as written to a line as the engine knows it: of the catalogue, of the file's own, or described on the spot. */
+import type { LineEntry, LineModel, Quantity } from "@feedpath/engine";
+import { findLine, lineCatalogue } from "../catalogue/lines";
+import type { FileLine, FileOwnLine } from "../schema/line";
+import { formatAmount, formatQuantity } from "../units/formatQuantity";
+import { nearestWord, shown, someOf } from "../units/nearest";
+import { fault } from "./build";
+import { overallDiameter } from "./lineConductors";
+import { coaxialLine, dataSheetLine, type LineSpot, pairLine } from "./lineModels";
+import { ratingsOf } from "./ratings";
 
-const ownSource = (value: string) => [{ value, source: "the station file", status: "stated by the owner" }];
+const designations = lineCatalogue.map((known) => known.designation);
 
-export function buildLine(build: Build, line: FileLine, path: KeyPath, place: string, name: string): LineEntry {
-  if ("designation" in line) return line;
-  if ("impedance" in line) {
-    const side = fill<"coaxial" | "balanced">(build, line.side, {
-      place: `${place}.model.side`,
-      name: `side of ${name}`,
-      value: "coaxial",
-      says: "coaxial",
-      reason: "a line given by its data sheet is taken as coaxial; write side: balanced for a pair",
-    });
-    return dataSheetLine(line, side);
-  }
-  if ("spacing" in line) return pairLine(build, line, path, place, name);
-  return coaxialLine(build, line, path);
+/** Same name, whatever its capitals and blanks. */
+export const sameName = (a: string, b: string): boolean => plain(a) === plain(b);
+const plain = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, " ");
+
+/** The line that a path names or describes. */
+export function buildLine(spot: LineSpot, line: FileLine): LineEntry {
+  if (typeof line !== "string") return describedLine(spot, line, null);
+  const found = spot.build.lines.find((own) => sameName(own.designation, line)) ?? findLine(line);
+  if (found) return found;
+  const own = spot.build.lines.map((one) => one.designation);
+  const near = nearestWord(line, [...own, ...designations]);
+  const known = own.length > 0 ? `In this file: ${someOf(own)}; in the catalogue: ` : "Known: ";
+  const hint = near === null ? `${known}${someOf(designations)}.` : `Nearest: ${near}.`;
+  const describe = "Or describe it: { impedance: 50 ohm, velocity: 0.66, loss: { 10 MHz: 4.6 dB/100 m } }.";
+  const where = own.length > 0 ? "The catalogue and this file have" : "The catalogue has";
+  const message = `${where} no line "${shown(line)}". ${hint} ${describe}`;
+  spot.build.report(spot.path, "value", fault(message, "a line of the catalogue", { nearest: near, mend: near }));
+  return nothing;
 }
 
-function dataSheetLine(line: Extract<FileLine, { impedance: Quantity }>, side: "coaxial" | "balanced"): LineEntry {
-  const points = line.loss.kind === "points" ? line.loss.points : [];
-  const loss = points.map(({ frequency, quantity }) => ({ frequency, decibelsPerMetre: quantity }));
-  const { impedance, velocity: velocityFactor } = line;
+/** In place of a line that could not be found; the problem told of it keeps the station from being used. */
+const nothing: LineEntry = lineCatalogue[0]!;
+
+/** A line by what it is; without a name it is called by what it is made of. */
+export function describedLine(spot: LineSpot, line: FileOwnLine, name: string | null): LineEntry {
+  if ("like" in line) return likeLine(spot, line, name);
+  const { ratings, ...more } = ratingsOf(line);
+  const model = modelOf(spot, line);
   return {
-    designation: `${formatQuantity(impedance, "impedance")} line`,
-    model: { kind: "data sheet", side, impedance, velocityFactor, loss },
-    build: null,
-    sources: ownSource("impedance, velocity factor, loss"),
-  };
-}
-
-/** Dry air, as the engine knows it. */
-const air: Dielectric = { name: "air", permittivity: 1, lossTangent: 0 };
-
-/** A round conductor by its nominal diameter: its layers, or solid of one metal. A tube without a wall is as good as solid. */
-const round = (conductor: Conductor): RoundConductor =>
-  sectionOf(conductor) ?? {
-    form: "solid",
-    layers: [{ metal: metalOf(conductor), outerRadius: conductor.diameter.value / 2 }],
-    holeRadius: 0,
-    effectiveRadiusRatio: 1,
-    resistanceFactor: 1,
-  };
-
-const metalOf = ({ material, conductivity, permeability }: Conductor) => ({
-  name: material,
-  conductivity,
-  permeability,
-});
-
-function pairLine(
-  build: Build,
-  line: Extract<FileLine, { spacing: Quantity }>,
-  path: KeyPath,
-  place: string,
-  name: string,
-): LineEntry {
-  const { wire, spacing } = line;
-  if (spacing.low <= wire.diameter.high) {
-    const message =
-      "The spacing of a pair is measured between centres: it must be greater than the diameter of its wires.";
-    build.report([...path, "spacing"], "value", fault(message, `more than ${formatQuantity(wire.diameter, "length")}`));
-  }
-  if (wire.insulation) {
-    const reason = "the pair is computed with bare wires in air";
-    list(build, `${place}.model.wire`, `insulation of the wires of ${name}`, "left out", reason);
-  }
-  const model: LineModel = { kind: "parallel-wire", wire: round(wire), spacing, dielectric: air };
-  return {
-    designation: `pair of ${formatQuantity(wire.diameter, "length")} ${wire.material} ${formatQuantity(spacing, "length")} apart`,
+    designation: name ?? designationOf(model),
     model,
-    build: model,
-    sources: ownSource("wire and spacing"),
+    build: model.kind === "data sheet" ? null : model,
+    ...more,
+    ...(Object.keys(ratings).length > 0 ? { ratings } : {}),
+    sources: [{ value: whatOf(model), source: "the station file", status: "stated by the owner" }],
   };
 }
 
-function coaxialLine(build: Build, line: Extract<FileLine, { inner: Conductor }>, path: KeyPath): LineEntry {
-  const { inner, outer } = line;
-  if (outer.diameter.low <= inner.diameter.high) {
-    const message = "The outer conductor is given by its inner diameter: it must be greater than the inner conductor.";
-    build.report([...path, "outer"], "value", fault(message, "a greater diameter"));
+function likeLine(spot: LineSpot, line: Extract<FileOwnLine, { like: string }>, name: string | null): LineEntry {
+  const found = findLine(line.like);
+  if (!found) {
+    const near = nearestWord(line.like, designations);
+    const hint = near === null ? `Known: ${someOf(designations)}.` : `Nearest: ${near}.`;
+    const message = `The catalogue has no line "${shown(line.like)}" that this one could be like. ${hint}`;
+    const expected = "a line of the catalogue";
+    spot.build.report([...spot.path, "like"], "value", fault(message, expected, { nearest: near, mend: near }));
+    return nothing;
   }
-  const model: LineModel = {
-    kind: "coaxial",
-    inner: round(inner),
-    outer: {
-      innerRadius: outer.diameter.value / 2,
-      wall: Number.POSITIVE_INFINITY,
-      metal: metalOf(outer),
-      resistanceFactor: 1,
-    },
-    dielectric: dielectricOf(build, line.dielectric, path),
+  const { ratings, ...more } = ratingsOf(line);
+  const merged = { ...found.ratings, ...ratings };
+  const added = Object.keys(line).filter((key) => key !== "like");
+  return {
+    ...found,
+    designation: name ?? found.designation,
+    like: found.designation,
+    ...more,
+    ...(Object.keys(merged).length > 0 ? { ratings: merged } : {}),
+    sources:
+      added.length === 0
+        ? found.sources
+        : [...found.sources, { value: added.join(", "), source: "the station file", status: "stated by the owner" }],
   };
-  const sizes = `${formatQuantity(inner.diameter, "length")} in ${formatQuantity(outer.diameter, "length")}`;
-  return { designation: `coaxial line ${sizes}`, model, build: model, sources: ownSource("dimensions and dielectric") };
 }
 
-function dielectricOf(
-  build: Build,
-  written: string | { readonly permittivity: Quantity; readonly "loss tangent": Quantity },
-  path: KeyPath,
-): Dielectric {
-  if (typeof written !== "string") {
-    return { name: "own", permittivity: written.permittivity.value, lossTangent: written["loss tangent"].value };
+function modelOf(spot: LineSpot, line: Exclude<FileOwnLine, { like: string }>) {
+  if ("impedance" in line) return dataSheetLine(spot, line);
+  if ("inner" in line) return coaxialLine(spot, line);
+  return pairLine(spot, line);
+}
+
+const across = (diameter: number): string => formatAmount(Number(diameter.toPrecision(6)), "length");
+
+function designationOf(model: LineModel): string {
+  switch (model.kind) {
+    case "data sheet":
+      return `${formatQuantity(model.impedance, "impedance")} line`;
+    case "coaxial":
+      return `coaxial line ${across(overallDiameter(model.inner))} in ${across(2 * model.outer.innerRadius)}`;
+    case "parallel-wire": {
+      const metal = model.wire.layers.at(-1)?.metal.name ?? "";
+      const spacing: Quantity = model.spacing;
+      return `pair of ${across(overallDiameter(model.wire))} ${metal} ${formatQuantity(spacing, "length")} apart`;
+    }
   }
-  const known = cableDielectric(written);
-  if (known) return { name: known.name, permittivity: known.permittivity, lossTangent: known.lossTangent };
-  const names = cableDielectrics.map((dielectric) => dielectric.name);
-  const near = nearestWord(written, names);
-  const hint = near === null ? `Known: ${orList(names)}.` : `Nearest: ${near}.`;
-  const message = `No dielectric "${shown(written)}" is known. ${hint} Or write { permittivity: 2.3, loss tangent: 0.0003 }.`;
-  build.report([...path, "dielectric"], "value", fault(message, orList(names), { nearest: near, mend: near }));
-  return { name: "air", permittivity: 1, lossTangent: 0 };
+}
+
+function whatOf(model: LineModel): string {
+  if (model.kind === "data sheet") return "impedance, velocity factor, loss";
+  return model.kind === "coaxial" ? "dimensions and dielectric" : "wire and spacing";
 }

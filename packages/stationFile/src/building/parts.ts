@@ -50,11 +50,17 @@ export function buildPart(spot: Spot, part: FilePart): Part {
   return { ...base, kind: "two-port", file: part.file };
 }
 
+const lineSpot = (spot: Spot, key: "line" | "stub"): Spot => ({
+  ...spot,
+  path: [...spot.path, key],
+  place: `${spot.place}.line`,
+});
+
 function line(spot: Spot, base: Base, part: Of<"line">): LinePart {
   return {
     ...base,
     kind: "line",
-    line: buildLine(spot.build, part.line, [...spot.path, "line"], `${spot.place}.line`, spot.name),
+    line: buildLine(lineSpot(spot, "line"), part.line),
     length: part.length,
     route: part.route ?? [],
     condition: fillWord(spot, part.condition, "condition", "condition", "dry", "not given: dry and sound"),
@@ -68,6 +74,7 @@ function line(spot: Spot, base: Base, part: Of<"line">): LinePart {
       "not given: as when new",
     ),
     temperature: part.temperature ?? null,
+    ...(part.lies ? { lies: part.lies } : {}),
   };
 }
 
@@ -75,7 +82,7 @@ function stub(spot: Spot, base: Base, part: Of<"stub">): StubPart {
   return {
     ...base,
     kind: "stub",
-    line: buildLine(spot.build, part.stub, [...spot.path, "stub"], `${spot.place}.line`, spot.name),
+    line: buildLine(lineSpot(spot, "stub"), part.stub),
     length: part.length,
     farEnd: part["far end"],
   };

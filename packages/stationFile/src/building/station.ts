@@ -7,6 +7,7 @@ import type { FileStation } from "../schema/station";
 import { buildAntenna, feedNames, writtenAntennas } from "./antennas";
 import type { Build } from "./build";
 import { fill } from "./build";
+import { buildLines, buildSite } from "./ownLines";
 import { buildPath, givenNames, type PathBuild } from "./path";
 import { buildBands, buildTransmitter } from "./radio";
 import { buildEarths, buildGround, buildPeople, buildReadings, buildSurroundings, buildWanted } from "./surroundings";
@@ -24,7 +25,7 @@ export function buildStation(
   listed: readonly Assumption[],
   readFile?: (relativePath: string) => string | null,
 ): BuiltStation {
-  const build: Build = { assumptions: [...listed], report };
+  const build: Build = { assumptions: [...listed], lines: [], report };
   const title = fill(build, file.station, {
     place: "title",
     name: "title of the station",
@@ -35,6 +36,8 @@ export function buildStation(
   const bands = buildBands(build, file);
   const transmitter = buildTransmitter(build, file.transmitter);
   const antennas = writtenAntennas(build, file);
+  const lines = buildLines(build, file.lines);
+  const site = buildSite(file.site);
   const walk: PathBuild = {
     build,
     given: new Set(givenNames(file.path)),
@@ -57,6 +60,8 @@ export function buildStation(
     wanted: buildWanted(file.wanted),
     readings: buildReadings(build, file.readings),
     assumptions: build.assumptions,
+    ...(lines.length > 0 ? { lines } : {}),
+    ...(site ? { site } : {}),
     measured: {},
   };
   const checked = { build, file, station, antennas, partNames: walk.names, feeds: walk.feeds };

@@ -1,4 +1,7 @@
-/** Metals of wires and tubes, and plastics of their insulation, at 20 degrees Celsius. */
+/**
+ * Metals of wires and tubes, and plastics of their insulation, at 20 degrees Celsius. Temperature coefficients of the
+ * resistivity: handbooks (from memory), good to a tenth.
+ */
 import { between, cableMetals, exactly, type Metal, type Quantity } from "@feedpath/engine";
 
 export interface WireMetal extends Metal {
@@ -25,12 +28,14 @@ const metal = (
   name: string,
   conductivity: number,
   permeability: number,
+  temperatureCoefficient: number,
   source: string,
   status: string,
 ): WireMetal => ({
   name,
   conductivity,
   permeability,
+  temperatureCoefficient,
   source,
   status,
 });
@@ -40,17 +45,17 @@ const { aluminium, copper, steel } = cableMetals;
 export const conductorMetals: readonly WireMetal[] = [
   { ...copper, source: "IEC 60028, annealed copper", status: "published, confirmed in a power-engineering handbook" },
   { ...aluminium, source: "IEC 60889, hard-drawn aluminium, 61 % IACS", status: "published, value from memory" },
-  metal("aluminium alloy", 0.53 * copper.conductivity, 1, "handbooks, alloy 6063-T6, 53 % IACS", "from memory"),
-  metal("silver", 62.9e6, 1, "CRC Handbook", "from memory"),
-  metal("brass", 0.28 * copper.conductivity, 1, "handbooks, brass 70/30, 28 % IACS", "from memory"),
-  metal("bronze", 0.15 * copper.conductivity, 1, "handbooks, phosphor bronze, 15 % IACS", "from memory"),
-  metal("zinc", 16.9e6, 1, "CRC Handbook", "from memory"),
+  metal("aluminium alloy", 0.53 * copper.conductivity, 1, 0.0036, "handbooks, alloy 6063-T6, 53 % IACS", "from memory"),
+  metal("silver", 62.9e6, 1, 0.0038, "CRC Handbook", "from memory"),
+  metal("brass", 0.28 * copper.conductivity, 1, 0.0016, "handbooks, brass 70/30, 28 % IACS", "from memory"),
+  metal("bronze", 0.15 * copper.conductivity, 1, 0.0018, "handbooks, phosphor bronze, 15 % IACS", "from memory"),
+  metal("zinc", 16.9e6, 1, 0.0037, "CRC Handbook", "from memory"),
   {
     ...steel,
     source: "handbooks: 10 % IACS; relative permeability 50 to 300 at radio frequency",
     status: "from memory",
   },
-  metal("stainless steel", 1.39e6, 1, "handbooks, type 304", "from memory"),
+  metal("stainless steel", 1.39e6, 1, 0.00094, "handbooks, type 304", "from memory"),
 ];
 
 /**
@@ -80,7 +85,7 @@ const plated = (name: string, surface: Metal, core: Metal, thickness: number, so
 
 const byName = (name: string): Metal => conductorMetals.find((known) => known.name === name)!;
 /** CRC Handbook, from memory: 15 % IACS. */
-const tin: Metal = { name: "tin", conductivity: 8.7e6, permeability: 1 };
+const tin: Metal = { name: "tin", conductivity: 8.7e6, permeability: 1, temperatureCoefficient: 0.0042 };
 
 export const cladMetals: readonly CladMetal[] = [
   cladSteel(40),
@@ -101,6 +106,10 @@ export const cladMetals: readonly CladMetal[] = [
 
 /** Lossless, for comparisons. */
 export const perfectMetal: Metal = { name: "perfect", conductivity: Number.POSITIVE_INFINITY, permeability: 1 };
+
+/** A metal of the catalogue by its name; of a clad or plated one its surface. */
+export const findMetal = (name: string): Metal | null =>
+  [...conductorMetals, ...cladMetals, perfectMetal].find((known) => known.name === name) ?? null;
 
 export const insulations: readonly Insulation[] = [
   {

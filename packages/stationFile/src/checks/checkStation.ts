@@ -3,6 +3,7 @@ import type { Checked } from "./checked";
 import { checkConnections, checkSets } from "./connections";
 import { checkFeeds, checkRoutes, checkShapes } from "./geometry";
 import { checkJoined } from "./joined";
+import { checkLineTemperatures } from "./lineTemperatures";
 import { checkLoads } from "./loads";
 import { checkNames } from "./names";
 import { checkNumberNames } from "./numberNames";
@@ -17,6 +18,7 @@ export function checkStation(checked: Checked): void {
   checkSets(checked);
   checkReturns(checked);
   checkRoutes(checked);
+  checkLineTemperatures(checked);
   checkShapes(checked);
   checkLoads(checked);
   checkFeeds(checked);

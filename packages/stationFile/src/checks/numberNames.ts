@@ -4,7 +4,17 @@ import type { Key } from "../reading/sourceText";
 import type { Checked } from "./checked";
 
 /** Keys whose maps go by names of the owner's choosing. */
-const namedMaps = new Set(["bands", "antennas", "earths", "feeds", "elements", "positions", "branches", "passes"]);
+const namedMaps = new Set([
+  "bands",
+  "antennas",
+  "earths",
+  "feeds",
+  "elements",
+  "positions",
+  "branches",
+  "passes",
+  "lines",
+]);
 
 export function checkNumberNames(checked: Checked): void {
   visit(checked, checked.file, []);

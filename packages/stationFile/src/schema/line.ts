@@ -1,59 +1,77 @@
-/** What a line is: a catalogue name, its data sheet, a pair of wires, or its coaxial build. */
-
-import type { LineEntry } from "@feedpath/engine";
+/** What a line is: a name, its data sheet, or what it is built of. */
 import * as z from "zod";
-import { findLine, lineCatalogue } from "../catalogue/lines";
-import { faulty, type Parsed, parsed } from "../units/fault";
-import { nearestWord, orList, shown } from "../units/nearest";
+import { lineCatalogue } from "../catalogue/lines";
+import { expectedPrice, type Price, parsePrice, pricePattern } from "../units/price";
 import { kindEntry, textOr } from "./choice";
-import { conductor } from "./conductors";
+import { dielectricValue } from "./dielectric";
 import { entry } from "./entry";
+import { lineConductor } from "./lineConductor";
+import { outerConductor } from "./outerConductor";
 import { points } from "./spectrum";
-import { name, quantity, word } from "./values";
+import { note, quantity, text, word } from "./values";
 import { written } from "./written";
 
-const designations = lineCatalogue.map((known) => known.designation);
-
-const fromCatalogue = written<LineEntry>(
-  z
-    .string({ error: () => "a line of the catalogue, or { impedance, velocity, loss }" })
-    .meta({ id: "lineName", description: "Designation of a line in the catalogue", examples: [...designations] }),
-  (text): Parsed<LineEntry> => {
-    const found = findLine(text);
-    if (found) return parsed(found);
-    const near = nearestWord(text, designations);
-    const own = "Or describe it: { impedance: 50 ohm, velocity: 0.66, loss: { 10 MHz: 4.6 dB/100 m } }.";
-    const hint = near === null ? `Known: ${orList(designations)}.` : `Nearest: ${near}.`;
-    return faulty(`The catalogue has no line "${shown(text)}". ${hint} ${own}`, "a line of the catalogue", {
-      nearest: near,
-      mend: near,
-    });
-  },
+const lineName = written<string>(
+  z.string({ error: () => "a line of the catalogue or of the file's own, or { impedance, velocity, loss }" }).meta({
+    id: "lineName",
+    description: "A line: its name under lines, or its designation in the catalogue",
+    examples: lineCatalogue.map((known) => known.designation),
+  }),
+  (value) => ({ ok: true, value: value.trim() }),
 );
+
+/** What may be said of any line beside its build. */
+export const ratingKeys = {
+  capacitance: quantity("capacitancePerLength").optional(),
+  "loop resistance": quantity("resistancePerLength", { above: 0 }).optional(),
+  voltage: quantity("voltage", { above: 0 }).optional(),
+  "greatest temperature": quantity("temperature").optional(),
+  weight: quantity("weightPerLength").optional(),
+  "bend radius": quantity("length", { above: 0, most: 100 }).optional(),
+  jacket: quantity("length", { above: 0, most: 1 }).optional(),
+  price: written<Price>(
+    text(expectedPrice).meta({ pattern: pricePattern, examples: ["2.40 EUR per m"] }),
+    parsePrice,
+  ).optional(),
+  note: note.optional(),
+};
+
+const spacing = quantity("length", { above: 0, most: 10 });
+
+const like = entry("A line like another", { like: lineName, ...ratingKeys });
 
 const dataSheet = entry("A line's data sheet", {
   impedance: quantity("impedance", { least: 1, most: 2000 }),
   velocity: quantity("ratio", { least: 0.05, most: 1 }),
   loss: points("lossPerLength", { above: 0 }),
   side: word("coaxial", "balanced").optional(),
+  ...ratingKeys,
+});
+
+const web = entry("The web of a pair", {
+  thickness: quantity("length", { above: 0, most: 0.1 }),
+  filled: quantity("ratio", { above: 0 }).optional(),
 });
 
 const wirePair = entry("A pair line", {
-  wire: conductor,
-  spacing: quantity("length", { above: 0, most: 10 }),
+  wire: lineConductor,
+  spacing,
+  web: web.optional(),
+  dielectric: dielectricValue.optional(),
+  ...ratingKeys,
 });
 
-const ownDielectric = entry("A dielectric", {
-  permittivity: quantity("number", { least: 1, most: 100 }),
-  "loss tangent": quantity("number", { least: 0, most: 1 }),
+const coaxial = entry("A coaxial build", {
+  inner: lineConductor,
+  outer: outerConductor,
+  dielectric: dielectricValue,
+  ...ratingKeys,
 });
 
-const build = entry("A coaxial build", {
-  inner: conductor,
-  outer: conductor,
-  dielectric: textOr(name, ownDielectric),
-});
+/** A line described, not named. */
+export const ownLine = kindEntry("A line's value", [dataSheet, wirePair, coaxial, like] as const);
 
-export const lineValue = textOr(fromCatalogue, kindEntry("A line's value", [dataSheet, wirePair, build] as const));
+export const lineValue = textOr(lineName, ownLine);
 
+export type FileOwnLine = z.output<typeof ownLine>;
 export type FileLine = z.output<typeof lineValue>;

@@ -23,6 +23,7 @@ const line = entry("A line", {
   condition: word("dry", "wet", "unknown").optional(),
   "excess loss": quantity("lossPerLength").optional(),
   temperature: quantity("temperature").optional(),
+  lies: word("in air", "in the sun", "buried", "in a conduit", "on a drum").optional(),
   ...everyPart,
 });
 

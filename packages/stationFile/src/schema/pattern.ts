@@ -12,7 +12,7 @@ function unitPattern(name: DimensionName): string {
       .replace(/^u/, "[uµμ]")
       .replace("Ω", "[ΩΩ]")
       .replace("ohm", "ohm")
-      .replace("100", "100 ?")
+      .replace(/10+/, "$& ?")
       .replace(/^deg([CF])$/, "(deg|°)$1")
       .replace(/^deg$/, "(deg|°)"),
   );

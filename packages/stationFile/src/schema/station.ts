@@ -9,6 +9,7 @@ import { antennaSchema } from "./antenna";
 import { kindEntry, textOr } from "./choice";
 import { conductor } from "./conductors";
 import { entry } from "./entry";
+import { ownLine } from "./line";
 import { pathSchema } from "./path";
 import { direction, place, places } from "./places";
 import { points } from "./spectrum";
@@ -113,6 +114,13 @@ const person = entry("A person", {
   stays: wordOrQuantity(["all day", "passing"], "time").optional(),
 });
 
+/** Dead Sea shore to the highest dwellings, m; hottest air of the day, K. */
+const site = entry("A site", {
+  altitude: quantity("length", { least: -450, most: 6000 }).optional(),
+  "air temperature": quantity("temperature", { least: 220, most: 340 }).optional(),
+  noise: word("city", "residential", "rural", "quiet rural").optional(),
+});
+
 const wanted = entry("Wanted", {
   elevation: quantity("angle", { least: 0, most: Math.PI / 2 }).optional(),
   direction: direction.optional(),
@@ -153,10 +161,12 @@ export const stationFile = entry("A station", {
   band: span("frequency").optional(),
   bands: z.record(z.string(), band).optional(),
   transmitter,
+  lines: z.record(z.string(), ownLine).optional(),
   path: pathSchema,
   antenna: antennaSchema.optional(),
   antennas: z.record(z.string(), antennaSchema).optional(),
   ground: ground.optional(),
+  site: site.optional(),
   earths: z.record(z.string(), earth).optional(),
   surroundings: z.array(surrounding, { error: () => "a list of things near by" }).optional(),
   people: z.array(person, { error: () => "a list of people" }).optional(),

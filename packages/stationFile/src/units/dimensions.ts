@@ -36,10 +36,15 @@ export type DimensionName =
   | "conductivity"
   | "decibels"
   | "lossPerLength"
+  | "weightPerLength"
+  | "capacitancePerLength"
+  | "resistancePerLength"
   | "ratio"
   | "number";
 
 const foot = 0.3048;
+/** Pound avoirdupois in kg. */
+const pound = 0.45359237;
 
 const scaled = (scales: Readonly<Record<string, number>>): Readonly<Record<string, Unit>> =>
   Object.fromEntries(Object.entries(scales).map(([name, scale]) => [name, { scale, offset: 0 }]));
@@ -121,6 +126,34 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     ["dB/100 m", "dB/m", "dB/100 ft"],
     0,
     1000,
+  ),
+  weightPerLength: dimension(
+    "Weight per length",
+    scaled({
+      "kg/m": 1,
+      "g/m": 1e-3,
+      "kg/100m": 0.01,
+      "kg/km": 1e-3,
+      "lb/100ft": pound / (100 * foot),
+      "lb/1000ft": pound / (1000 * foot),
+    }),
+    ["kg/m", "kg/100 m", "g/m", "lb/100 ft"],
+    1e-5,
+    1e3,
+  ),
+  capacitancePerLength: dimension(
+    "Capacitance per length",
+    scaled({ "pF/m": 1e-12, "nF/km": 1e-12, "pF/ft": 1e-12 / foot, "F/m": 1 }),
+    ["pF/m", "nF/km", "pF/ft"],
+    1e-13,
+    1e-7,
+  ),
+  resistancePerLength: dimension(
+    "Resistance per length",
+    scaled({ "ohm/km": 1e-3, "mohm/m": 1e-3, "ohm/m": 1, "ohm/100m": 0.01, "ohm/1000ft": 1e-3 / foot }),
+    ["ohm/km", "mohm/m", "ohm/1000 ft"],
+    0,
+    1e4,
   ),
   ratio: { ...dimension("Ratio", scaled({ "%": 0.01 }), ["%"], 0, 1), bare: true },
   number: dimension("Number", {}, [], -1e12, 1e12),

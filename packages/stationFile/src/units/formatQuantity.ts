@@ -21,6 +21,9 @@ const writtenUnits: Readonly<Record<DimensionName, readonly string[]>> = {
   conductivity: ["mS/m", "S/m"],
   decibels: ["dB"],
   lossPerLength: ["dB/100m", "dB/m", "dB/100ft"],
+  weightPerLength: ["kg/m", "g/m", "kg/100m", "lb/100ft"],
+  capacitancePerLength: ["pF/m", "pF/ft"],
+  resistancePerLength: ["ohm/km", "ohm/1000ft"],
   ratio: ["%"],
   number: [],
 };
@@ -42,11 +45,14 @@ const exactUnit: Readonly<Record<DimensionName, string>> = {
   conductivity: "S/m",
   decibels: "dB",
   lossPerLength: "dB/m",
+  weightPerLength: "kg/m",
+  capacitancePerLength: "F/m",
+  resistancePerLength: "ohm/m",
   ratio: "",
   number: "",
 };
 
-const spelled = (unit: string): string => unit.replace("100", "100 ");
+const spelled = (unit: string): string => unit.replace(/10+/, "$& ");
 
 /** Fewest figures that give back exactly `target` when the reader's own arithmetic is applied; null when none do. */
 function figures(estimate: number, target: (written: number) => boolean): string | null {

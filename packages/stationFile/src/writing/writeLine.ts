@@ -1,41 +1,99 @@
 /** A line's value as texts. */
-import type { LineEntry, LineModel } from "@feedpath/engine";
+import type { LineEntry, LineModel, LineRatings, Quantity } from "@feedpath/engine";
+import { ratingNames } from "../building/ratings";
 import { findLine } from "../catalogue/lines";
+import type { DimensionName } from "../units/dimensions";
 import { formatAmount, formatQuantity } from "../units/formatQuantity";
+import { formatPrice } from "../units/price";
+import { writeDielectric } from "./writeDielectric";
+import { writeOuter, writeRound } from "./writeLineConductor";
 import { type Branch, type Leaf, present, type Writing } from "./writing";
 
-/** A catalogue line by its name, an own line by what it is made of. */
+/** A line of the file's own or of the catalogue by its name, any other by what it is made of. */
 export function writeLine(writing: Writing, line: LineEntry, place: string): Leaf {
-  if (findLine(line.designation)) return line.designation;
-  return writeModel(writing, line.model, place);
+  if (writing.lines.some((own) => same(own, line))) return line.designation;
+  if (line.like === undefined && findLine(line.designation)) return line.designation;
+  return describeLine(writing, line, place);
 }
 
-function writeModel(writing: Writing, model: LineModel, place: string): Branch {
-  if (model.kind === "data sheet") {
-    const loss = model.loss.map(({ frequency, decibelsPerMetre }) => [
-      formatAmount(frequency, "frequency"),
-      formatQuantity(decibelsPerMetre, "lossPerLength"),
-    ]);
-    return present({
-      impedance: formatQuantity(model.impedance, "impedance"),
-      velocity: formatQuantity(model.velocityFactor, "ratio"),
-      loss: Object.fromEntries(loss),
-      side: writing.given(`${place}.model.side`, model.side),
-    });
-  }
-  if (model.kind === "parallel-wire") {
-    const [layer] = model.wire.layers;
-    return {
-      wire: `${formatAmount((layer?.outerRadius ?? 0) * 2, "length")} ${layer?.metal.name ?? ""}`,
-      spacing: formatQuantity(model.spacing, "length"),
-    };
-  }
-  const { inner, outer, dielectric } = model;
-  const [layer] = inner.layers;
-  const own = { permittivity: String(dielectric.permittivity), "loss tangent": String(dielectric.lossTangent) };
+const same = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);
+
+/** A line by what it is, with what is said of it. */
+export function describeLine(writing: Writing, line: LineEntry, place: string): Branch {
+  const known = line.like === undefined ? null : findLine(line.like);
+  return present({
+    ...(known ? { like: known.designation } : writeModel(writing, line.model, place)),
+    ...writeRatings(line, known),
+  });
+}
+
+const ratingDimensions: Readonly<Record<keyof typeof ratingNames, DimensionName>> = {
+  voltage: "voltage",
+  "greatest temperature": "temperature",
+  weight: "weightPerLength",
+  "bend radius": "length",
+  capacitance: "capacitancePerLength",
+  "loop resistance": "resistancePerLength",
+};
+
+/** What the file says of a line beyond what the catalogue says of the one it is like. */
+function writeRatings(line: LineEntry, known: LineEntry | null): Branch {
+  const keys = Object.keys(ratingNames) as (keyof typeof ratingNames)[];
+  const rated = keys.map((key): readonly [string, Leaf] => {
+    const name = ratingNames[key];
+    const value = ratingOf(line.ratings, name);
+    const own = value !== undefined && !same(value, ratingOf(known?.ratings, name));
+    return [key, own ? formatQuantity(value, ratingDimensions[key]) : undefined];
+  });
+  const jacket = line.jacketDiameter === known?.jacketDiameter ? undefined : line.jacketDiameter;
   return {
-    inner: `${formatAmount((layer?.outerRadius ?? 0) * 2, "length")} ${layer?.metal.name ?? ""}`,
-    outer: `${formatAmount(outer.innerRadius * 2, "length")} ${outer.metal.name}`,
-    dielectric: dielectric.name === "own" ? own : dielectric.name,
+    ...Object.fromEntries(rated),
+    jacket: jacket === undefined ? undefined : formatAmount(jacket, "length"),
+    price: line.price ? formatPrice(line.price) : undefined,
+    note: line.about === known?.about ? undefined : line.about,
   };
+}
+
+const ratingOf = (
+  ratings: LineRatings | undefined,
+  name: (typeof ratingNames)[keyof typeof ratingNames],
+): Quantity | undefined => ratings?.[name];
+
+function writeModel(writing: Writing, model: LineModel, place: string): Branch {
+  switch (model.kind) {
+    case "data sheet": {
+      const loss = model.loss.map(({ frequency, decibelsPerMetre }) => [
+        formatAmount(frequency, "frequency"),
+        formatQuantity(decibelsPerMetre, "lossPerLength"),
+      ]);
+      return {
+        impedance: formatQuantity(model.impedance, "impedance"),
+        velocity: formatQuantity(model.velocityFactor, "ratio"),
+        loss: Object.fromEntries(loss),
+        side: writing.given(`${place}.model.side`, model.side),
+      };
+    }
+    case "parallel-wire": {
+      const { insulation, dielectric } = model;
+      const web = insulation?.form === "web" ? insulation : null;
+      return {
+        wire: writeRound(model.wire, insulation ?? null),
+        spacing: formatQuantity(model.spacing, "length"),
+        web: web
+          ? present({
+              thickness: formatAmount(web.thickness, "length"),
+              filled: web.filled === 1 ? undefined : formatAmount(web.filled, "ratio"),
+            })
+          : undefined,
+        dielectric:
+          dielectric.name === "air" && dielectric.permittivity === 1 ? undefined : writeDielectric(dielectric),
+      };
+    }
+    case "coaxial":
+      return {
+        inner: writeRound(model.inner, null),
+        outer: writeOuter(model.outer),
+        dielectric: writeDielectric(model.dielectric),
+      };
+  }
 }

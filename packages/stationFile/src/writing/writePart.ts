@@ -23,6 +23,7 @@ function ownKeys(writing: Writing, part: Part, place: string): Branch {
         condition: given("condition", part.condition),
         "excess loss": given("excessLoss", formatQuantity(part.excessLoss, "lossPerLength")),
         temperature: optional(part.temperature, "temperature"),
+        lies: part.lies,
       };
     case "stub":
       return {

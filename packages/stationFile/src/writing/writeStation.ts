@@ -5,8 +5,9 @@ import { feedCount } from "../building/feedCount";
 import { formatAmount, formatDirection, formatPlace, formatQuantity, formatSpan } from "../units/formatQuantity";
 import { grammarVersion } from "../versions/version";
 import { writeAntenna } from "./writeAntenna";
-import { writeSpectrum } from "./writeComponents";
+import { optional, writeSpectrum } from "./writeComponents";
 import { writeConductor } from "./writeConductor";
+import { describeLine } from "./writeLine";
 import { writePath } from "./writePath";
 import { type Branch, type Leaf, present, type Writing, writing } from "./writing";
 
@@ -15,16 +16,18 @@ import { type Branch, type Leaf, present, type Writing, writing } from "./writin
  * gives an equal station with the same assumptions.
  */
 export function writeStation(station: Station): string {
-  const w = writing(station.assumptions);
+  const w = writing(station.assumptions, station.lines);
   const tree = present({
     feedpath: w.given("feedpath", String(grammarVersion)),
     station: w.given("title", station.title),
     note: station.note === "" ? undefined : station.note,
     ...writeBands(w, station),
     transmitter: writeTransmitter(w, station),
+    lines: writeLines(w, station),
     path: writePath(w, station.path, "path", feedCount(station.antennas)),
     ...writeAntennas(w, station),
     ground: w.given("ground", writeGround(station.ground)),
+    site: writeSite(station),
     earths: station.earths.length > 0 ? writeEarths(station) : undefined,
     surroundings:
       station.surroundings.length > 0
@@ -71,6 +74,23 @@ function writeAntennas(w: Writing, { antennas }: Station): Branch {
   const [first] = written;
   if (first && written.length === 1 && first[0] === "antenna") return { antenna: first[1] };
   return { antennas: Object.fromEntries(written) };
+}
+
+function writeLines(w: Writing, { lines = [] }: Station): Leaf {
+  if (lines.length === 0) return undefined;
+  return Object.fromEntries(
+    lines.map((line, index) => [line.designation, describeLine(w, line, `lines.${index}`)] as const),
+  );
+}
+
+function writeSite({ site }: Station): Leaf {
+  if (!site) return undefined;
+  const { altitude, airTemperature, noise } = site;
+  return present({
+    altitude: optional(altitude, "length"),
+    "air temperature": optional(airTemperature, "temperature"),
+    noise: noise ?? undefined,
+  });
 }
 
 function writeGround(ground: Ground): Leaf {
