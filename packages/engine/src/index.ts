@@ -47,6 +47,8 @@ export type { SweptConstants } from "./lines/constantsOver";
 export { lineConstantsOver } from "./lines/constantsOver";
 export type { LossFit } from "./lines/dataSheetLine";
 export { fitLoss } from "./lines/dataSheetLine";
+export type { SheetFinding } from "./lines/fitFindings";
+export { examineDataSheet } from "./lines/fitFindings";
 export type { LineConstants } from "./lines/lineConstants";
 export { decibelsPerNeper, fromImmittance, lineConstants, matchedLoss } from "./lines/lineConstants";
 export type * from "./lines/lineModel";

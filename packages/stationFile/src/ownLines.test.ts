@@ -289,3 +289,27 @@ describe("where lines lie and stations stand", () => {
     expect(part(lines, "mine", ", temperature: 60 degC").temperature?.value).toBe(333.15);
   });
 });
+
+describe("a data sheet that physics cannot give", () => {
+  const lossy = (loss: string, more = "") => `  mine: { impedance: 50 ohm, velocity: 0.66, loss: ${loss}${more} }`;
+
+  it("is told where its unit slipped a hundredfold", () => {
+    const [problem] = told(lossy("{ 10 MHz: 4.6 dB/m, 100 MHz: 16 dB/m }"));
+    expect(problem?.message).toContain("meant per 100 m and read per metre");
+    expect(problem?.place).toBe("lines.mine.loss");
+  });
+
+  it("is taken as written where a point or a value does not fit, and that is listed", () => {
+    const listed = (lines: string) =>
+      readStation(file(lines, "mine"), { fileName: "x.yaml" })
+        .station?.assumptions.map((one) => `${one.name}: ${one.reason}`)
+        .join("\n");
+    expect(listed(lossy("{ 10 MHz: 4.6 dB/100 m, 100 MHz: 3 dB/100 m }"))).toContain(
+      "no line takes less at a higher frequency",
+    );
+    expect(listed(lossy("{ 10 MHz: 4.6 dB/100 m, 100 MHz: 16 dB/100 m }", ", capacitance: 30.8 pF/m"))).toContain(
+      "meant per foot",
+    );
+    part(lossy("{ 10 MHz: 4.6 dB/100 m, 100 MHz: 3 dB/100 m }"), "mine");
+  });
+});

@@ -8,6 +8,7 @@ import { fault } from "./build";
 import { overallDiameter } from "./lineConductors";
 import { coaxialLine, dataSheetLine, type LineSpot, pairLine } from "./lineModels";
 import { ratingsOf } from "./ratings";
+import { examineSheet } from "./sheetFindings";
 
 const designations = lineCatalogue.map((known) => known.designation);
 
@@ -39,6 +40,7 @@ export function describedLine(spot: LineSpot, line: FileOwnLine, name: string | 
   if ("like" in line) return likeLine(spot, line, name);
   const { ratings, ...more } = ratingsOf(line);
   const model = modelOf(spot, line);
+  if (model.kind === "data sheet") examineSheet(spot, model, line);
   return {
     designation: name ?? designationOf(model),
     model,
