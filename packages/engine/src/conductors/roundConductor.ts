@@ -11,28 +11,54 @@ export const outerRadius = (conductor: RoundConductor): number => conductor.laye
  * Internal impedance per metre (ohm/m), return outside, far away: the surface impedance E/H at the outermost radius over
  * its circumference, carried outwards layer by layer. Exact for axially symmetric current; proximity is not in it.
  * `angularFrequency` in rad/s (0: direct current). The resistance factor multiplies resistance and internal reactance
- * alike, so that skin effect keeps them tied; below the skin effect it overstates what strands do.
+ * alike, so that skin effect keeps them tied. Where the strands are known, it multiplies only what skin effect adds
+ * to the direct current's resistance, and that is the one of their metal: right at both ends, between them a passage.
  * Source: Schelkunoff, Bell Syst. Tech. J. 13 (1934) 532, for one layer; fields joined at the layers.
  */
 export function roundConductorImpedance(conductor: RoundConductor, angularFrequency: number): Complex {
   checkLayers(conductor);
-  if (angularFrequency === 0) {
-    return complex(conductor.resistanceFactor / directConductance(conductor));
-  }
+  const { strands, resistanceFactor } = conductor;
+  if (angularFrequency === 0) return complex(directResistance(conductor));
+  const smooth = smoothImpedance(conductor, angularFrequency);
+  if (strands === undefined || isPerfect(conductor)) return scale(smooth, resistanceFactor);
+  const skin = subtract(smooth, complex(1 / directConductance(conductor.layers, conductor.holeRadius)));
+  return add(complex(directResistance(conductor)), scale(skin, resistanceFactor));
+}
+
+const isPerfect = ({ layers }: RoundConductor): boolean =>
+  layers.some(({ metal }) => metal.conductivity === Number.POSITIVE_INFINITY);
+
+/** Internal impedance (ohm/m) of the layers as smooth cylinders. */
+function smoothImpedance(conductor: RoundConductor, angularFrequency: number): Complex {
   let inside = conductor.holeRadius;
   let surface: Complex | null = null;
   for (const layer of conductor.layers) {
     surface = throughLayer(layer.metal, inside, layer.outerRadius, surface, angularFrequency);
     inside = layer.outerRadius;
   }
-  return scale(surface ?? zero, conductor.resistanceFactor / (2 * Math.PI * inside));
+  return scale(surface ?? zero, 1 / (2 * Math.PI * inside));
+}
+
+/** Ohm/m: of all strands with their longer way where they are known, else of the layers times the resistance factor. */
+function directResistance({ layers, holeRadius, strands, resistanceFactor }: RoundConductor): number {
+  if (strands === undefined) return resistanceFactor / directConductance(layers, holeRadius);
+  const bundle = layers.at(-1)!.outerRadius;
+  const radius = strands.diameter / 2;
+  // The coatings of the bundle's surface cover every strand.
+  const strand = layers
+    .map(({ metal, outerRadius }) => ({ metal, outerRadius: outerRadius - bundle + radius }))
+    .filter((layer) => layer.outerRadius > 0);
+  // Half of the strands' area lies beyond 0.7 of the bundle's radius.
+  const way =
+    strands.turn === undefined ? 1 : Math.hypot(1, (2 * Math.PI * Math.SQRT1_2 * (bundle - radius)) / strands.turn);
+  return way / (strands.count * directConductance(strand, 0));
 }
 
 /** Siemens times metre: conductivity times cross-section, summed over the layers. */
-function directConductance(conductor: RoundConductor): number {
-  let inside = conductor.holeRadius;
+function directConductance(layers: RoundConductor["layers"], holeRadius: number): number {
+  let inside = holeRadius;
   let sum = 0;
-  for (const layer of conductor.layers) {
+  for (const layer of layers) {
     sum += layer.metal.conductivity * Math.PI * (layer.outerRadius ** 2 - inside ** 2);
     inside = layer.outerRadius;
   }
