@@ -28,7 +28,8 @@ const study = (outerSize: number, breakdown: number): StudyInput => ({
   breakdown,
   inner: copper,
   outer: copper,
-  outerSize,
+  shape: "coaxial",
+  held: { by: "size", size: outerSize },
   frequency: 1e8,
 });
 

@@ -1,17 +1,18 @@
-/** What the impedance of a line decides: three measures, their optima, and how 50 and 75 ohm stand in them. */
+/** What the impedance of a line decides: its measures, their optima, and how the impedances in use stand in them. */
+import type { Answer } from "@feedpath/engine";
 import type { Role } from "../kit/figure";
 import { fixedText, withUnit } from "../kit/numberText";
 
 export interface Measure {
   readonly column: string;
-  /** Name of the value that holds its optimum, ohm. */
-  readonly optimum: string;
+  /** Name of the value that holds its optimum, ohm; null for what has none. */
+  readonly optimum: string | null;
   readonly panelName: string;
   readonly label: string;
   /** Words of the optimum: "most power". */
   readonly best: string;
-  /** Start of the names of the values that tell where 50 and 75 ohm stand, percent. */
-  readonly standing: string;
+  /** Start of the names of the values that tell where impedances in use stand, percent; null for none. */
+  readonly standing: string | null;
   /** From full to short. */
   readonly standingText: (percent: number) => readonly [string, string];
   readonly role: Role;
@@ -20,8 +21,12 @@ export interface Measure {
   readonly upTo: number | null;
 }
 
-/** Impedances in use: where they stand, and what they give away. Ohm. */
-export const standards = [50, 75];
+/** Impedances in use that the answer has compared, ohm, in rising order. */
+export const standardsOf = (answer: Answer): number[] =>
+  Object.keys(answer.values)
+    .flatMap((name) => /^extraAttenuationAt(\d+)$/.exec(name)?.[1] ?? [])
+    .map(Number)
+    .sort((a, b) => a - b);
 
 export const shareText = (percent: number): string => withUnit(fixedText(percent, 0), "%");
 export const extraText = (percent: number): string => withUnit(fixedText(percent, percent < 9.95 ? 1 : 0), "%");
@@ -54,6 +59,18 @@ export const measures: readonly Measure[] = [
     upTo: null,
   },
   {
+    column: "meanPower",
+    optimum: "heatOptimum",
+    panelName: "mean power before it is too warm",
+    label: "mean power",
+    best: "most mean power",
+    standing: "meanPowerShareAt",
+    standingText: ofTheMost,
+    role: "heat",
+    labelRole: "heatInk",
+    upTo: null,
+  },
+  {
     column: "attenuation",
     optimum: "attenuationOptimumAtFrequency",
     panelName: "attenuation, dB per 100 m",
@@ -63,6 +80,18 @@ export const measures: readonly Measure[] = [
     standingText: overTheLeast,
     role: "heat",
     labelRole: "heatInk",
+    upTo: 4,
+  },
+  {
+    column: "weight",
+    optimum: null,
+    panelName: "weight, kg per 100 m",
+    label: "weight",
+    best: "",
+    standing: null,
+    standingText: ofTheMost,
+    role: "ink",
+    labelRole: "ink",
     upTo: 4,
   },
 ];

@@ -1,11 +1,11 @@
 /** Why lines have the impedance they have: what each optimum asks for, and what lies between. */
 import type { Answer, Table } from "@feedpath/engine";
-import { numbersOf, optionalNumber, requiredColumn, requiredNumber, requiredTable } from "../kit/answerValues";
+import { numbersOf, optionalNumber, requiredColumn, requiredTable } from "../kit/answerValues";
 import type { Figure } from "../kit/figure";
 import { significantText } from "../kit/numberText";
 import { drawChart } from "./chart";
 import type { ChartOptions, Panel, Ring, Vertical } from "./chartTypes";
-import { extraText, headroom, type Measure, measures, ohmText, shareText, standards } from "./compromiseMeasures";
+import { extraText, headroom, type Measure, measures, ohmText, shareText, standardsOf } from "./compromiseMeasures";
 import { roundSpan } from "./panelFrame";
 import { allNumbers, bandsNote, figureTable, valueAt } from "./tableValues";
 
@@ -22,7 +22,7 @@ function panelOf(answer: Answer, table: Table, measure: Measure): Panel {
   const most =
     measure.upTo === null ? Math.max(...numbers) : Math.min(Math.max(...numbers), measure.upTo * Math.min(...numbers));
   const prefix = prefixOf(unit, most);
-  const at = optionalNumber(answer, measure.optimum);
+  const at = measure.optimum === null ? null : optionalNumber(answer, measure.optimum);
   const value = at === null ? null : valueAt(table, measure.column, at);
   const named = unit === "V" || unit === "W" ? `${measure.panelName}, ${prefix.unit}` : measure.panelName;
   return {
@@ -51,8 +51,8 @@ function panelOf(answer: Answer, table: Table, measure: Measure): Panel {
 
 /** A dot where each impedance in use crosses the curve: its share of the most, or what it adds to the least. */
 function standingRings(answer: Answer, table: Table, measure: Measure, factor: number): Ring[] {
-  return standards.flatMap((at): Ring[] => {
-    const percent = optionalNumber(answer, `${measure.standing}${at}`);
+  return standardsOf(answer).flatMap((at): Ring[] => {
+    const percent = measure.standing === null ? null : optionalNumber(answer, `${measure.standing}${at}`);
     const value = valueAt(table, measure.column, at);
     if (percent === null || value === null) return [];
     const [text, short] = measure.standingText(percent);
@@ -65,35 +65,55 @@ function verticals(answer: Answer): Vertical[] {
   return [
     ...(geometric === null ? [] : [{ at: geometric, text: `geometric mean ${ohmText(geometric)}`, main: true }]),
     ...(arithmetic === null ? [] : [{ at: arithmetic, text: `arithmetic mean ${ohmText(arithmetic)}`, main: false }]),
-    ...standards.map((at) => ({ at, text: ohmText(at), main: false, quiet: true })),
+    ...standardsOf(answer).map((at) => ({ at, text: ohmText(at), main: false, quiet: true })),
   ];
 }
 
+/** The measures this answer has worked out. */
+const measured = (table: Table): readonly Measure[] => measures.filter(({ column }) => column in table.columns);
+
+const numberOf = (answer: Answer, name: string | null): number | null =>
+  name === null ? null : optionalNumber(answer, name);
+
 function sentenceOf(answer: Answer): string {
-  const [power, loss] = ["powerOptimum", "attenuationOptimumAtFrequency"].map((name) => requiredNumber(answer, name));
+  const [power, loss] = ["powerOptimum", "attenuationOptimumAtFrequency"].map((name) => optionalNumber(answer, name));
+  if (typeof loss !== "number") return "No impedance is best in everything";
+  if (typeof power !== "number") return `Least loss is at ${ohmText(loss)}`;
   const between = optionalNumber(answer, "geometricMean");
   const middle = between === null ? "" : `; ${ohmText(between)} lies between`;
-  return `Most power fits at ${ohmText(power!)}, least loss is at ${ohmText(loss!)}${middle}`;
+  return `Most power fits at ${ohmText(power)}, least loss is at ${ohmText(loss)}${middle}`;
 }
 
 function standingSentence(answer: Answer, at: number): string {
-  const [power, voltage, extra] = measures.map(({ standing }) => optionalNumber(answer, `${standing}${at}`));
+  const [power, voltage, extra] = ["peakPowerShareAt", "peakVoltageShareAt", "extraAttenuationAt"].map((name) =>
+    optionalNumber(answer, `${name}${at}`),
+  );
   if (typeof power !== "number" || typeof voltage !== "number" || typeof extra !== "number") return "";
   return ` ${ohmText(at)} holds ${shareText(power)} of the most power and ${shareText(voltage)} of the most voltage, and its attenuation is ${extraText(extra)} over the least.`;
 }
 
 function describe(answer: Answer, table: Table): string {
-  const each = measures.map(({ best, optimum, column }) => {
-    const at = optionalNumber(answer, optimum);
+  const each = measured(table).map(({ best, optimum, column }) => {
+    const at = numberOf(answer, optimum);
     const value = at === null ? null : valueAt(table, column, at);
     const { unit } = requiredColumn(table, column);
     return at === null || value === null
       ? ""
       : ` ${best.charAt(0).toUpperCase()}${best.slice(1)} at ${ohmText(at)}: ${significantText(value, 3)} ${unit}.`;
   });
-  const standing = standards.map((at) => standingSentence(answer, at));
-  return `Three panels over the characteristic impedance of a line of one size and dielectric.${each.join("")}${standing.join("")}`;
+  const standing = standardsOf(answer).map((at) => standingSentence(answer, at));
+  const held =
+    answer.parameters.held === "weight" || answer.parameters.held === "cost" ? answer.parameters.held : "size";
+  return `Panels over the characteristic impedance of a line of one ${held} and dielectric.${each.join("")}${standing.join("")}`;
 }
+
+const columnWords: Readonly<Record<string, string>> = {
+  attenuation: "attenuation",
+  peakVoltage: "peak voltage",
+  peakPower: "peak power",
+  meanPower: "mean power",
+  weight: "weight",
+};
 
 /** Figure of the answer to `why`. Impedances in ohm. */
 export function impedanceCompromise(answer: Answer, options: ChartOptions): Figure {
@@ -101,7 +121,7 @@ export function impedanceCompromise(answer: Answer, options: ChartOptions): Figu
   const drawn = drawChart({
     ...options,
     axis: { values: numbersOf(table, "characteristicImpedance"), name: "characteristic impedance, Ω" },
-    panels: measures.map((measure) => panelOf(answer, table, measure)),
+    panels: measured(table).map((measure) => panelOf(answer, table, measure)),
     verticals: verticals(answer),
     note: bandsNote(answer, table),
   });
@@ -115,9 +135,7 @@ export function impedanceCompromise(answer: Answer, options: ChartOptions): Figu
     description: describe(answer, table),
     table: figureTable(table, "What the characteristic impedance decides", {
       characteristicImpedance: "characteristic impedance",
-      attenuation: "attenuation",
-      peakVoltage: "peak voltage",
-      peakPower: "peak power",
+      ...Object.fromEntries(Object.entries(columnWords).filter(([name]) => name in table.columns)),
     }),
   };
 }

@@ -42,6 +42,8 @@ export interface ParameterDefinition {
   /** Valid range in SI units, inclusive; spans apply it to both ends. */
   readonly least: number;
   readonly most: number;
+  /** Shown as a slider too, between these SI values, in equal steps of the value or of its logarithm. */
+  readonly slider?: { readonly from: number; readonly to: number; readonly scale: "linear" | "log" };
   /** Where the value comes from when it is not given, for people. */
   readonly otherwise: string;
 }

@@ -134,7 +134,6 @@ describe("why", () => {
     const explained = new Set(answer.working.flatMap((step) => step.explains));
     expect(Object.keys(answer.values).filter((name) => !explained.has(name))).toEqual([]);
     expect(JSON.stringify(answer)).not.toMatch(/null,null|NaN|Infinity/);
-    expect(answer.figures.map((f) => f.name)).toEqual(["impedanceCompromise"]);
   });
 
   it("has curves whose best values are one and nowhere passed", () => {
@@ -150,6 +149,36 @@ describe("why", () => {
     expect("refused" in refused ? refused.refused.wouldMakeItAnswerable : "").toMatch(/air, polyethylene/);
     expect("refused" in asked({ parts: [], end }, { outerSize: 2 })).toBe(true);
     expect("refused" in asked({ parts: [], end }, { band: "12 m" })).toBe(true);
+  });
+
+  it("studies a pair of one spacing with the impedances pairs have", () => {
+    const answer = answered({ parts: [], end }, { shape: "pair" });
+    expect(answer.headline).toMatch(/^An open pair warms least at 17\d(\.\d)? Ω; 300 Ω adds/);
+    expect(value(answer, "extraAttenuationAt600")).toBeGreaterThan(value(answer, "extraAttenuationAt300"));
+    expect(answer.assumptions.map((a) => a.value)).toEqual(expect.arrayContaining(["150 mm", "air"]));
+    expect(answer.mistakenIdea?.refutation).toMatch(/thinner wires/);
+    expect(JSON.stringify(answer)).not.toMatch(/NaN|undefined/);
+  });
+
+  it("holds weight or cost, and says what it took for them", () => {
+    const [size, weight] = ["size", "weight"].map((held) =>
+      value(answered({ parts: [], end }, { held }), "attenuationOptimumAtFrequency"),
+    );
+    expect(weight).toBeGreaterThan(size!);
+    const cost = answered({ parts: [], end }, { held: "cost" });
+    expect(cost.assumptions.map((a) => a.name)).toContain("price of a kilogram of metal over one of insulation");
+    expect(cost.values.attenuationOptimum).toMatchObject({ value: null });
+    expect("refused" in asked({ parts: [], end }, { shape: "pair", held: "weight" })).toBe(true);
+  });
+
+  it("follows the two sliders: permittivity and size", () => {
+    const at = (permittivity: number) =>
+      value(answered({ parts: [], end }, { dielectric: "PTFE", permittivity }), "attenuationOptimum");
+    expect(at(1) / at(4)).toBeCloseTo(2, 9);
+    const power = (outerSize: number) => value(answered({ parts: [], end }, { outerSize }), "greatestPeakPower");
+    expect(power(0.02) / power(0.01)).toBeCloseTo(4, 6);
+    const mean = (outerSize: number) => value(answered({ parts: [], end }, { outerSize }), "greatestMeanPower");
+    expect(mean(0.02)).toBeGreaterThan(2 * mean(0.01));
   });
 
   it("warns where a second mode may live", () => {

@@ -1,7 +1,8 @@
-/** Why this impedance? What a coaxial line of one size gains and gives away at every impedance. */
+/** Why this impedance? What a line of one size, weight or cost gains and gives away at every impedance. */
 import type { Answer, Refusal } from "../../answer/answer";
-import { impedanceOfRatio } from "../../lines/impedanceStudy";
-import { speedOfLight } from "../../numerics/vacuum";
+import { impedanceOfRatio } from "../../lines/study/coaxialRatios";
+import { studiedLine } from "../../lines/study/studyPoint";
+import { coaxialCutOff } from "../../lines/te11";
 import { withPrefix } from "../../quantity/format";
 import type { Station } from "../../station/station";
 import { sentence } from "../../words/phrases";
@@ -10,8 +11,10 @@ import { bandOf } from "../common/bandOf";
 import { provenanceOf } from "../common/provenanceOf";
 import type { Context, Parameters, Progress, Question } from "../common/question";
 import { refusal } from "../common/refusal";
-import { type WhyInput, whyInput, whyParameters } from "./parameters";
-import { type WhyResult, whyResult, whyTable, whyValues } from "./result";
+import { type WhyInput, whyInput } from "./input";
+import { whyParameters } from "./parameters";
+import { type WhyResult, whyResult } from "./result";
+import { meansOf, whyTable, whyValues } from "./tables";
 import { whyWorking } from "./working";
 
 function* run(station: Station, parameters: Parameters, context: Context): Generator<Progress, Answer | Refusal> {
@@ -30,7 +33,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
     station: station.title,
     band: band.name,
     frequency,
-    parameters: { dielectric: input.study.dielectric.name, outerSize: input.study.outerSize, frequency },
+    parameters: askedWith(result, frequency),
     headline: sentence(words.whyHeadline(facts)),
     headlinePhrases: words.whyHeadline(facts),
     verdict: null,
@@ -48,10 +51,10 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
     assumptions: [...input.assumed, ...assumedValues(input)],
     uncertainties: [],
     readings: [],
-    cautions: [...words.whyCautions(facts), ...nextMode(input)],
-    notCovered: words.whyNotCovered,
+    cautions: [...words.whyCautions(facts), ...nextMode(result)],
+    notCovered: words.whyNotCovered(facts),
     working: whyWorking(result),
-    figures: [words.whyFigure(facts)],
+    figures: [],
     drawing: null,
     provenance: provenanceOf(context, null, methods),
   };
@@ -64,26 +67,46 @@ const methods = [
   },
   {
     name: "optima",
-    says: "stationary points solved to rounding; least attenuation at the frequency by golden section",
+    says: "stationary points solved to rounding; where weight or cost is held, and at the frequency, by golden section",
+  },
+  {
+    name: "heat",
+    says: "steady flow through the insulation, free convection and radiation in still air, conductors at their warmest",
   },
 ];
 
-function factsOf({ input, attenuation, least, voltage, power, standards, ...means }: WhyResult): words.WhyFacts {
-  const [at50, at75] = standards;
-  if (!(at50 && at75)) throw new Error("why: expected 50 and 75 ohm among the standards");
+function askedWith({ input }: WhyResult, frequency: number): Answer["parameters"] {
+  const { shape, dielectric, held, inner, outer } = input.study;
   return {
-    dielectric: input.study.dielectric.name,
-    attenuationOptimum: least.impedance,
-    optimumInAir: impedanceOfRatio(attenuation.ratio, 1),
-    voltageOptimum: voltage.impedance,
-    powerOptimum: power.impedance,
-    arithmeticMean: means.arithmeticMean,
-    geometricMean: means.geometricMean,
-    at50,
-    at75,
-    breakdown: input.study.breakdown,
-    frequency: input.study.frequency,
-    outerSize: input.study.outerSize,
+    shape,
+    dielectric: dielectric.name,
+    permittivity: dielectric.permittivity,
+    outerSize: held.by === "size" ? held.size : null,
+    held: held.by,
+    inner: inner.name,
+    outer: outer.name,
+    frequency,
+  };
+}
+
+function factsOf(result: WhyResult): words.WhyFacts {
+  const { input, optima, limit, standards } = result;
+  const { study } = input;
+  const at = (name: keyof WhyResult["optima"]): number | null => optima[name]?.point.impedance ?? null;
+  return {
+    shape: study.shape,
+    dielectric: study.dielectric.name,
+    held: study.held.by,
+    attenuationOptimum: at("attenuation"),
+    voltageOptimum: at("voltage"),
+    powerOptimum: at("power"),
+    heatOptimum: at("heat"),
+    flat: optima.attenuation?.flat ?? null,
+    optimumInAir: limit === null || study.shape === "pair" ? null : impedanceOfRatio(limit.ratio, 1),
+    means: meansOf(result),
+    standards,
+    breakdown: study.breakdown,
+    frequency: study.frequency,
   };
 }
 
@@ -103,12 +126,16 @@ const assumedValues = ({ study, breakdownSource }: WhyInput): Answer["assumption
   },
 ];
 
-/** The usual estimate of the cut-off of the next mode, for the thickest inner conductor of the curves. */
-function nextMode({ study }: WhyInput): string[] {
-  const cutOff = speedOfLight / (Math.PI * study.outerSize * Math.sqrt(study.dielectric.permittivity));
-  if (study.frequency < cutOff) return [];
+/** The next mode begins lowest with a thick inner conductor; told where the frequency is above that of one a fifth thinner than the outer. */
+function nextMode({ input, optima }: WhyResult): string[] {
+  const size = optima.attenuation?.point.outerSize;
+  if (size === undefined) return [];
+  const line = studiedLine(input.study, size / 1.2, size);
+  if (line.kind !== "coaxial") return [];
+  const cutOff = coaxialCutOff(line).frequency;
+  if (input.study.frequency < cutOff) return [];
   return [
-    `At ${withPrefix(study.frequency, "Hz")} a line this thick may carry a second mode (from about ${withPrefix(cutOff, "Hz")} on): the curves hold for the first one only.`,
+    `At ${withPrefix(input.study.frequency, "Hz")} a line this thick may carry a second mode (from about ${withPrefix(cutOff, "Hz")} on): the curves hold for the first one only.`,
   ];
 }
 
@@ -116,7 +143,7 @@ export const why: Question = {
   id: "why",
   asked: "Why this impedance?",
   group: "Why is it so?",
-  about: "Attenuation, voltage and power of a coaxial line against its impedance, and where 50 and 75 Ω stand.",
+  about: "Attenuation, voltage, power and weight of a line against its impedance, and where those in use stand.",
   parameters: whyParameters,
   run,
 };

@@ -1,16 +1,24 @@
 import { describe, expect, it } from "vitest";
 import {
   conductorLoss,
-  impedanceOfLeastAttenuation,
   impedanceOfRatio,
   ratioOfGreatestPower,
   ratioOfGreatestVoltage,
   ratioOfImpedance,
   ratioOfLeastLoss,
-  type StudyInput,
-  studyPoint,
   surfaceRatio,
-} from "./impedanceStudy";
+} from "./coaxialRatios";
+import { flatSpan, impedanceOfLeast } from "./optima";
+import {
+  impedanceOfPair,
+  pairConductorLoss,
+  pairFieldFactor,
+  pairOfGreatestPower,
+  pairOfGreatestVoltage,
+  pairOfLeastLoss,
+  ratioOfPair,
+} from "./pairRatios";
+import { amountOf, type StudyInput, studyPoint } from "./studyPoint";
 
 const copper = { name: "copper", conductivity: 58e6, permeability: 1 };
 const aluminium = { name: "aluminium", conductivity: 35.38e6, permeability: 1 };
@@ -19,9 +27,11 @@ const study: StudyInput = {
   breakdown: 3e6,
   inner: copper,
   outer: copper,
-  outerSize: 10e-3,
+  shape: "coaxial",
+  held: { by: "size", size: 10e-3 },
   frequency: 1e9,
 };
+const leastLoss = (input: StudyInput): number => impedanceOfLeast(input, (p) => p.attenuation) ?? Number.NaN;
 const atOptimum = (r: number, permittivity: number) => impedanceOfRatio(ratioOfLeastLoss(r), permittivity);
 
 describe("impedance study", () => {
@@ -64,22 +74,69 @@ describe("impedance study", () => {
     [7.25, 50, 155157.192706788, 3938.99978048728],
   ])("reaches 3 MV/m in %f mm and %f ohm at the published power and voltage", (size, impedance, power, voltage) => {
     // Source: P = pi E^2 a^2 ln(b/a)/eta0 by mpmath.
-    const found = studyPoint({ ...study, outerSize: size / 1e3 }, impedance);
+    const found = studyPoint({ ...study, held: { by: "size", size: size / 1e3 } }, impedance);
     expect(found.peakPower / power).toBeCloseTo(1, 9);
     expect(found.peakVoltage / voltage).toBeCloseTo(1, 9);
   });
 
   it("has its exact optimum where the stationary equation puts it once the skin depth is small, and moves it when not", () => {
-    expect(Math.abs(impedanceOfLeastAttenuation({ ...study, frequency: 1e13 }) - atOptimum(1, 1))).toBeLessThan(0.05);
+    expect(Math.abs(leastLoss({ ...study, frequency: 1e13 }) - atOptimum(1, 1))).toBeLessThan(0.05);
     const slow = { ...study, frequency: 1e5 };
-    const found = impedanceOfLeastAttenuation(slow);
+    const found = leastLoss(slow);
     const at = (z: number) => studyPoint(slow, z).attenuation;
     expect(at(found)).toBeLessThan(at(found * 1.01));
     expect(at(found)).toBeLessThan(at(found * 0.99));
     expect(Math.abs(found - atOptimum(1, 1))).toBeGreaterThan(0.5);
   });
 
+  it("knows how flat its optimum is: a tenth more loss at both ends of the span", () => {
+    const best = leastLoss(study);
+    const { from, to } = flatSpan(study, (p) => p.attenuation, best, 0.1);
+    const least = studyPoint(study, best).attenuation;
+    for (const z of [from, to]) expect(studyPoint(study, z).attenuation / least).toBeCloseTo(1.1, 5);
+    expect([from < best, to > best]).toEqual([true, true]);
+  });
+
+  it("holds weight or cost instead of size", () => {
+    const stuff = { inner: 8940, outer: 8940, dielectric: 920, wall: 2e-4 };
+    const held = { ...study, held: { by: "weight" as const, perMetre: 0.1, stuff } };
+    for (const z of [30, 50, 93]) {
+      const { innerSize, outerSize } = studyPoint(held, z);
+      expect(amountOf("coaxial", stuff, innerSize, outerSize)).toBeCloseTo(0.1, 12);
+    }
+    // Of one weight a thin inner conductor leaves more for the outer one: least loss lies above that of one size.
+    expect(leastLoss(held)).toBeGreaterThan(leastLoss(study));
+    expect(() => studyPoint({ ...held, held: { ...held.held, perMetre: 1e-4 } }, 50)).toThrow(/outer conductor alone/);
+  });
+
   it("refuses conductors without a least loss", () => {
     expect(() => ratioOfLeastLoss(Number.NaN)).toThrow(/expected a finite number/);
+  });
+});
+
+describe("pairs of one spacing", () => {
+  const pair: StudyInput = { ...study, shape: "pair", held: { by: "size", size: 0.15 } };
+  // x and Z0 in air. Source: stationary points by mpmath, with the slope taken numerically.
+  it.each([
+    ["loss", pairOfLeastLoss(), 2.27588399851409, 175.477576714364],
+    ["voltage", pairOfGreatestVoltage(), 2.92547639812249, 208.178703665528],
+    ["power", pairOfGreatestPower(), 2.14540531994319, 167.537299242317],
+  ])("have their best %s where the slope is zero", (_, found, ratio, impedance) => {
+    expect(found / ratio).toBeCloseTo(1, 9);
+    expect(impedanceOfPair(found, 1) / impedance).toBeCloseTo(1, 9);
+    expect(ratioOfPair(impedance, 1) / ratio).toBeCloseTo(1, 9);
+  });
+
+  it("agree with the exact line in the limit of small skin depth", () => {
+    const at = impedanceOfPair(pairOfLeastLoss(), 1);
+    expect(Math.abs(leastLoss({ ...pair, frequency: 1e11 }) / at - 1)).toBeLessThan(1e-3);
+    const [a, b] = [300, 600].map((z) => studyPoint({ ...pair, frequency: 1e11 }, z));
+    const closed = pairConductorLoss(a!.ratio) / pairConductorLoss(b!.ratio);
+    expect(Math.abs(a!.attenuation / b!.attenuation / closed - 1)).toBeLessThan(1e-3);
+  });
+
+  it("have the field of two line charges where the wires face", () => {
+    // 2 mm wires 6 mm apart at 1 V: by mpmath.
+    expect(pairFieldFactor(3) / 2e-3 / 401.139080862239).toBeCloseTo(1, 9);
   });
 });
