@@ -1,7 +1,7 @@
 /** Every public name of the package. */
 export { catalogueVersion } from "./catalogue/catalogueVersion";
-export type { CatalogueLine } from "./catalogue/lines";
-export { findLine, lineCatalogue } from "./catalogue/lines";
+export type { CatalogueLine, LineFamily, LineSource, SourcedValue } from "./catalogue/lines";
+export { findLine, lineCatalogue, lineFamilies } from "./catalogue/lines";
 export type { DecodedText } from "./reading/decodeBytes";
 export { decodeStationBytes } from "./reading/decodeBytes";
 export type { ReadOptions, ReadResult } from "./readStation";
