@@ -1,0 +1,183 @@
+/** Tables of what else could be done: lengths, transformers of line, two lines side by side, a switch, more power. */
+import type { Column, Table } from "../../answer/answer";
+import type { Findings } from "./findings";
+import { worstOf } from "./study";
+import { bandName, column, counted } from "./tables";
+
+export const alternativeTables = (found: Findings): Table[] => [
+  ...lengthTables(found),
+  ...endsTable(found),
+  ...twinTable(found),
+  ...arrangementTable(found),
+  powerTable(found),
+];
+
+function lengthTables({ lengths }: Findings): Table[] {
+  if (!lengths) return [];
+  const { points, halfWaves } = lengths;
+  const length: Table = {
+    name: "lineLength",
+    axis: "length",
+    columns: {
+      length: column(
+        "m",
+        points.map((p) => p.length),
+      ),
+      wattsIntoAntenna: column(
+        "W",
+        points.map((p) => p.watts),
+      ),
+      swrSeen: column(
+        "1",
+        points.map((p) => p.swr),
+      ),
+      resistanceSeen: column(
+        "ohm",
+        points.map((p) => p.seen.re),
+      ),
+      reactanceSeen: column(
+        "ohm",
+        points.map((p) => p.seen.im),
+      ),
+    },
+  };
+  const of = (unit: string, value: (h: (typeof halfWaves)[number]) => number): Column =>
+    column(unit, halfWaves.map(value));
+  const waves: Table = {
+    name: "halfWaves",
+    axis: "halfWave",
+    labels: halfWaves.map((h) => `${h.multiple} × λ/2, ${bandName(h.band.name, h.band.frequency.value)}`),
+    columns: {
+      halfWave: counted(halfWaves.length),
+      length: { ...of("m", (h) => h.length), low: halfWaves.map((h) => h.low), high: halfWaves.map((h) => h.high) },
+      shortestLength: of("m", (h) => h.low),
+      longestLength: of("m", (h) => h.high),
+      swrSeen: of("1", (h) => h.swr),
+      wattsIntoAntenna: of("W", (h) => h.watts),
+      multiple: of("1", (h) => h.multiple),
+      frequency: of("MHz", (h) => h.band.frequency.value / 1e6),
+    },
+  };
+  return halfWaves.length > 0 ? [length, waves] : [length];
+}
+
+/** m of line in the sections at both ends together. */
+const added = (sections: readonly { readonly length: number }[]): number =>
+  2 * sections.reduce((sum, s) => sum + s.length, 0);
+
+function endsTable({ ends, study }: Findings): Table[] {
+  if (ends.length === 0) return [];
+  const all = ends.flatMap((one) => one.rows.map((row, i) => ({ one, row, band: study.bands[i]! })));
+  const of = (unit: string, value: (entry: (typeof all)[number]) => number | null): Column =>
+    column(unit, all.map(value));
+  return [
+    {
+      name: "matchedEnds",
+      axis: "row",
+      labels: all.map(({ one, band }) => `${one.ends}, ${bandName(band.name, band.frequency.value)}`),
+      columns: {
+        row: counted(all.length),
+        wattsIntoAntenna: of("W", ({ row }) => row?.watts ?? null),
+        lossAtLoad: of("dB", ({ row }) => row?.loss ?? null),
+        swrSeen: of("1", ({ row }) => row?.swrSeen ?? null),
+        widthFrom: of("MHz", ({ one }) => (one.width?.from ? one.width.from / 1e6 : null)),
+        widthTo: of("MHz", ({ one }) => (one.width?.to ? one.width.to / 1e6 : null)),
+        addedLength: of("m", ({ one }) => added(one.sections)),
+        firstSection: of("m", ({ one }) => one.sections[0]?.length ?? null),
+        firstImpedance: of("ohm", ({ one }) => one.sections[0]?.impedance ?? null),
+        secondSection: of("m", ({ one }) => one.sections[1]?.length ?? null),
+        secondImpedance: of("ohm", ({ one }) => one.sections[1]?.impedance ?? null),
+        frequency: of("MHz", ({ band }) => band.frequency.value / 1e6),
+      },
+    },
+  ];
+}
+
+function twinTable({ twins }: Findings): Table[] {
+  if (twins.length === 0) return [];
+  return [
+    {
+      name: "sideBySide",
+      axis: "pair",
+      labels: twins.map((t) => `two ${t.name}`),
+      columns: {
+        pair: counted(twins.length),
+        impedance: column(
+          "ohm",
+          twins.map((t) => t.impedance),
+        ),
+        matchedLoss: column(
+          "dB",
+          twins.map((t) => t.matched),
+        ),
+        lossAtLoad: column(
+          "dB",
+          twins.map((t) => t.loss),
+        ),
+        wattsIntoAntenna: column(
+          "W",
+          twins.map((t) => t.watts),
+        ),
+        swrSeen: column(
+          "1",
+          twins.map((t) => t.swrSeen),
+        ),
+      },
+    },
+  ];
+}
+
+function arrangementTable({ arrangements, study, money }: Findings): Table[] {
+  const all = arrangements.flatMap((one) => study.bands.map((band, i) => ({ one, band, watts: one.watts[i] ?? null })));
+  if (all.length === 0) return [];
+  return [
+    {
+      name: "oneOrSeveral",
+      axis: "row",
+      labels: all.map(({ one, band }) => `${one.says}, ${bandName(band.name, band.frequency.value)}`),
+      columns: {
+        row: counted(all.length),
+        wattsIntoAntenna: column(
+          "W",
+          all.map((a) => a.watts),
+        ),
+        metresOfLine: column(
+          "m",
+          all.map((a) => a.one.metres),
+        ),
+        price: column(
+          money ?? "1",
+          all.map((a) => a.one.price),
+        ),
+        frequency: column(
+          "MHz",
+          all.map((a) => a.band.frequency.value / 1e6),
+        ),
+      },
+    },
+  ];
+}
+
+/** dB of twice the power. */
+export const doubled = 10 * Math.log10(2);
+
+/** Twice the power against the proposed line and the best of the list, in the band where the present line brings least. */
+function powerTable({ proposal, ranked, study, money }: Findings): Table {
+  const at = worstOf(study.present);
+  const best = ranked.reduce((a, b) => (b.rows[at]!.watts > a.rows[at]!.watts ? b : a));
+  const lines = [...new Set([proposal ?? best, best])].filter((one) => !one.candidate.present);
+  const watts = [2 * study.present.rows[at]!.watts, ...lines.map((one) => one.rows[at]!.watts)];
+  return {
+    name: "powerOrLine",
+    axis: "choice",
+    labels: ["twice the power", ...lines.map((one) => one.candidate.entry.designation)],
+    columns: {
+      choice: counted(watts.length),
+      wattsIntoAntenna: column("W", watts),
+      gainedSending: column("dB", [doubled, ...lines.map((one) => one.run.gained)]),
+      sUnitsSending: column("1", [doubled / 6, ...lines.map((one) => one.run.gained / 6)]),
+      strongerReceived: column("dB", [0, ...lines.map((one) => one.run.gained)]),
+      price: column(money ?? "1", [null, ...lines.map((one) => one.run.price)]),
+    },
+  };
+}

@@ -1,0 +1,99 @@
+/** Everything `line` finds for a station, and the facts its sentences are made of. */
+import type { Verdict } from "../../answer/answer";
+import type { ByLength, LineFacts, LineInPath } from "../../words/line";
+import { troubleFrom, worthBuying } from "../../words/line";
+import type { Worked } from "../common/worked";
+import type { Bench } from "./bandRow";
+import type { LengthStudy } from "./lengths";
+import type { MatchedEnds } from "./matchedEnds";
+import type { Arrangement } from "./oneOrSeveral";
+import type { Matters, Ranked } from "./ranking";
+import type { Study } from "./study";
+import { worstOf } from "./study";
+import type { Twin } from "./twins";
+
+export interface Findings {
+  readonly worked: Worked;
+  readonly bench: Bench;
+  readonly study: Study;
+  readonly ranked: readonly Ranked[];
+  readonly matters: Matters;
+  readonly swrBelow: number;
+  readonly money: string | null;
+  readonly proposal: Ranked | null;
+  readonly cheap: Ranked | null;
+  readonly lengths: LengthStudy | null;
+  readonly ends: readonly MatchedEnds[];
+  readonly twins: readonly Twin[];
+  readonly arrangements: readonly Arrangement[];
+}
+
+/** A candidate in the band where the present line brings least. */
+export function inPath(study: Study, { candidate, rows, run }: Ranked): LineInPath {
+  const row = rows[worstOf(study.present)]!;
+  return {
+    name: candidate.entry.designation,
+    watts: row.watts,
+    loss: row.loss,
+    added: row.added,
+    swrSeen: row.swrSeen,
+    gained: run.gained,
+    voltageShare: run.voltageShare,
+    weight: run.weight,
+    bendRadius: run.bendRadius,
+    price: run.price,
+  };
+}
+
+export const presentOf = (ranked: readonly Ranked[]): Ranked => ranked.find((one) => one.candidate.present)!;
+
+export function lineFacts(found: Findings): LineFacts {
+  const { study, ranked, bench } = found;
+  const told = (one: Ranked | null | undefined): LineInPath | null => (one ? inPath(study, one) : null);
+  const present = inPath(study, presentOf(ranked));
+  const proposal = told(found.proposal);
+  const worst = worstOf(study.present);
+  const row = study.present.rows[worst]!;
+  const converted = ranked.filter((one) => one.candidate.standing === "converted");
+  const best = [...converted].sort((a, b) => b.run.gained - a.run.gained)[0];
+  return {
+    verdict: verdictOf(proposal?.gained ?? 0, present.voltageShare),
+    matters: found.matters,
+    first: inPath(study, ranked[0]!),
+    present,
+    proposal,
+    cheap: told(found.cheap),
+    coaxial: bench.replaced.side === "balanced" ? told(best) : null,
+    worstBand: found.worked.station.bands.length > 1 ? study.bands[worst]!.name : null,
+    delivered: row.delivered,
+    swrOnLine: row.swrOnLine,
+    behindTuner: bench.replaced.behindTuner,
+    length: bench.replaced.part.length.value,
+    money: found.money,
+    others: ranked.length - 1,
+    byLength: bench.replaced.side === "coaxial" ? byLength(found) : null,
+  };
+}
+
+function verdictOf(gained: number, voltageShare: number | null): Verdict {
+  if (gained > troubleFrom || (voltageShare ?? 0) > 1) return "trouble";
+  return gained > worthBuying ? "workable" : "good";
+}
+
+function byLength({ lengths, worked, bench }: Findings): ByLength | null {
+  if (!lengths) return null;
+  const watts = lengths.points.map((p) => p.watts);
+  return {
+    name: lengths.entry.designation,
+    low: lengths.range.low,
+    high: lengths.range.high,
+    onRatedLow: lengths.rangeOnRated.low,
+    onRatedHigh: lengths.rangeOnRated.high,
+    leastWatts: Math.min(...watts),
+    mostWatts: Math.max(...watts),
+    rated: worked.point.ratedResistance,
+    halfWave: lengths.halfWave,
+    present: lengths.entry === bench.replaced.part.line,
+    behindTuner: bench.replaced.behindTuner,
+  };
+}

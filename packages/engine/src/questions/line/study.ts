@@ -1,0 +1,111 @@
+/** Every candidate in every band of the station. */
+import { requestAt } from "../../chain/solveRequest";
+import type { DataSheetLine, LineModel } from "../../lines/lineModel";
+import type { Part } from "../../station/path";
+import type { Band } from "../../station/station";
+import type { Progress } from "../common/question";
+import { type BandRow, type Bench, bandRow } from "./bandRow";
+import type { Candidate } from "./candidates";
+import { converted, newLine } from "./swapped";
+
+export interface StudiedRow extends BandRow {
+  /** W into the antenna with the catalogue's loss of the line at its high and its low end. */
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface Studied {
+  readonly candidate: Candidate;
+  /** One for each of the study's bands. */
+  readonly rows: readonly StudiedRow[];
+}
+
+export interface Study {
+  /** Bands in which the path uses the line. */
+  readonly bands: readonly Band[];
+  readonly present: Studied;
+  /** All candidates that could be worked out in all bands, the present line among them. */
+  readonly all: readonly Studied[];
+  readonly leftOut: readonly string[];
+}
+
+/** What stands in the path with a candidate: the present line as it is, others new. */
+export function partsOf(
+  { replaced, station }: Bench,
+  { entry, present, standing, impedance }: Candidate,
+): readonly Part[] {
+  if (present) return [replaced.part];
+  const line = newLine(replaced.part, entry);
+  const transformed = standing === "converted" && replaced.side === "coaxial";
+  return transformed ? converted(line, station.transmitter.designedFor.value, impedance) : [line];
+}
+
+/** Null where the present line is used in no band that can be worked out. */
+export function* studyLines(bench: Bench, candidates: readonly Candidate[]): Generator<Progress, Study | null> {
+  const { station } = bench;
+  const ahead = station.bands.map((band) => requestAt(station, band.frequency.value));
+  yield { done: 0, of: station.bands.length, what: "bands", ahead };
+  const own = [bench.replaced.part];
+  const bands: Band[] = [];
+  for (const [i, band] of station.bands.entries()) {
+    yield { done: i, of: station.bands.length, what: "bands" };
+    if (bandRow(bench, band, own)) bands.push(band);
+  }
+  const all: Studied[] = [];
+  const leftOut: string[] = [];
+  for (const [i, candidate] of candidates.entries()) {
+    yield { done: i, of: candidates.length, what: "lines" };
+    const studied = studyOne(bench, bands, candidate);
+    if (studied) all.push(studied);
+    else leftOut.push(candidate.entry.designation);
+  }
+  const present = all.find((s) => s.candidate.present);
+  return present && bands.length > 0 ? { bands, present, all, leftOut } : null;
+}
+
+export function studyOne(bench: Bench, bands: readonly Band[], candidate: Candidate): Studied | null {
+  const rows = bands.map((band) => studiedRow(bench, band, partsOf(bench, candidate)));
+  return rows.every((row) => row !== null) ? { candidate, rows } : null;
+}
+
+function studiedRow(bench: Bench, band: Band, parts: readonly Part[]): StudiedRow | null {
+  try {
+    const row = bandRow(bench, band, parts);
+    const wattsAt = (end: "low" | "high") =>
+      bandRow(
+        bench,
+        band,
+        parts.map((part) => atEnd(part, end)),
+      )?.watts;
+    return row && { ...row, low: wattsAt("high") ?? row.watts, high: wattsAt("low") ?? row.watts };
+  } catch (error) {
+    // A frequency that a line's constants do not reach.
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
+}
+
+/** A part with the loss its line states at one end of what is known of it. */
+const atEnd = (part: Part, end: "low" | "high"): Part =>
+  part.kind === "line" ? { ...part, line: { ...part.line, model: modelAtEnd(part.line.model, end) } } : part;
+
+/** A data sheet's losses are fitted once for each object: the moved ones are kept beside it. */
+const moved = new WeakMap<DataSheetLine, Readonly<Record<"low" | "high", DataSheetLine>>>();
+
+function modelAtEnd(model: LineModel, end: "low" | "high"): LineModel {
+  if (model.kind !== "data sheet") return model;
+  const known = moved.get(model) ?? { low: lossMoved(model, "low"), high: lossMoved(model, "high") };
+  moved.set(model, known);
+  return known[end];
+}
+
+const lossMoved = (model: DataSheetLine, end: "low" | "high"): DataSheetLine => ({
+  ...model,
+  loss: model.loss.map((p) => ({ ...p, decibelsPerMetre: { ...p.decibelsPerMetre, value: p.decibelsPerMetre[end] } })),
+});
+
+/** Index of the band in which a line brings the smallest share of the rated power to the antenna. */
+export const worstOf = ({ rows }: Studied): number =>
+  rows.reduce((worst, row, i) => (row.watts < rows[worst]!.watts ? i : worst), 0);
+
+export const worstRow = (studied: Studied): StudiedRow => studied.rows[worstOf(studied)]!;

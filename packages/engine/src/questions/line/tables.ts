@@ -1,0 +1,92 @@
+/** The tables of `line`, lines in the order of what matters. What is not known is null. */
+import type { Column, Table } from "../../answer/answer";
+import { alternativeTables } from "./alternativeTables";
+import type { Standing } from "./candidates";
+import type { Findings } from "./findings";
+import type { Ranked } from "./ranking";
+import { worstOf } from "./study";
+
+export const column = (unit: string, values: readonly (number | null)[]): Column => ({
+  unit,
+  values: values.map((v) => (v !== null && Number.isFinite(v) ? v : null)),
+});
+
+export const counted = (count: number): Column =>
+  column(
+    "1",
+    Array.from({ length: count }, (_, i) => i + 1),
+  );
+
+export const bandName = (name: string, frequency: number): string =>
+  name === "" ? `${Number((frequency / 1e6).toPrecision(6))} MHz` : name;
+
+/** `standing` in the table `lines`. */
+export const standingCodes: Readonly<Record<Standing, number>> = { rated: 1, other: 2, pair: 1, converted: 3 };
+
+export const lineTables = (found: Findings): Table[] => [
+  linesTable(found),
+  bandsTable(found),
+  ...alternativeTables(found),
+];
+
+/** In the band where the present line brings least. */
+function linesTable({ ranked, study, money }: Findings): Table {
+  const at = worstOf(study.present);
+  const of = (unit: string, value: (one: Ranked) => number | null): Column => column(unit, ranked.map(value));
+  const row = (one: Ranked) => one.rows[at]!;
+  return {
+    name: "lines",
+    axis: "line",
+    labels: ranked.map((one) => one.candidate.entry.designation),
+    columns: {
+      line: counted(ranked.length),
+      wattsIntoAntenna: {
+        ...of("W", (one) => row(one).watts),
+        low: ranked.map((one) => Math.min(row(one).low, row(one).watts)),
+        high: ranked.map((one) => Math.max(row(one).high, row(one).watts)),
+      },
+      lossAtLoad: of("dB", (one) => row(one).loss),
+      swrSeen: of("1", (one) => row(one).swrSeen),
+      voltageUsed: of("%", ({ run }) => (run.voltageShare === null ? null : 100 * run.voltageShare)),
+      weight: of("kg", ({ run }) => run.weight),
+      price: of(money ?? "1", ({ run }) => run.price),
+      pricePerDecibel: of(money === null ? "1" : `${money}/dB`, ({ run }) => run.perDecibel),
+      gained: of("dB", ({ run }) => run.gained),
+      addedByMismatch: of("dB", (one) => row(one).added),
+      bendRadius: of("m", ({ run }) => run.bendRadius),
+      windArea: of("m²", ({ run }) => run.windArea),
+      jacketDiameter: of("mm", ({ run }) => (run.jacket === null ? null : 1000 * run.jacket)),
+      impedance: of("ohm", (one) => one.candidate.impedance),
+      standing: of("1", (one) => standingCodes[one.candidate.standing]),
+      present: of("1", (one) => (one.candidate.present ? 1 : 0)),
+      worstBand: of("1", (one) => worstOf(one) + 1),
+    },
+  };
+}
+
+/** Every line in every band. */
+function bandsTable({ ranked, study }: Findings): Table {
+  const all = ranked.flatMap((one, line) => one.rows.map((row, band) => ({ one, row, line, band })));
+  const of = (unit: string, value: (entry: (typeof all)[number]) => number | null): Column =>
+    column(unit, all.map(value));
+  return {
+    name: "lineBands",
+    axis: "row",
+    labels: all.map(
+      ({ one, row }) => `${one.candidate.entry.designation}, ${bandName(row.band.name, row.band.frequency.value)}`,
+    ),
+    columns: {
+      row: counted(all.length),
+      wattsIntoAntenna: of("W", ({ row }) => row.watts),
+      lossAtLoad: of("dB", ({ row }) => row.loss),
+      addedByMismatch: of("dB", ({ row }) => row.added),
+      swrSeen: of("1", ({ row }) => row.swrSeen),
+      highestVoltage: of("V", ({ row }) => row.highestVoltage),
+      swrOnLine: of("1", ({ row }) => row.swrOnLine),
+      matchedLoss: of("dB", ({ row }) => row.matched),
+      powerFromTransmitter: of("W", ({ row }) => row.delivered),
+      frequency: of("MHz", ({ band }) => study.bands[band]!.frequency.value / 1e6),
+      line: of("1", ({ line }) => line + 1),
+    },
+  };
+}

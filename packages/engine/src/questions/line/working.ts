@@ -1,0 +1,160 @@
+/** How the lines were compared, step by step, with the numbers put in. */
+import type { WorkingStep } from "../../answer/answer";
+import { constantsOf } from "../../chain/edges";
+import { fixedNumber, ohms, plainNumber, significantNumber, swrText, watts } from "../../quantity/format";
+import type { LineFacts } from "../../words/line";
+import { lengthText } from "../../words/lineIdea";
+import { doubled } from "./alternativeTables";
+import type { Findings } from "./findings";
+import { shortSection } from "./matchedEnds";
+import { mayBringLess } from "./ranking";
+import { worstOf } from "./study";
+import { bandName } from "./tables";
+
+export const lineWorking = (f: LineFacts, found: Findings): WorkingStep[] => [
+  ...presentSteps(found),
+  rankingStep(found),
+  ...proposalStep(f),
+  ...lengthSteps(found),
+  ...endSteps(found),
+  ...twinStep(found),
+  powerStep(f),
+];
+
+function presentSteps({ study, bench }: Findings): WorkingStep[] {
+  const row = study.present.rows[worstOf(study.present)]!;
+  const { part } = bench.replaced;
+  const frequency = row.band.frequency.value;
+  const { z0, gamma } = constantsOf(part, frequency);
+  const length = part.length.value;
+  const source = part.line.sources[0];
+  const rating = part.line.ratings?.voltage?.value;
+  return [
+    {
+      text: `The present line on ${bandName(row.band.name, frequency)}, where it brings least: closed with its own ${ohms(z0, 2)} it would take`,
+      formula: "L_0 = \\alpha \\ell",
+      substituted: `${significantNumber((100 * row.matched) / length, 3)} \\; \\mathrm{dB/100\\,m} \\times ${plainNumber(length, 2)} \\; \\mathrm{m} = ${fixedNumber(row.matched, 3)} \\; \\mathrm{dB}`,
+      source: source ? `${source.source} (${source.status})` : "the station file",
+      explains: ["lossOfPresent"],
+    },
+    {
+      text: `At the real load, with SWR ${swrText(row.swrOnLine)} on the line, it takes ${fixedNumber(row.loss, 3)} dB: the mismatch adds ${fixedNumber(row.added, 3)} dB, and ${watts(row.watts)} of ${watts(row.delivered)} reach the antenna through the whole path.`,
+      formula: "V_1 = V_2 \\cosh \\gamma\\ell + I_2 Z_0 \\sinh \\gamma\\ell",
+      substituted: `\\gamma\\ell = ${significantNumber(gamma.re * length, 3)} + j\\,${significantNumber(gamma.im * length, 4)}`,
+      result: { value: row.loss, unit: "dB" },
+      source:
+        "telegrapher's equations, exact for complex Z0; every other line is put in the same place, its antenna kept",
+      explains: ["lossOfPresent", "addedByMismatch", "wattsOfPresent", "wattsOfProposed", "wattsOfCheap"],
+    },
+    {
+      text: `The highest voltage along it is ${plainNumber(row.highestVoltage, 0)} V rms at peak envelope power${rating === undefined ? "; no rating is known to hold it against." : `; ${plainNumber(rating, 0)} V are published.`}`,
+      source: "the same equations, half a wave from either end: between, the envelope is lower",
+      explains: ["highestVoltage", "voltageUsed"],
+    },
+  ];
+}
+
+function rankingStep({ matters, ranked, bench }: Findings): WorkingStep {
+  const by =
+    matters === "watts"
+      ? "watts into the antenna in the worst band of each line: the antenna is the same, so the watts to the sky stand in the same order"
+      : `${matters} of the run of ${plainNumber(bench.replaced.part.length.value, 1)} m, lines that bring over ${mayBringLess} dB less than the present one behind all others`;
+  return {
+    text: `${ranked.length} lines are ranked by ${by}. SWR is never a rank. What is not known of a line counts as worst.`,
+    source: "our rule",
+    explains: ["wattsOfFirst"],
+  };
+}
+
+function proposalStep(f: LineFacts): WorkingStep[] {
+  if (!f.proposal) return [];
+  return [
+    {
+      text: `Proposed is ${f.proposal.name}: of the lines that would stand there as they are and come within 1 dB of the best, the one of least price, else least weight, else least diameter, as far as these are known.`,
+      formula: "G = 10 \\log_{10} \\frac{P_2}{P_1}",
+      substituted: `10 \\log_{10} \\frac{${plainNumber(f.proposal.watts, 1)}}{${plainNumber(f.present.watts, 1)}} = ${fixedNumber(f.proposal.gained, 2)} \\; \\mathrm{dB}`,
+      result: { value: f.proposal.gained, unit: "dB" },
+      source: "our rule",
+      explains: ["gainedByProposed", "wattsMoreFromProposed"],
+    },
+  ];
+}
+
+function lengthSteps({ lengths }: Findings): WorkingStep[] {
+  if (!lengths) return [];
+  const { entry, halfWave, halfWaves, band, range, rangeOnRated } = lengths;
+  const told = halfWaves
+    .slice(0, 6)
+    .map(
+      (h) =>
+        `${h.multiple} on ${bandName(h.band.name, h.band.frequency.value)}: ${lengthText(h.length, h.low, h.high)}, SWR ${swrText(h.swr)}`,
+    );
+  const list =
+    told.length === 0
+      ? ""
+      : ` Multiples near the present length: ${told.join("; ")}. The spread is that of the velocity factor: measure the reel before it is cut.`;
+  return [
+    {
+      text: `Half a wave of ${entry.designation} shows what stands at its end, less what its loss hides.${list}`,
+      formula: "\\ell = n \\, \\frac{v c}{2 f}",
+      substituted: `\\ell = n \\times ${plainNumber(halfWave, 2)} \\; \\mathrm{m} \\; (${plainNumber(band.frequency.value / 1e6, 3)} \\; \\mathrm{MHz})`,
+      result: { value: halfWave, unit: "m" },
+      source: "definition of the velocity factor; its value and spread from the line's own sources",
+      explains: ["halfWaveOnLine"],
+    },
+    {
+      text: `Its length moved over half a wave, the SWR goes from ${swrText(range.low)} to ${swrText(range.high)} with this antenna, from ${swrText(rangeOnRated.low)} to ${swrText(rangeOnRated.high)} with the rated load in its place. Without loss the rated load would give 1 to the square of the ratio of impedances.`,
+      formula: "\\mathrm{SWR}_{\\mathrm{most}} = \\left(\\frac{Z_0}{R}\\right)^{2}",
+      source: "telegrapher's equations at 48 lengths; the limit follows from the quarter wave, Z = Z0²/R",
+      explains: ["lowestSwrByLength", "highestSwrByLength", "lowestSwrOnRated", "highestSwrOnRated"],
+    },
+  ];
+}
+
+function endSteps({ ends, worked, swrBelow }: Findings): WorkingStep[] {
+  const [, quarter, short] = ends;
+  if (!quarter || !short) return [];
+  const rated = worked.point.ratedResistance;
+  const other = short.sections[0]!.impedance;
+  const width = (one: typeof quarter): string =>
+    one.width === null
+      ? "nowhere"
+      : `${one.width.from === null ? "below half an octave down" : `${plainNumber(one.width.from / 1e6, 2)} MHz`} to ${one.width.to === null ? "beyond half an octave up" : `${plainNumber(one.width.to / 1e6, 2)} MHz`}`;
+  return [
+    {
+      text: `At both ends a quarter wave of ${plainNumber(quarter.sections[0]!.impedance, 1)} Ω (${plainNumber(quarter.sections[0]!.length, 2)} m) would join the two impedances: SWR up to ${swrText(swrBelow)} into the rated load from ${width(quarter)}.`,
+      formula: "Z_1 = \\sqrt{R Z_0}",
+      substituted: `Z_1 = \\sqrt{${plainNumber(rated, 0)} \\times ${plainNumber(other, 1)}} = ${plainNumber(quarter.sections[0]!.impedance, 1)} \\; \\Omega`,
+      source: "elementary; the section is taken with the loss and velocity of the line of the rated impedance",
+      explains: [],
+    },
+    {
+      text: `Or two short sections, seen from the set ${short.sections.map((s) => `${plainNumber(s.length, 2)} m of ${s.name}`).join(", then ")}, and the same mirrored at the antenna: no third impedance is needed. SWR up to ${swrText(swrBelow)} into the rated load from ${width(short)}.`,
+      formula: "\\tan^{2}\\theta = \\frac{1}{B + 1 + \\frac{1}{B}}, \\; B = \\frac{Z_0}{R}",
+      substituted: `\\theta = ${plainNumber((shortSection(other / rated) * 180) / Math.PI, 1)}\\degree = ${fixedNumber(shortSection(other / rated) / 2 / Math.PI, 4)} \\lambda`,
+      source: "derivation, exact without loss; the loss is in the watts of the table",
+      explains: [],
+    },
+  ];
+}
+
+function twinStep({ twins }: Findings): WorkingStep[] {
+  const [twin] = twins;
+  if (!twin) return [];
+  return [
+    {
+      text: `Two equal coaxial lines side by side, shields joined at both ends, are a shielded pair: inductances add, capacitances halve, so that the impedance doubles and the loss of a metre stays. Two ${twin.name} would be ${plainNumber(twin.impedance, 0)} Ω and take ${fixedNumber(twin.matched, 2)} dB matched, ${fixedNumber(twin.loss, 2)} dB at this load.`,
+      formula: "Z_{\\mathrm{pair}} = 2 Z_0",
+      substituted: `Z_{\\mathrm{pair}} = 2 \\times ${plainNumber(twin.impedance / 2, 1)} = ${plainNumber(twin.impedance, 1)} \\; \\Omega`,
+      source: "two lines in series at both ends; the table has the other lines",
+      explains: [],
+    },
+  ];
+}
+
+const powerStep = (f: LineFacts): WorkingStep => ({
+  text: `Twice the power from the set would bring ${fixedNumber(doubled, 1)} dB, half an S-unit, and nothing on receiving. The line in use keeps ${fixedNumber(f.present.loss, 1)} dB: that is the most any other one could bring, both ways.`,
+  formula: "10 \\log_{10} 2 = 3.01 \\; \\mathrm{dB}",
+  source: "definition; one S-unit is 6 dB: IARU Region 1 Technical Recommendation R.1 (from memory)",
+  explains: [],
+});

@@ -1,0 +1,104 @@
+/** The mistaken idea that `line` corrects, its reasons, cautions and what it leaves out. English. */
+import { decibels, metres, plainNumber, swrText, watts, wholeWatts } from "../quantity/format";
+import { type ByLength, type LineFacts, onBand, sharePhrase, troubleFrom, worthBuying } from "./line";
+import type { Idea } from "./wattsIdea";
+
+export function lineMistakenIdea(f: LineFacts): Idea {
+  if (f.coaxial) return pairIdea(f, f.coaxial.watts, f.coaxial.name);
+  if (f.byLength) return lengthIdea(f.byLength);
+  return {
+    idea: "“A better line is always worth its money.”",
+    refutation: `All of this line's heat is ${watts(f.delivered - f.present.watts)} of ${watts(f.delivered)}: no line brings more than ${decibels(f.present.loss)}.`,
+  };
+}
+
+function lengthIdea(b: ByLength): Idea {
+  const reads = b.behindTuner ? "the tuner" : "the set";
+  const same = b.mostWatts - b.leastWatts < 0.05 * b.mostWatts;
+  const antenna = same
+    ? `the antenna gets ${wholeWatts(b.leastWatts)} at the worst of these lengths and ${wholeWatts(b.mostWatts)} at the best`
+    : `the antenna gets ${wholeWatts(b.leastWatts)} to ${wholeWatts(b.mostWatts)}, because the set gives less at the high SWR`;
+  return {
+    idea: "“A line of the wrong impedance throws power away, or always gives 1.5.”",
+    refutation: `By its length alone ${b.present ? "this" : "a"} line of ${b.name} shows ${reads} anything from ${swrText(b.low)} to ${swrText(b.high)} (${swrText(b.onRatedLow)} to ${swrText(b.onRatedHigh)} if the antenna were exactly ${plainNumber(b.rated, 0)} Ω), and ${antenna}.`,
+  };
+}
+
+function pairIdea(f: LineFacts, coaxialWatts: number, name: string): Idea {
+  return {
+    idea: "“A pair line must have the impedance of the antenna, for a high SWR eats the power.”",
+    refutation: `SWR on this line is ${swrText(f.swrOnLine)}${onBand(f)}, and it takes ${watts(f.delivered - f.present.watts)} of ${watts(f.delivered)} with all that stands around it. In the best coaxial line of the list, ${name}, ${watts(f.delivered - coaxialWatts)} would stay.`,
+  };
+}
+
+export interface Reason {
+  readonly says: string;
+  readonly value: number;
+  readonly limit: number;
+  readonly unit: string;
+  readonly source: string;
+}
+
+export function lineReasons(f: LineFacts): Reason[] {
+  const { proposal, present } = f;
+  const gained = Math.max(0, proposal?.gained ?? 0);
+  const reasons: Reason[] = [
+    {
+      says: proposal
+        ? `the least line that comes within 1 dB of the best, ${proposal.name}, brings ${decibels(gained)} more${onBand(f)}`
+        : "no other line suits",
+      value: gained,
+      limit: gained > troubleFrom ? troubleFrom : worthBuying,
+      unit: "dB",
+      source:
+        "our rule: below 1 dB a change of line is not heard, from 3 dB, half an S-unit, the line is the thing to mend",
+    },
+  ];
+  if (present.voltageShare !== null)
+    reasons.push({
+      says: `the highest voltage along it is ${sharePhrase(present.voltageShare)} of what is published for it`,
+      value: present.voltageShare,
+      limit: 1,
+      unit: "1",
+      source: "rms at peak envelope power against the published rms voltage",
+    });
+  return reasons;
+}
+
+export interface LeftOut {
+  /** Lines that could not be worked out. */
+  readonly lines: readonly string[];
+  /** How many of the lines shown have no published value. */
+  readonly noVoltage: number;
+  readonly noWeight: number;
+  readonly noPrice: number;
+  readonly shown: number;
+  readonly outsideKept: boolean;
+  readonly noReceive: boolean;
+}
+
+export function lineNotCovered(l: LeftOut): string[] {
+  const missing = (count: number, what: string): string[] =>
+    count === 0
+      ? []
+      : [
+          `${count === l.shown ? "All" : `${count}`} of the ${l.shown} lines have no ${what} here: shown as not known, and ranked last by it.`,
+        ];
+  return [
+    ...(l.outsideKept
+      ? [
+          "A jacket of another diameter: the outside of the line stands in this antenna's model and is kept as it is with the present line.",
+        ]
+      : []),
+    ...(l.lines.length === 0 ? [] : [`Lines that cannot be worked out at these frequencies: ${l.lines.join("; ")}.`]),
+    ...missing(l.noVoltage, "published voltage"),
+    ...missing(l.noWeight, "published weight"),
+    ...missing(l.noPrice, "price in the file"),
+    "How warm the lines get, and with it the mean power they bear.",
+    ...(l.noReceive ? ["What the line's loss does to receiving against the noise of the place."] : []),
+  ];
+}
+
+/** Lengths of a line in a sentence: "9.3 m (9 to 9.6 m)". */
+export const lengthText = (length: number, low: number, high: number): string =>
+  high - low < 0.005 ? metres(length) : `${metres(length)} (${metres(low)} to ${metres(high)})`;
