@@ -1,6 +1,7 @@
 /** What the question is asked with: each parameter as a field, empty where the program chooses. */
 import type { ParameterDefinition } from "@feedpath/engine";
 import { type KeyboardEvent, useId, useState } from "react";
+import { ParameterSlider } from "./ParameterSlider";
 import { useBench, useBenchState } from "./useBench";
 
 export function Parameters() {
@@ -39,15 +40,21 @@ export function Parameters() {
 /** Words of the file stand between backticks in the engine's texts. */
 const quoted = (text: string): string => text.replace(/`([^`]*)`/g, "\u201c$1\u201d");
 
-type FieldProps = Pick<ParameterDefinition, "name" | "title" | "otherwise"> & {
+type FieldProps = Pick<ParameterDefinition, "name" | "title" | "otherwise" | "dimension" | "slider"> & {
   readonly typed: string;
   readonly problem?: string | undefined;
 };
 
-function Field({ name, title, otherwise, typed, problem }: FieldProps) {
+function Field({ name, title, otherwise, dimension, slider, typed, problem }: FieldProps) {
   const bench = useBench();
   const [text, setText] = useState(typed);
+  const [known, setKnown] = useState(typed);
   const id = useId();
+  // Changed by the slider, or by another station: what stands in the field follows.
+  if (known !== typed) {
+    setKnown(typed);
+    setText(typed);
+  }
   const use = () => text.trim() !== typed && bench.setParameter(name, text.trim());
   const keys = (event: KeyboardEvent) => {
     if (event.key === "Enter") use();
@@ -67,6 +74,7 @@ function Field({ name, title, otherwise, typed, problem }: FieldProps) {
         onBlur={use}
         onKeyDown={keys}
       />
+      {slider && <ParameterSlider name={name} title={title} dimension={dimension} slider={slider} typed={typed} />}
       <p id={`${id}-says`} className={problem ? "value-problem" : "says"}>
         {problem ?? `empty: ${quoted(otherwise)}`}
       </p>
@@ -74,7 +82,9 @@ function Field({ name, title, otherwise, typed, problem }: FieldProps) {
   );
 }
 
-function Choice({ name, title, otherwise, typed, words, problem }: FieldProps & Pick<ParameterDefinition, "words">) {
+type ChoiceProps = Omit<FieldProps, "dimension" | "slider"> & Pick<ParameterDefinition, "words">;
+
+function Choice({ name, title, otherwise, typed, words, problem }: ChoiceProps) {
   const bench = useBench();
   const id = useId();
   return (

@@ -142,7 +142,7 @@ export function whyRules(f: WhyFacts): RuleOfThumb[] {
 
 export const whyCautions = (f: WhyFacts): string[] => [
   `Peak voltage and power here are where the insulation itself fails (${withPrefix(f.breakdown, "V/m", 3)}), far above what a cable and its plugs bear: stay below the working voltage on the cable's sheet.`,
-  "Mean power here warms the conductors to all that the insulation bears, matched and in still shade: hot to the touch. `limits` works out your own line.",
+  "Mean power here warms the conductors to all that the insulation bears, matched and in still shade: hot to the touch. Ask “limits” of your own line.",
 ];
 
 export const whyNotCovered = (f: WhyFacts): string[] => [
