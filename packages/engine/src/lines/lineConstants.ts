@@ -4,11 +4,15 @@ import { add, type Complex, complex, divide, magnitudeSquared, multiply, scale, 
 import { speedOfLight } from "../numerics/vacuum";
 import { coaxialImmittance } from "./coaxialLine";
 import { dataSheetImmittance } from "./dataSheetLine";
+import { fourWireImmittance } from "./fourWireLine";
 import type { LineImmittance } from "./immittance";
 import type { LineModel } from "./lineModel";
 import { lineAtTemperature } from "./lineTemperature";
 import { parallelWireImmittance } from "./parallelWireLine";
+import { shieldedPairImmittance } from "./shieldedPairLine";
 import { higherModeNotes } from "./te11";
+import { twistedPairImmittance } from "./twistedPairLine";
+import { wireOverPlaneImmittance } from "./wireOverPlaneLine";
 
 /** Decibels in one neper. */
 export const decibelsPerNeper = 20 / Math.LN10;
@@ -64,6 +68,14 @@ export function lineImmittance(model: LineModel, frequency: number, temperature:
       return { ...coaxialImmittance(line, omega), notes: higherModeNotes(line, frequency) };
     case "parallel-wire":
       return parallelWireImmittance(line, omega);
+    case "twisted pair":
+      return twistedPairImmittance(line, omega);
+    case "wire over plane":
+      return wireOverPlaneImmittance(line, omega);
+    case "four-wire":
+      return fourWireImmittance(line, omega);
+    case "shielded pair":
+      return shieldedPairImmittance(line, omega);
   }
 }
 

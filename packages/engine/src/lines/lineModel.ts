@@ -86,7 +86,13 @@ export interface ShieldedPairLine {
 }
 
 /** Lines known by what they are built of. */
-export type BuiltLine = CoaxialLine | ParallelWireLine;
+export type BuiltLine =
+  | CoaxialLine
+  | ParallelWireLine
+  | TwistedPairLine
+  | WireOverPlaneLine
+  | FourWireLine
+  | ShieldedPairLine;
 
 export type LineModel = DataSheetLine | BuiltLine;
 
