@@ -56,6 +56,8 @@ export type { LineConstants } from "./lines/lineConstants";
 export { decibelsPerNeper, fromImmittance, lineConstants, matchedLoss } from "./lines/lineConstants";
 export type * from "./lines/lineModel";
 export { lineAtTemperature } from "./lines/lineTemperature";
+export type { RadiationLoss } from "./lines/radiationLoss";
+export { radiationLoss } from "./lines/radiationLoss";
 export {
   meterMayShow,
   powerWaveReflection,
@@ -83,6 +85,7 @@ export type { StudyInput, StudyPoint } from "./lines/study/studyPoint";
 export { studyPoint } from "./lines/study/studyPoint";
 export type { CutOff } from "./lines/te11";
 export { coaxialCutOff, greatestFrequency, te11Root } from "./lines/te11";
+export { twistedPairRule, twistLength } from "./lines/twistedPairLine";
 export { chainOver, chainSize } from "./networks/chainOver";
 export { partTwoPort } from "./networks/partTwoPort";
 export type { TwoPort } from "./networks/twoPort";
