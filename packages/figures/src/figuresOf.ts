@@ -1,5 +1,7 @@
 /** Which figures an answer has, by question. */
 import type { Answer } from "@feedpath/engine";
+import { buildAttenuation } from "./curves/buildAttenuation";
+import { buildImpedance } from "./curves/buildImpedance";
 import { heightPanels } from "./curves/heightPanels";
 import { impedanceCompromise } from "./curves/impedanceCompromise";
 import { nearbyDistance } from "./curves/nearbyDistance";
@@ -47,6 +49,7 @@ const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   outside: [stage, curves(outsideAlong), curves(outsideChoke), curves(outsideLength)],
   radials: [stage, curves(radialNumber), curves(radialLengths), curves(radialCuts), curves(radialCurrents)],
   nearby: [stage, curves(nearbyCurrents), curves(nearbyDistance), curves(nearbyPattern)],
+  build: [curves(buildImpedance), curves(buildAttenuation)],
   why: [curves(impedanceCompromise)],
 };
 

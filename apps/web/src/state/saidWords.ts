@@ -15,6 +15,8 @@ export const saidWords: Readonly<Record<string, string>> = {
     "radial radials ground plane mat screen counterpoise vertical earth return wires number length raised elevated laid soil efficiency SWR fell lower 120 quarter wave",
   nearby:
     "gutter mast tower guy metal roof panel railing fence other antenna second dipole near by close distance away detuned induced resonance insulator parasitic neighbour house wires",
+  build:
+    "line cable coax coaxial constants impedance ohm ohm-meter velocity factor VF attenuation loss data sheet dimensions dielectric capacitance inductance unknown reel marking cut-off frequency skin shield",
   why: "why 50 ohm 75 ohm impedance coaxial standard compromise attenuation voltage power diameter dielectric cable television",
 };
 

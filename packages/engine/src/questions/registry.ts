@@ -1,7 +1,9 @@
 /** The questions this version answers, in the order in which they are listed everywhere. */
 import { band } from "./band/run";
+import { build } from "./build/run";
 import type { Question } from "./common/question";
 import { height } from "./height/run";
+import { line } from "./line/run";
 import { nearby } from "./nearby/run";
 import { outside } from "./outside/run";
 import { radials } from "./radials/run";
@@ -10,6 +12,18 @@ import { trim } from "./trim/run";
 import { watts } from "./watts/run";
 import { why } from "./why/run";
 
-export const questions: readonly Question[] = [watts, band, height, trim, sky, outside, radials, nearby, why];
+export const questions: readonly Question[] = [
+  watts,
+  band,
+  height,
+  trim,
+  line,
+  sky,
+  outside,
+  radials,
+  nearby,
+  build,
+  why,
+];
 
 export const findQuestion = (id: string): Question | undefined => questions.find((q) => q.id === id);

@@ -1,0 +1,62 @@
+/** What the sentences of `build` are made of. */
+import { lineConstants } from "../../lines/lineConstants";
+import type { BuildFacts, BuildWords, SheetWords } from "../../words/build";
+import { geometryOf, pairsEnd } from "./geometry";
+import { type BuildResult, decibelsPerMetre, optionsOf } from "./study";
+import type { LineBounds } from "./values";
+
+export function buildFacts(result: BuildResult, { nominal, low, high }: LineBounds): BuildFacts {
+  const { input, main, build, direct, cutOff } = result;
+  const split = (build ?? main).parts;
+  const whole = split.conductors + split.dielectric;
+  const { z0 } = lineConstants((build ?? main).model, result.from, optionsOf(input));
+  return {
+    designation: input.chosen.entry.designation,
+    frequency: input.frequency,
+    length: input.length,
+    power: input.power,
+    powerThrough: nominal.powerThrough,
+    attenuation: nominal.attenuation,
+    conductorShare: whole > 0 ? split.conductors / whole : 0,
+    splitByBuild: build !== null && build.model !== main.model,
+    z0: main.constants.z0,
+    lowest: { frequency: result.from, z0 },
+    velocityFactor: {
+      value: nominal.velocityFactor,
+      low: low.velocityFactor ?? nominal.velocityFactor,
+      high: high.velocityFactor ?? nominal.velocityFactor,
+    },
+    loopResistance: direct?.loop ?? null,
+    sheet: sheetWords(result),
+    build: buildWords(result),
+    cutOff,
+  };
+}
+
+function sheetWords({ sheet }: BuildResult): SheetWords | null {
+  if (sheet === null) return null;
+  const top = sheet.points.at(-1)!;
+  return {
+    from: sheet.fit.from,
+    to: sheet.fit.to,
+    worstDeviation: sheet.fit.worstDeviation,
+    findings: sheet.findings,
+    top: { frequency: top.frequency, attenuation: 100 * top.listed },
+  };
+}
+
+function buildWords({ main, build }: BuildResult): BuildWords | null {
+  if (build === null) return null;
+  const { model, constants } = build;
+  const { ratio, permittivity, insulation } = geometryOf(model);
+  return {
+    kind: model.kind,
+    attenuation: 100 * decibelsPerMetre(constants.gamma.re),
+    againstSheet: model === main.model ? null : constants.gamma.re / main.constants.gamma.re - 1,
+    impedance: constants.z0.re,
+    ratio,
+    permittivity,
+    insulation,
+    pairsEnd: pairsEnd(model),
+  };
+}

@@ -1,0 +1,147 @@
+/** The numbers of `build`: the line at one frequency by each route there is, and where its one mode ends. */
+import { outerConductorImpedance } from "../../conductors/outerConductor";
+import { type AttenuationParts, attenuationParts } from "../../lines/attenuationParts";
+import { cableDielectric } from "../../lines/cableMaterials";
+import { radiusRatio } from "../../lines/coaxialLine";
+import {
+  decibelsPerNeper,
+  type LineConstants,
+  type LineOptions,
+  lineConstants,
+  lineImmittance,
+} from "../../lines/lineConstants";
+import type { BuiltLine, LineModel } from "../../lines/lineModel";
+import { type CutOff, coaxialCutOff } from "../../lines/te11";
+import { pairsEnd } from "./geometry";
+import type { ChosenLine } from "./parameters";
+import { type SheetRoute, sheetRoute } from "./sheet";
+
+export interface BuildInput {
+  readonly chosen: ChosenLine;
+  /** Hz, K, m, W. */
+  readonly frequency: number;
+  readonly temperature: number;
+  readonly length: number;
+  readonly power: number;
+}
+
+/** One way to the line's constants, at the frequency asked. */
+export interface Route {
+  readonly model: LineModel;
+  readonly constants: LineConstants;
+  readonly parts: AttenuationParts;
+}
+
+export interface BuildResult {
+  readonly input: BuildInput;
+  /** The route that decides: the data sheet's where there is one. */
+  readonly main: Route;
+  readonly sheet: SheetRoute | null;
+  /** By dimensions and materials; null where they are not known. */
+  readonly build: (Route & { readonly model: BuiltLine }) | null;
+  readonly cutOff: CutOff | null;
+  readonly direct: DirectResistance | null;
+  readonly breakdown: Breakdown | null;
+  /** Hz, ends of what is shown. */
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface DirectResistance {
+  /** Ohm/m, both conductors together. */
+  readonly loop: number;
+  readonly from: "sheet" | "build";
+}
+
+export interface Breakdown {
+  /** V, peak, at which the insulation itself fails at the inner conductor, and V/m. */
+  readonly voltage: number;
+  readonly field: number;
+  readonly source: string;
+}
+
+export const decibelsPerMetre = (nepers: number): number => nepers * decibelsPerNeper;
+
+export const optionsOf = ({ chosen, temperature }: BuildInput): LineOptions => ({
+  temperature,
+  excessDecibelsPerMetre: chosen.part?.kind === "line" ? chosen.part.excessLoss.value : 0,
+});
+
+/** `model` in place of the entry's own: with an input moved. */
+export function routeOf(model: LineModel, input: BuildInput): Route {
+  const options = optionsOf(input);
+  return {
+    model,
+    constants: lineConstants(model, input.frequency, options),
+    parts: attenuationParts(model, input.frequency, options),
+  };
+}
+
+/** The build that an entry gives apart from its model, or that is its model. */
+export const builtOf = ({ entry }: ChosenLine): BuiltLine | null =>
+  entry.build ?? (entry.model.kind === "data sheet" ? null : entry.model);
+
+/** Cut-off of the first higher mode; null for anything but a coaxial line whose build is known. */
+export function cutOffOf(chosen: ChosenLine): CutOff | null {
+  const built = builtOf(chosen);
+  return built?.kind === "coaxial" ? coaxialCutOff(built) : null;
+}
+
+export function buildResult(input: BuildInput): BuildResult {
+  const { entry } = input.chosen;
+  const sheet = sheetRoute(entry);
+  const built = builtOf(input.chosen);
+  const main = routeOf(sheet?.line ?? entry.model, input);
+  const route = built === null ? null : built === entry.model ? main : routeOf(built, input);
+  const cutOff = cutOffOf(input.chosen);
+  return {
+    input,
+    main,
+    sheet,
+    build: route === null || built === null ? null : { ...route, model: built },
+    cutOff,
+    direct: directResistance(sheet, built, input.temperature),
+    breakdown: built?.kind === "coaxial" ? breakdownOf(built) : null,
+    ...spanOf(sheet, built, cutOff, input.frequency),
+  };
+}
+
+/** An outer conductor taken as endlessly thick has no resistance at direct current: what is left is less than the truth, and not told. */
+function directResistance(
+  sheet: SheetRoute | null,
+  built: BuiltLine | null,
+  temperature: number,
+): DirectResistance | null {
+  const listed = sheet?.line.loopResistance?.value;
+  if (listed !== undefined) return { loop: listed, from: "sheet" };
+  if (built === null) return null;
+  if (built.kind === "coaxial" && outerConductorImpedance(built.outer, 0).re === 0) return null;
+  return { loop: lineImmittance(built, nearlyDirect, temperature).series.re, from: "build" };
+}
+
+/** Hz at which no cable shows any skin effect. */
+const nearlyDirect = 1e-3;
+
+function breakdownOf(line: Extract<BuiltLine, { kind: "coaxial" }>): Breakdown | null {
+  const known = cableDielectric(line.dielectric.name);
+  if (known === null) return null;
+  const ratio = radiusRatio(line);
+  return {
+    voltage: (known.breakdown * line.outer.innerRadius * Math.log(ratio)) / ratio,
+    field: known.breakdown,
+    source: known.breakdownSource,
+  };
+}
+
+function spanOf(
+  sheet: SheetRoute | null,
+  built: BuiltLine | null,
+  cutOff: CutOff | null,
+  frequency: number,
+): { readonly from: number; readonly to: number } {
+  const known = built !== null || sheet?.line.loopResistance !== undefined;
+  const start = known ? 1e3 : (sheet?.fit.from ?? 1e6) / 10;
+  const pair = built === null ? null : pairsEnd(built);
+  const end = cutOff?.frequency ?? pair ?? sheet?.fit.to ?? 1e9;
+  return { from: Math.min(start, frequency), to: Math.max(end, frequency) };
+}

@@ -1,0 +1,175 @@
+/** The numbers of `build` as values, with low and high where the line is known within bounds. */
+import type { ScalarValue, Uncertainty, Value } from "../../answer/answer";
+import type { AttenuationParts } from "../../lines/attenuationParts";
+import type { LineEntry } from "../../lines/lineModel";
+import { combine, type Numbers } from "../common/bounds";
+import { scalarValue } from "../common/values";
+import { lineMoves } from "./moves";
+import { type BuildResult, decibelsPerMetre, type Route, routeOf } from "./study";
+
+const per100m = (nepers: number): number => 100 * decibelsPerMetre(nepers);
+
+/** What uncertain inputs of the line move; units beside. */
+const units = {
+  characteristicResistance: "ohm",
+  characteristicReactance: "ohm",
+  velocityFactor: "1",
+  attenuation: "dB/100 m",
+  powerThrough: "W",
+  lossOfLength: "dB",
+  delay: "ns/m",
+  wavelengthOnLine: "m",
+  capacitance: "pF/m",
+  inductance: "nH/m",
+  resistance: "mΩ/m",
+  conductance: "µS/m",
+} as const;
+
+export type LineNumbers = Readonly<Record<keyof typeof units, number>>;
+
+export function lineNumbers({ input }: BuildResult, { constants }: Route): LineNumbers {
+  const loss = decibelsPerMetre(constants.gamma.re) * input.length;
+  const delay = constants.gamma.im / (2 * Math.PI * input.frequency);
+  return {
+    characteristicResistance: constants.z0.re,
+    characteristicReactance: constants.z0.im,
+    velocityFactor: constants.velocityFactor,
+    attenuation: per100m(constants.gamma.re),
+    powerThrough: input.power * 10 ** (-loss / 10),
+    lossOfLength: loss,
+    delay: 1e9 * delay,
+    wavelengthOnLine: (2 * Math.PI) / constants.gamma.im,
+    capacitance: 1e12 * constants.capacitance,
+    inductance: 1e9 * constants.inductance,
+    resistance: 1e3 * constants.resistance,
+    conductance: 1e6 * constants.conductance,
+  };
+}
+
+export interface LineBounds {
+  readonly nominal: LineNumbers;
+  readonly low: Numbers;
+  readonly high: Numbers;
+  readonly uncertainties: readonly Uncertainty[];
+}
+
+/** Each uncertain value of the line alone to its ends, joined as the root of the sum of squares. */
+export function lineBounds(result: BuildResult): LineBounds {
+  const nominal = lineNumbers(result, result.main);
+  const moves = lineMoves(result.main.model).map(({ name, says, low, high }) => {
+    const input = { name: name.startsWith("the ") ? name : `the ${name}`, place: "", places: [], quantities: [] };
+    const at = (model: typeof low): LineNumbers => lineNumbers(result, routeOf(model, result.input));
+    return { input, says, atLow: at(low), atHigh: at(high) };
+  });
+  const moved = moves.filter((m) => Math.abs(m.atHigh.attenuation - m.atLow.attenuation) > 0.002 * nominal.attenuation);
+  return {
+    nominal,
+    ...combine(nominal, moves),
+    uncertainties: moved.map(({ input, says, atLow, atHigh }) => ({
+      input: input.name,
+      place: "",
+      says,
+      atLow: atLow.attenuation,
+      atHigh: atHigh.attenuation,
+    })),
+  };
+}
+
+export function buildValues(result: BuildResult, bounds: LineBounds): Record<string, Value> {
+  const { main, input } = result;
+  return {
+    powerInto: { value: input.power, unit: "W" },
+    characteristicImpedance: { re: main.constants.z0.re, im: main.constants.z0.im, unit: "ohm" },
+    ...Object.fromEntries(
+      Object.entries(units).map(([name, unit]) => [name, spanned(bounds, name as keyof typeof units, unit)]),
+    ),
+    ...splitValues(result),
+    ...sheetValues(result),
+    ...endValues(result),
+    ...ratedValues(input.chosen.entry, main.constants.z0.re),
+  };
+}
+
+function spanned({ nominal, low, high }: LineBounds, name: keyof typeof units, unit: string): ScalarValue {
+  const [value, from, to] = [nominal[name], low[name] ?? null, high[name] ?? null];
+  const plain = scalarValue(value, unit);
+  if (from === null || to === null || to - from <= 1e-6 * Math.abs(value)) return plain;
+  return { ...plain, low: from, high: to };
+}
+
+const noBuild = "the build of this line is not known";
+
+function splitValues({ main, build }: BuildResult): Record<string, ScalarValue> {
+  const split = build ?? main;
+  const share = (name: keyof AttenuationParts, reason = noBuild): ScalarValue => {
+    const nepers = split.parts[name];
+    return scalarValue(nepers === null ? null : per100m(nepers), "dB/100 m", reason);
+  };
+  const apart = build !== null && build.model !== main.model;
+  return {
+    attenuationInConductors: share("conductors"),
+    attenuationInInner: share("inner"),
+    attenuationInOuter: share("outer"),
+    attenuationInDielectric: share("dielectric"),
+    ...(split.parts.excess > 0 ? { attenuationOverNew: share("excess") } : {}),
+    ...(apart && {
+      attenuationByBuild: { value: per100m(build.constants.gamma.re), unit: "dB/100 m" },
+      characteristicResistanceByBuild: { value: build.constants.z0.re, unit: "ohm" },
+      velocityFactorByBuild: { value: build.constants.velocityFactor, unit: "1" },
+      buildAgainstSheet: { value: 100 * (build.constants.gamma.re / main.constants.gamma.re - 1), unit: "%" },
+    }),
+  };
+}
+
+function sheetValues({ sheet }: BuildResult): Record<string, ScalarValue> {
+  if (sheet === null) return {};
+  const { fit, surfaceFactor, impliedImpedance } = sheet;
+  return {
+    fitDeviation: { value: 100 * fit.worstDeviation, unit: "%" },
+    fittedSurfaceFactor: scalarValue(surfaceFactor, "1", "the size of this line is not known"),
+    fittedSteadyResistance: { value: 1e3 * fit.steadyResistance, unit: "mΩ/m" },
+    fittedLossTangent: { value: fit.lossTangent, unit: "1" },
+    impliedImpedance: scalarValue(impliedImpedance, "ohm", "the sheet gives no capacitance"),
+  };
+}
+
+function endValues({ cutOff, direct, breakdown, input }: BuildResult): Record<string, ScalarValue> {
+  const open = "the outer conductor's wall is not known, or nothing of the build";
+  return {
+    loopResistance: scalarValue(direct === null ? null : 1e3 * direct.loop, "mΩ/m", open),
+    loopResistanceOfLength: scalarValue(direct === null ? null : direct.loop * input.length, "ohm", open),
+    cutOff: scalarValue(
+      cutOff === null ? null : cutOff.frequency / 1e9,
+      "GHz",
+      "only a coaxial line of known build has one",
+    ),
+    cutOffEstimate: scalarValue(
+      cutOff === null ? null : cutOff.usualEstimate / 1e9,
+      "GHz",
+      "only a coaxial line of known build has one",
+    ),
+    breakdownVoltage: scalarValue(
+      breakdown === null ? null : breakdown.voltage,
+      "V",
+      "the insulation's breakdown field, or the build, is not known",
+    ),
+  };
+}
+
+function ratedValues({ ratings, jacketDiameter }: LineEntry, impedance: number): Record<string, ScalarValue> {
+  const volts = ratings?.voltage;
+  const given = (name: string, value: number | undefined, unit: string): Record<string, ScalarValue> =>
+    value === undefined ? {} : { [name]: { value, unit, basis: "catalogue" } };
+  return {
+    ...given("ratedVoltage", volts?.value, "V"),
+    ...given("powerAtRatedVoltage", volts === undefined ? undefined : volts.value ** 2 / impedance, "W"),
+    ...given(
+      "ratedTemperature",
+      ratings?.temperature === undefined ? undefined : ratings.temperature.value - 273.15,
+      "°C",
+    ),
+    ...given("weight", ratings?.weight?.value, "kg/m"),
+    ...given("bendRadius", ratings?.bendRadius && 1000 * ratings.bendRadius.value, "mm"),
+    ...given("jacketDiameter", jacketDiameter && 1000 * jacketDiameter, "mm"),
+  };
+}

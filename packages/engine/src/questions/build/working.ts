@@ -1,0 +1,148 @@
+/** How the constants of a line were found, with the numbers put in. */
+import type { WorkingStep } from "../../answer/answer";
+import { fixedNumber, ohms, plainNumber, significantNumber, watts, withPrefix } from "../../quantity/format";
+import { buildSteps } from "./buildSteps";
+import { sheetSteps } from "./sheetSteps";
+import { type BuildResult, decibelsPerMetre } from "./study";
+
+const times = "\\; ";
+/** "1.69 GHz" for a formula. */
+export const typeset = (value: number, unit: string, figures = 3): string =>
+  withPrefix(value, unit, figures).replace(/ (.*)$/, `${times}\\mathrm{$1}`);
+
+export const buildWorking = (result: BuildResult): WorkingStep[] => [
+  ...sheetSteps(result),
+  ...buildSteps(result),
+  constantsStep(result),
+  velocityStep(result),
+  lossStep(result),
+  ...cutOffStep(result),
+  ...resistanceStep(result),
+  ...breakdownStep(result),
+  ...ratedStep(result),
+  ...sourceSteps(result),
+];
+
+function constantsStep({ main, input }: BuildResult): WorkingStep {
+  const { z0, resistance, inductance, conductance, capacitance } = main.constants;
+  return {
+    text: `Resistance, inductance, conductance and capacitance per metre at ${withPrefix(input.frequency, "Hz")} give the characteristic impedance, always complex:`,
+    formula: "Z_0 = \\sqrt{\\frac{R + j\\omega L}{G + j\\omega C}}",
+    substituted: `R = ${typeset(resistance, "Ω/m")}, \\; L = ${typeset(inductance, "H/m")}, \\; G = ${typeset(conductance, "S/m")}, \\; C = ${typeset(capacitance, "F/m")}: \\; Z_0 = ${fixedNumber(z0.re, 2)} ${z0.im < 0 ? "-" : "+"} j\\,${fixedNumber(Math.abs(z0.im), 2)}${times}\\Omega`,
+    source: "telegrapher's equations",
+    explains: [
+      ...["characteristicImpedance", "characteristicResistance", "characteristicReactance", "resistance"],
+      ...["inductance", "conductance", "capacitance"],
+    ],
+  };
+}
+
+function velocityStep({ main, input }: BuildResult): WorkingStep {
+  const { gamma, velocityFactor } = main.constants;
+  const omega = 2 * Math.PI * input.frequency;
+  return {
+    text: "The imaginary part of the same root tells how fast waves run:",
+    formula:
+      "\\gamma = \\alpha + j\\beta = \\sqrt{(R + j\\omega L)(G + j\\omega C)}, \\quad v = \\frac{\\omega}{\\beta}",
+    substituted: `\\frac{v}{c} = \\frac{${significantNumber(omega / 1e6, 4)} \\times 10^{6}}{${significantNumber(gamma.im, 4)} \\times 2.998 \\times 10^{8}} = ${fixedNumber(velocityFactor, 4)}, \\quad \\frac{\\beta}{\\omega} = ${typeset(gamma.im / omega, "s/m")}`,
+    source: "telegrapher's equations",
+    explains: ["velocityFactor", "delay", "wavelengthOnLine"],
+  };
+}
+
+function lossStep({ main, input }: BuildResult): WorkingStep {
+  const alpha = decibelsPerMetre(main.constants.gamma.re);
+  const loss = alpha * input.length;
+  return {
+    text: `Its real part is the attenuation. ${significantNumber(input.length, 3)} m of the line, ended in its own impedance, let pass:`,
+    formula: "P_2 = P_1 \\times 10^{-\\alpha \\ell / 10\\,\\mathrm{dB}}",
+    substituted: `\\alpha = ${significantNumber(100 * alpha, 4)}${times}\\mathrm{dB/100\\,m}, \\; \\alpha \\ell = ${significantNumber(loss, 3)}${times}\\mathrm{dB}: \\; P_2 = ${watts(
+      input.power * 10 ** (-loss / 10),
+    )
+      .replace(" ", times)
+      .replace("W", "\\mathrm{W}")}`,
+    source: "telegrapher's equations; definition of the decibel",
+    explains: ["attenuation", "lossOfLength", "powerThrough"],
+  };
+}
+
+function cutOffStep({ cutOff }: BuildResult): WorkingStep[] {
+  if (cutOff === null) return [];
+  return [
+    {
+      text: "Above the cut-off of the TE11 mode a second wave can travel, and one set of constants no longer tells the line. The usual estimate asks for a mean circumference of one wave; the exact cut-off is the least root of the cross-product, a is the inner radius, x is D/d:",
+      formula: "J_1'(u) Y_1'(u x) - J_1'(u x) Y_1'(u) = 0, \\quad f_c = \\frac{c u}{2\\pi a \\sqrt{\\varepsilon_r}}",
+      substituted: `f_c = ${fixedNumber(cutOff.overEstimate, 4)} \\times ${typeset(cutOff.usualEstimate, "Hz", 4)} = ${typeset(cutOff.frequency, "Hz", 4)}`,
+      source:
+        "boundary values of the TE11 mode; e.g. Pozar, Microwave Engineering, 4th ed. 2012, section 3.5 (not seen)",
+      explains: ["cutOff", "cutOffEstimate"],
+    },
+  ];
+}
+
+function resistanceStep({ direct, input }: BuildResult): WorkingStep[] {
+  if (direct === null) return [];
+  return [
+    {
+      text: "An ohm-meter with the far end shorted shows the direct-current resistance of both conductors together:",
+      formula: "R = R' \\ell",
+      substituted: `${typeset(direct.loop, "Ω/m")} \\times ${significantNumber(input.length, 3)}${times}\\mathrm{m} = ${typeset(direct.loop * input.length, "Ω")}`,
+      source: direct.from === "sheet" ? "the line's data sheet" : "conductivity and cross-section of its conductors",
+      explains: ["loopResistance", "loopResistanceOfLength"],
+    },
+  ];
+}
+
+function breakdownStep({ breakdown }: BuildResult): WorkingStep[] {
+  if (breakdown === null) return [];
+  return [
+    {
+      text: "The field is strongest at the inner conductor. Solid insulation without voids would fail there at a peak voltage of",
+      formula: "\\hat{V} = E \\frac{D}{2} \\frac{\\ln x}{x}",
+      substituted: `E = ${typeset(breakdown.field, "V/m")}: \\; \\hat{V} = ${typeset(breakdown.voltage, "V")}`,
+      source: `elementary; breakdown field: ${breakdown.source}. Plugs and voids fail far earlier: the working voltage of a sheet decides`,
+      explains: ["breakdownVoltage"],
+    },
+  ];
+}
+
+function ratedStep({ input, main }: BuildResult): WorkingStep[] {
+  const volts = input.chosen.entry.ratings?.voltage?.value;
+  if (volts === undefined) return [];
+  const { z0 } = main.constants;
+  return [
+    {
+      text: `Matched, and with no thought of heat, its working voltage (${plainNumber(volts, 0)} V rms) is reached at`,
+      formula: "P = \\frac{V^2}{\\Re Z_0}",
+      substituted: `\\frac{(${typeset(volts, "V")})^2}{${fixedNumber(z0.re, 1)}${times}\\Omega} = ${typeset(volts ** 2 / z0.re, "W")}`,
+      source: sourceOf(input.chosen.entry.sources, /volt|\bV\b/i),
+      explains: ["ratedVoltage", "powerAtRatedVoltage"],
+    },
+  ];
+}
+
+const sourceOf = (
+  sources: readonly { readonly value: string; readonly source: string; readonly status: string }[],
+  about: RegExp,
+): string => {
+  const found = sources.find((s) => about.test(s.value));
+  return found ? `${found.source} (${found.status})` : "the line's entry";
+};
+
+/** What is known of the line, from where, and how well. */
+const sourceSteps = ({ input, main }: BuildResult): WorkingStep[] => [
+  ...input.chosen.entry.sources.map(({ value, source, status }) => ({
+    text: `Taken for ${input.chosen.entry.designation}: ${value}.`,
+    source: `${source} (${status})`,
+    explains: [],
+  })),
+  ...(input.chosen.entry.sources.length === 0
+    ? [
+        {
+          text: `${input.chosen.entry.designation} is described in the station file; its impedance comes to ${ohms(main.constants.z0)}.`,
+          source: "the station file",
+          explains: [],
+        },
+      ]
+    : []),
+];

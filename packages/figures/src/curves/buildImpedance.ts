@@ -1,0 +1,111 @@
+/** Does the impedance of a line depend on frequency? Its real and imaginary part from the lowest frequency to its end. */
+import type { Answer, Table } from "@feedpath/engine";
+import { numbersOf, optionalNumber, requiredColumn, requiredTable } from "../kit/answerValues";
+import type { Figure } from "../kit/figure";
+import { fixedText, impedanceText, withUnit } from "../kit/numberText";
+import { designationOf, frequencyLines, given, hasColumn, ticksFor } from "./buildFacts";
+import { drawChart } from "./chart";
+import type { ChartOptions, Curve, Panel } from "./chartTypes";
+import { frequencyAxis, frequencyText } from "./frequencyAxis";
+import { roundSpan } from "./panelFrame";
+import { figureTable } from "./tableValues";
+
+type Part = "characteristicResistance" | "characteristicReactance";
+
+/** The route that reaches lowest leads: the build where it is known. */
+const columnOf = (table: Table, part: Part): string => (hasColumn(table, `${part}ByBuild`) ? `${part}ByBuild` : part);
+
+function curvesOf(table: Table, part: Part): Curve[] {
+  const leading = columnOf(table, part);
+  const both = leading !== part;
+  const of = (series: string, label: string, dashed: boolean): Curve => ({
+    series,
+    values: requiredColumn(table, series).values,
+    role: dashed ? "line" : "power",
+    labelRole: dashed ? "ink2" : "powerInk",
+    dashed,
+    labels: [label],
+  });
+  return both
+    ? [of(leading, "by its build", false), of(part, "by its sheet", true)]
+    : [of(part, part === "characteristicResistance" ? "resistance" : "reactance", false)];
+}
+
+function panelOf(table: Table, part: Part, name: string): Panel {
+  const curves = curvesOf(table, part);
+  const values = curves.flatMap(({ series }) => given(table, series));
+  const real = part === "characteristicResistance";
+  const [from, to] = roundSpan(real ? [0, ...values] : [...values, 0]);
+  return { name, height: real ? 150 : 110, from, to, curves, rings: [] };
+}
+
+/** Real and imaginary part at a row of the leading route. */
+const impedanceAt = (table: Table, row: number): { readonly re: number; readonly im: number } | null => {
+  const [re, im] = (["characteristicResistance", "characteristicReactance"] as const).map(
+    (part) => requiredColumn(table, columnOf(table, part)).values[row] ?? null,
+  );
+  return typeof re === "number" && typeof im === "number" ? { re, im } : null;
+};
+
+/** Below this share of the impedance a change is told as none. */
+const noticeable = 0.01;
+
+function titleOf(answer: Answer, table: Table): string {
+  const frequencies = numbersOf(table, "frequency");
+  const low = impedanceAt(table, 0);
+  const asked = impedanceAt(
+    table,
+    frequencies.findIndex((f) => f >= answer.frequency / 1e6 - 1e-9),
+  );
+  const main = optionalNumber(answer, "characteristicResistance");
+  if (low === null || asked === null || main === null) return `The impedance of ${designationOf(answer)}`;
+  const at = frequencyText(answer.frequency / 1e6);
+  const changes = Math.hypot(low.re - asked.re, low.im - asked.im) > noticeable * asked.re;
+  return changes
+    ? `The impedance depends on frequency: ${impedanceText(low.re, low.im, 0)} at ${frequencyText(frequencies[0]!)}, ${withUnit(fixedText(asked.re, 1), "Ω")} at ${at}`
+    : `The impedance is ${withUnit(fixedText(asked.re, 1), "Ω")} at all frequencies shown`;
+}
+
+/** Figure of the answer to `build`. */
+export function buildImpedance(answer: Answer, options: ChartOptions): Figure {
+  const table = requiredTable(answer, "lineConstants");
+  const frequencies = numbersOf(table, "frequency");
+  const title = titleOf(answer, table);
+  const drawn = drawChart({
+    ...options,
+    axis: { ...frequencyAxis(frequencies, ticksFor(options.width, options.scale ?? 1)), name: "frequency" },
+    panels: [
+      panelOf(table, "characteristicResistance", "real part of the impedance, Ω"),
+      panelOf(table, "characteristicReactance", "imaginary part, Ω"),
+    ],
+    verticals: frequencyLines(answer),
+    note: "",
+  });
+  return {
+    name: "buildImpedance",
+    title,
+    width: options.width,
+    height: drawn.height,
+    scale: options.scale ?? 1,
+    marks: drawn.marks,
+    description: `Two panels over frequency on a logarithmic scale: real and imaginary part of the characteristic impedance of ${designationOf(answer)}, from ${frequencyText(frequencies[0]!)} to ${frequencyText(frequencies.at(-1)!)}. ${title}.`,
+    table: figureTable(table, `Impedance of ${designationOf(answer)}`, {
+      frequency: "frequency",
+      ...words(table),
+      velocityFactor: "velocity factor",
+    }),
+  };
+}
+
+const words = (table: Table): Readonly<Record<string, string>> => ({
+  ...(hasColumn(table, "characteristicResistanceByBuild") && {
+    characteristicResistanceByBuild: "real part by its build",
+    characteristicReactanceByBuild: "imaginary part by its build",
+  }),
+  characteristicResistance: hasColumn(table, "characteristicResistanceByBuild")
+    ? "real part by its sheet"
+    : "real part",
+  characteristicReactance: hasColumn(table, "characteristicResistanceByBuild")
+    ? "imaginary part by its sheet"
+    : "imaginary part",
+});
