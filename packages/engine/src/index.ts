@@ -54,6 +54,8 @@ export type { SheetFinding } from "./lines/fitFindings";
 export { examineDataSheet } from "./lines/fitFindings";
 export type { LineConstants } from "./lines/lineConstants";
 export { decibelsPerNeper, fromImmittance, lineConstants, matchedLoss } from "./lines/lineConstants";
+export type { LineFacts } from "./lines/lineFacts";
+export { lineFacts, lineSide } from "./lines/lineFacts";
 export type * from "./lines/lineModel";
 export { lineAtTemperature } from "./lines/lineTemperature";
 export type { RadiationLoss } from "./lines/radiationLoss";

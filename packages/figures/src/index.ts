@@ -3,6 +3,8 @@ export { drawChart } from "./curves/chart";
 export type { Chart, ChartOptions, Curve, Panel } from "./curves/chartTypes";
 export { heightPanels } from "./curves/heightPanels";
 export { impedanceCompromise } from "./curves/impedanceCompromise";
+export type { LineLoss, LossStudy } from "./curves/lineLosses";
+export { lineLosses } from "./curves/lineLosses";
 export { swrAcrossBand } from "./curves/swrAcrossBand";
 export { trimLadder } from "./curves/trimLadder";
 export { trimLengths } from "./curves/trimLengths";
