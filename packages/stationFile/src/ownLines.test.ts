@@ -104,7 +104,10 @@ describe("inner conductors", () => {
       inner: {
         form: "stranded",
         strands: { count: 19, diameter: expect.closeTo(0.18e-3, 12) },
-        layers: [{ metal: { name: "tinned copper", conductivity: 58e6 }, outerRadius: expect.closeTo(0.45e-3, 12) }],
+        layers: [
+          { metal: { name: "copper" } },
+          { metal: { name: "tinned copper" }, outerRadius: expect.closeTo(0.45e-3, 12) },
+        ],
       },
     });
     const clad = inner("0.72 mm copper-clad steel 30 %");
@@ -263,6 +266,48 @@ describe("pairs", () => {
     expect(messages("  mine: { wire: 1 mm copper in 0.5 mm PVC, spacing: 9 mm, web: { thickness: 3 mm } }")).toContain(
       "no thicker than the insulation",
     );
+  });
+});
+
+describe("lines of other shapes", () => {
+  it("go by the name of their kind", () => {
+    expect(own("{ twisted pair: 0.5 mm copper in 0.3 mm polyethylene, turn: 20 mm }").model).toMatchObject({
+      kind: "twisted pair",
+      turn: 0.02,
+      sleeve: { outerRadius: expect.closeTo(5.5e-4, 12), dielectric: { name: "polyethylene" } },
+    });
+    expect(own("{ wire over plane: 2 mm copper, height: 50 mm, plane: aluminium }").model).toMatchObject({
+      kind: "wire over plane",
+      plane: { name: "aluminium" },
+    });
+    expect(own("{ wire over plane: 2 mm copper, height: 50 mm }").model).toMatchObject({ plane: { name: "copper" } });
+    expect(own("{ four wires: 2 mm copper, square: 60 mm, joined: neighbours }").model).toMatchObject({
+      kind: "four-wire",
+      side: { value: expect.closeTo(0.06, 12) },
+      joined: "neighbours",
+    });
+    expect(own("{ four wires: 2 mm copper, square: 60 mm, price: 4 EUR per m }")).toMatchObject({
+      model: { joined: "diagonals" },
+      price: { perMetre: 4 },
+    });
+    expect(
+      own("{ shielded pair: 1 mm copper, spacing: 3 mm, outer: 8 mm copper, dielectric: polyethylene }").model,
+    ).toMatchObject({ kind: "shielded pair", outer: { innerRadius: expect.closeTo(0.004, 12) } });
+    expect(part("", "{ twisted pair: 7 x 0.2 mm copper in 0.3 mm PVC, turn: 20 mm }").line.designation).toBe(
+      "twisted pair of 0.6 mm copper",
+    );
+  });
+
+  it("are told when they cannot be", () => {
+    expect(messages("  mine: { twisted pair: 0.5 mm copper, turn: 20 mm }")).toContain("they need their insulation");
+    expect(messages("  mine: { twisted pair: 0.5 mm copper in 0.3 mm PVC, turn: 1 mm }")).toContain("so short a turn");
+    expect(messages("  mine: { wire over plane: 2 mm copper, height: 1 mm }")).toContain("greater than its radius");
+    expect(messages("  mine: { four wires: 2 mm copper in 1 mm PVC, square: 60 mm }")).toContain("bare wires");
+    expect(messages("  mine: { four wires: 2 mm copper, square: 2 mm }")).toContain("measured between centres");
+    expect(
+      messages("  mine: { shielded pair: 1 mm copper, spacing: 3 mm, outer: 3.9 mm copper, dielectric: air }"),
+    ).toContain("both wires must fit into it");
+    expect(messages("  mine: { four wire: 2 mm copper, square: 60 mm }")).toContain("Nearest: four wires.");
   });
 });
 

@@ -1,8 +1,7 @@
 /** Conductors of lines as written to what the engine computes with. */
-import { type Conductor, type Metal, type RoundConductor, sectionOf } from "@feedpath/engine";
+import { type Conductor, type Metal, type RoundConductor, sectionOf, strandedConductor } from "@feedpath/engine";
 import { findMetal } from "../catalogue/wireMaterials";
 import type { LineConductor } from "../units/lineConductor";
-import { stranded } from "./stranded";
 
 /** A coat thinner than this lets the current through to what it covers: the core decides (tin, silver). */
 const thinCoat = 1e-5;
@@ -19,7 +18,7 @@ export function metalOf({ material, conductivity, permeability }: Conductor): Me
 }
 
 /**
- * One metal for the whole of a conductor that has a single one in the engine (strands, shields): of coated metal its core's
+ * One metal for the whole of a conductor that has a single one in the engine (shields): of coated metal its core's
  * constants where the coat is thin, the surface's where it is thick, under the name in the file.
  */
 export function bulkMetalOf(conductor: Conductor): Metal {
@@ -30,7 +29,7 @@ export function bulkMetalOf(conductor: Conductor): Metal {
 
 /** A round conductor by its nominal diameter: its layers, strands, or solid of one metal. A tube without a wall is as good as solid. */
 export function roundConductor({ conductor, strands }: LineConductor): RoundConductor {
-  if (strands !== null) return stranded(strands, conductor.diameter.value, bulkMetalOf(conductor));
+  if (strands !== null) return stranded(strands, conductor);
   const section = sectionOf(conductor);
   if (section) {
     const layers = section.layers.map((layer) =>
@@ -45,6 +44,16 @@ export function roundConductor({ conductor, strands }: LineConductor): RoundCond
     effectiveRadiusRatio: 1,
     resistanceFactor: 1,
   };
+}
+
+/** Coated strands keep their coat, unless it would be all of them. */
+function stranded(count: number, conductor: Conductor): RoundConductor {
+  const { cladding, diameter } = conductor;
+  const metal = metalOf(conductor);
+  if (!cladding || cladding.thickness >= diameter.value / 2) return strandedConductor(count, diameter.value, metal);
+  return strandedConductor(count, diameter.value, cladding.core, {
+    coatings: [{ metal, thickness: cladding.thickness }],
+  });
 }
 
 /** m over all of a conductor, strands included, without its insulation. */

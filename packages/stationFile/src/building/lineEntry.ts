@@ -1,14 +1,14 @@
 /** A line's value as written to a line as the engine knows it: of the catalogue, of the file's own, or described on the spot. */
-import type { LineEntry, LineModel, Quantity } from "@feedpath/engine";
+import type { LineEntry, LineModel } from "@feedpath/engine";
 import { findLine, lineCatalogue } from "../catalogue/lines";
 import type { FileLine, FileOwnLine } from "../schema/line";
-import { formatAmount, formatQuantity } from "../units/formatQuantity";
 import { nearestWord, shown, someOf } from "../units/nearest";
 import { fault } from "./build";
-import { overallDiameter } from "./lineConductors";
 import { coaxialLine, dataSheetLine, type LineSpot, pairLine } from "./lineModels";
+import { designationOf, whatOf } from "./lineNames";
 import { ratingsOf } from "./ratings";
 import { examineSheet } from "./sheetFindings";
+import { fourWires, shieldedPair, twistedPair, wireOverPlane } from "./wireLines";
 
 const designations = lineCatalogue.map((known) => known.designation);
 
@@ -77,29 +77,11 @@ function likeLine(spot: LineSpot, line: Extract<FileOwnLine, { like: string }>, 
   };
 }
 
-function modelOf(spot: LineSpot, line: Exclude<FileOwnLine, { like: string }>) {
+function modelOf(spot: LineSpot, line: Exclude<FileOwnLine, { like: string }>): LineModel {
   if ("impedance" in line) return dataSheetLine(spot, line);
   if ("inner" in line) return coaxialLine(spot, line);
-  return pairLine(spot, line);
-}
-
-const across = (diameter: number): string => formatAmount(Number(diameter.toPrecision(6)), "length");
-
-function designationOf(model: LineModel): string {
-  switch (model.kind) {
-    case "data sheet":
-      return `${formatQuantity(model.impedance, "impedance")} line`;
-    case "coaxial":
-      return `coaxial line ${across(overallDiameter(model.inner))} in ${across(2 * model.outer.innerRadius)}`;
-    case "parallel-wire": {
-      const metal = model.wire.layers.at(-1)?.metal.name ?? "";
-      const spacing: Quantity = model.spacing;
-      return `pair of ${across(overallDiameter(model.wire))} ${metal} ${formatQuantity(spacing, "length")} apart`;
-    }
-  }
-}
-
-function whatOf(model: LineModel): string {
-  if (model.kind === "data sheet") return "impedance, velocity factor, loss";
-  return model.kind === "coaxial" ? "dimensions and dielectric" : "wire and spacing";
+  if ("wire" in line) return pairLine(spot, line);
+  if ("twisted pair" in line) return twistedPair(spot, line);
+  if ("wire over plane" in line) return wireOverPlane(spot, line);
+  return "four wires" in line ? fourWires(spot, line) : shieldedPair(spot, line);
 }

@@ -53,7 +53,7 @@ export function sleeveOf({ conductor }: LineConductor, radius: number) {
   return insulation && { outerRadius: radius + insulation.wall.value, dielectric: plasticOf(insulation) };
 }
 
-export function pairLine({ build, path }: LineSpot, line: Of<"spacing">): ParallelWireLine {
+export function pairLine({ build, path }: LineSpot, line: Of<"wire">): ParallelWireLine {
   const wire = roundConductor(line.wire);
   const sleeve = sleeveOf(line.wire, overallDiameter(wire) / 2);
   checkSpacing(build, path, line.spacing, wire.strands ? overallDiameter(wire) : line.wire.conductor.diameter.high);
@@ -72,7 +72,7 @@ export function checkSpacing(build: Build, path: KeyPath, spacing: Quantity, dia
 function insulationOf(
   build: Build,
   path: KeyPath,
-  { web, spacing }: Of<"spacing">,
+  { web, spacing }: Of<"wire">,
   sleeve: ReturnType<typeof sleeveOf>,
 ): PairInsulation | null {
   if (sleeve && spacing.high < 2 * sleeve.outerRadius) {

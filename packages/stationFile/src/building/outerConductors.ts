@@ -36,7 +36,7 @@ function shielded(build: Build, written: Long, path: KeyPath): OuterConductor {
   return { ...base, shield, resistanceFactor: shield.form.includes("braid") ? braidFactor : 1 };
 }
 
-function metalNamed(build: Build, name: string, diameter: Quantity, path: KeyPath): Metal {
+export function metalNamed(build: Build, name: string, diameter: Quantity, path: KeyPath): Metal {
   const read = conductorOf(diameter, "tube", name, null);
   if (read.ok) return bulkMetalOf(read.value);
   build.report(path, "value", { ...read.fault, mend: read.fault.nearest });

@@ -68,10 +68,53 @@ const coaxial = entry("A coaxial build", {
   ...ratingKeys,
 });
 
+/** Geometries that go by the name of their kind, which holds their wire. */
+const twistedPair = entry("A twisted pair", {
+  "twisted pair": lineConductor,
+  turn: quantity("length", { above: 0, most: 10 }),
+  ...ratingKeys,
+});
+
+const wireOverPlane = entry("A wire over a plane", {
+  "wire over plane": lineConductor,
+  height: spacing,
+  plane: text("a metal").optional(),
+  dielectric: dielectricValue.optional(),
+  ...ratingKeys,
+});
+
+const fourWires = entry("A four-wire line", {
+  "four wires": lineConductor,
+  square: spacing,
+  joined: word("diagonals", "neighbours").optional(),
+  dielectric: dielectricValue.optional(),
+  ...ratingKeys,
+});
+
+const shieldedPair = entry("A shielded pair", {
+  "shielded pair": lineConductor,
+  spacing,
+  outer: outerConductor,
+  dielectric: dielectricValue,
+  ...ratingKeys,
+});
+
+const described = kindEntry("A line's value", [
+  dataSheet,
+  wirePair,
+  coaxial,
+  twistedPair,
+  wireOverPlane,
+  fourWires,
+  shieldedPair,
+  like,
+] as const);
+
+export type FileOwnLine = z.output<typeof described>;
+export type FileLine = string | FileOwnLine;
+
+// Named types: spelt out wherever a line may stand, the type of the whole file would be too long to write down.
 /** A line described, not named. */
-export const ownLine = kindEntry("A line's value", [dataSheet, wirePair, coaxial, like] as const);
-
-export const lineValue = textOr(lineName, ownLine);
-
-export type FileOwnLine = z.output<typeof ownLine>;
-export type FileLine = z.output<typeof lineValue>;
+export const ownLine: z.ZodType<FileOwnLine> = described;
+/** A line by its name, or described. */
+export const lineValue: z.ZodType<FileLine> = textOr(lineName, described);

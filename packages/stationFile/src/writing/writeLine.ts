@@ -5,8 +5,7 @@ import { findLine } from "../catalogue/lines";
 import type { DimensionName } from "../units/dimensions";
 import { formatAmount, formatQuantity } from "../units/formatQuantity";
 import { formatPrice } from "../units/price";
-import { writeDielectric } from "./writeDielectric";
-import { writeOuter, writeRound } from "./writeLineConductor";
+import { writeBuilt } from "./writeBuilt";
 import { type Branch, type Leaf, present, type Writing } from "./writing";
 
 /** A line of the file's own or of the catalogue by its name, any other by what it is made of. */
@@ -60,40 +59,15 @@ const ratingOf = (
 ): Quantity | undefined => ratings?.[name];
 
 function writeModel(writing: Writing, model: LineModel, place: string): Branch {
-  switch (model.kind) {
-    case "data sheet": {
-      const loss = model.loss.map(({ frequency, decibelsPerMetre }) => [
-        formatAmount(frequency, "frequency"),
-        formatQuantity(decibelsPerMetre, "lossPerLength"),
-      ]);
-      return {
-        impedance: formatQuantity(model.impedance, "impedance"),
-        velocity: formatQuantity(model.velocityFactor, "ratio"),
-        loss: Object.fromEntries(loss),
-        side: writing.given(`${place}.model.side`, model.side),
-      };
-    }
-    case "parallel-wire": {
-      const { insulation, dielectric } = model;
-      const web = insulation?.form === "web" ? insulation : null;
-      return {
-        wire: writeRound(model.wire, insulation ?? null),
-        spacing: formatQuantity(model.spacing, "length"),
-        web: web
-          ? present({
-              thickness: formatAmount(web.thickness, "length"),
-              filled: web.filled === 1 ? undefined : formatAmount(web.filled, "ratio"),
-            })
-          : undefined,
-        dielectric:
-          dielectric.name === "air" && dielectric.permittivity === 1 ? undefined : writeDielectric(dielectric),
-      };
-    }
-    case "coaxial":
-      return {
-        inner: writeRound(model.inner, null),
-        outer: writeOuter(model.outer),
-        dielectric: writeDielectric(model.dielectric),
-      };
-  }
+  if (model.kind !== "data sheet") return writeBuilt(writing, model, place);
+  const loss = model.loss.map(({ frequency, decibelsPerMetre }) => [
+    formatAmount(frequency, "frequency"),
+    formatQuantity(decibelsPerMetre, "lossPerLength"),
+  ]);
+  return {
+    impedance: formatQuantity(model.impedance, "impedance"),
+    velocity: formatQuantity(model.velocityFactor, "ratio"),
+    loss: Object.fromEntries(loss),
+    side: writing.given(`${place}.model.side`, model.side),
+  };
 }
