@@ -51,11 +51,17 @@ export function tubeImpedances(
 }
 
 /**
- * Two shields in touch, `first` within: the current between them is the one that leaves no field there. Source: elementary
- * (two-ports in a chain); Vance, IEEE Trans. EMC-17 (1975) 71, for braids.
+ * Two shields joined at their ends, `first` within: the current between them is the one that leaves no field there. `space`
+ * H/m is the inductance of the room between them, 0 where they are one wall. Source: Vance, IEEE Trans. EMC-17 (1975) 71;
+ * two-ports in a chain.
  */
-export function joinShields(first: ShieldImpedances, second: ShieldImpedances): ShieldImpedances {
-  const between = add(first.outside, second.inside);
+export function joinShields(
+  first: ShieldImpedances,
+  second: ShieldImpedances,
+  angularFrequency = 0,
+  space = 0,
+): ShieldImpedances {
+  const between = add(add(first.outside, second.inside), complex(0, angularFrequency * space));
   if (between.re === 0 && between.im === 0) return { inside: first.inside, transfer: zero, outside: second.outside };
   return {
     inside: subtract(first.inside, divide(multiply(first.transfer, first.transfer), between)),
