@@ -4,9 +4,10 @@ import { skinDepth } from "../../conductors/solidWire";
 import { radiusRatio } from "../../lines/coaxialLine";
 import type { BuiltLine, CoaxialLine, ParallelWireLine } from "../../lines/lineModel";
 import { spacingRatio } from "../../lines/parallelWireLine";
-import { fixedNumber, plainNumber, significantNumber, withPrefix } from "../../quantity/format";
+import { fixedNumber, significantNumber, withPrefix } from "../../quantity/format";
 import { geometryOf } from "./geometry";
 import { type BuildResult, decibelsPerMetre, type Route } from "./study";
+import { typeset } from "./typeset";
 
 function geometryStep(model: BuiltLine): WorkingStep[] {
   if (model.kind === "coaxial") return [coaxialStep(model)];
@@ -54,7 +55,7 @@ function skinStep(line: BuiltLine, frequency: number): WorkingStep {
   return {
     text: `At ${withPrefix(frequency, "Hz")} current in ${metal.name} reaches one skin depth deep, ${withPrefix(depth, "m", 3)}; the exact impedance of each conductor, layer by layer, goes into R and L.`,
     formula: "\\delta = \\sqrt{\\frac{2}{\\omega \\mu \\sigma}}",
-    substituted: `\\delta = ${plainNumber(1e6 * depth, 2)} \\; \\mathrm{µm}`,
+    substituted: `\\delta = ${typeset(depth, "m")}`,
     source: "Schelkunoff, Bell Syst. Tech. J. 13 (1934) 532",
     explains: ["attenuationInConductors"],
   };

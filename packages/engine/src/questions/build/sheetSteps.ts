@@ -3,6 +3,7 @@ import type { WorkingStep } from "../../answer/answer";
 import { fixedNumber, plainNumber, significantNumber, withPrefix } from "../../quantity/format";
 import type { SheetRoute } from "./sheet";
 import type { BuildResult } from "./study";
+import { unitTex } from "./typeset";
 
 export function sheetSteps({ sheet, build, main, input }: BuildResult): WorkingStep[] {
   if (sheet === null) return [];
@@ -31,7 +32,7 @@ function fitStep({ fit, points }: SheetRoute): WorkingStep {
   return {
     text: `A line whose resistance grows with the root of frequency, over a part that stays, with insulation of one loss tangent, was fitted to the ${points.length === 1 ? "one point" : `${points.length} points`} of the sheet with its exact attenuation; none of the three may be negative. Farthest off is a point by ${significantNumber(100 * worstDeviation, 2)} %.`,
     formula: "R = R_1 \\sqrt{f} + R_0, \\quad G = \\omega C \\tan\\delta",
-    substituted: `R = ${significantNumber(1e6 * rootResistance, 3)} \\sqrt{f/\\mathrm{MHz}}${steady} \\; \\mathrm{mΩ/m}, \\quad \\tan\\delta = ${significantNumber(1e4 * lossTangent, 3)} \\times 10^{-4}`,
+    substituted: `R = ${significantNumber(1e6 * rootResistance, 3)} \\sqrt{f/\\mathrm{MHz}}${steady} \\; ${unitTex("mΩ/m")}, \\quad \\tan\\delta = ${significantNumber(1e4 * lossTangent, 3)} \\times 10^{-4}`,
     source:
       "least relative squares without negative parts (Lawson and Hanson, Solving Least Squares Problems, 1974, chapter 23)",
     explains: ["fitDeviation", "fittedSteadyResistance", "fittedLossTangent"],

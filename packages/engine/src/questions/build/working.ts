@@ -1,14 +1,10 @@
 /** How the constants of a line were found, with the numbers put in. */
 import type { WorkingStep } from "../../answer/answer";
-import { fixedNumber, ohms, plainNumber, significantNumber, watts, withPrefix } from "../../quantity/format";
+import { fixedNumber, ohms, plainNumber, significantNumber, withPrefix } from "../../quantity/format";
 import { buildSteps } from "./buildSteps";
 import { sheetSteps } from "./sheetSteps";
 import { type BuildResult, decibelsPerMetre } from "./study";
-
-const times = "\\; ";
-/** "1.69 GHz" for a formula. */
-export const typeset = (value: number, unit: string, figures = 3): string =>
-  withPrefix(value, unit, figures).replace(/ (.*)$/, `${times}\\mathrm{$1}`);
+import { typeset } from "./typeset";
 
 export const buildWorking = (result: BuildResult): WorkingStep[] => [
   ...sheetSteps(result),
@@ -28,7 +24,7 @@ function constantsStep({ main, input }: BuildResult): WorkingStep {
   return {
     text: `Resistance, inductance, conductance and capacitance per metre at ${withPrefix(input.frequency, "Hz")} give the characteristic impedance, always complex:`,
     formula: "Z_0 = \\sqrt{\\frac{R + j\\omega L}{G + j\\omega C}}",
-    substituted: `R = ${typeset(resistance, "Ω/m")}, \\; L = ${typeset(inductance, "H/m")}, \\; G = ${typeset(conductance, "S/m")}, \\; C = ${typeset(capacitance, "F/m")}: \\; Z_0 = ${fixedNumber(z0.re, 2)} ${z0.im < 0 ? "-" : "+"} j\\,${fixedNumber(Math.abs(z0.im), 2)}${times}\\Omega`,
+    substituted: `R = ${typeset(resistance, "Ω/m")}, \\; L = ${typeset(inductance, "H/m")}, \\; G = ${typeset(conductance, "S/m")}, \\; C = ${typeset(capacitance, "F/m")}: \\; Z_0 = ${fixedNumber(z0.re, 2)} ${z0.im < 0 ? "-" : "+"} j\\,${fixedNumber(Math.abs(z0.im), 2)}\\; \\Omega`,
     source: "telegrapher's equations",
     explains: [
       ...["characteristicImpedance", "characteristicResistance", "characteristicReactance", "resistance"],
@@ -56,11 +52,7 @@ function lossStep({ main, input }: BuildResult): WorkingStep {
   return {
     text: `Its real part is the attenuation. ${significantNumber(input.length, 3)} m of the line, ended in its own impedance, let pass:`,
     formula: "P_2 = P_1 \\times 10^{-\\alpha \\ell / 10\\,\\mathrm{dB}}",
-    substituted: `\\alpha = ${significantNumber(100 * alpha, 4)}${times}\\mathrm{dB/100\\,m}, \\; \\alpha \\ell = ${significantNumber(loss, 3)}${times}\\mathrm{dB}: \\; P_2 = ${watts(
-      input.power * 10 ** (-loss / 10),
-    )
-      .replace(" ", times)
-      .replace("W", "\\mathrm{W}")}`,
+    substituted: `\\alpha = ${significantNumber(100 * alpha, 4)} \\; \\mathrm{dB/100\\,m}, \\; \\alpha \\ell = ${significantNumber(loss, 3)} \\; \\mathrm{dB}: \\; P_2 = ${fixedNumber(input.power * 10 ** (-loss / 10), 2)} \\; \\mathrm{W}`,
     source: "telegrapher's equations; definition of the decibel",
     explains: ["attenuation", "lossOfLength", "powerThrough"],
   };
@@ -86,7 +78,7 @@ function resistanceStep({ direct, input }: BuildResult): WorkingStep[] {
     {
       text: "An ohm-meter with the far end shorted shows the direct-current resistance of both conductors together:",
       formula: "R = R' \\ell",
-      substituted: `${typeset(direct.loop, "Ω/m")} \\times ${significantNumber(input.length, 3)}${times}\\mathrm{m} = ${typeset(direct.loop * input.length, "Ω")}`,
+      substituted: `${typeset(direct.loop, "Ω/m")} \\times ${significantNumber(input.length, 3)}\\; \\mathrm{m} = ${typeset(direct.loop * input.length, "Ω")}`,
       source: direct.from === "sheet" ? "the line's data sheet" : "conductivity and cross-section of its conductors",
       explains: ["loopResistance", "loopResistanceOfLength"],
     },
@@ -114,7 +106,7 @@ function ratedStep({ input, main }: BuildResult): WorkingStep[] {
     {
       text: `Matched, and with no thought of heat, its working voltage (${plainNumber(volts, 0)} V rms) is reached at`,
       formula: "P = \\frac{V^2}{\\Re Z_0}",
-      substituted: `\\frac{(${typeset(volts, "V")})^2}{${fixedNumber(z0.re, 1)}${times}\\Omega} = ${typeset(volts ** 2 / z0.re, "W")}`,
+      substituted: `\\frac{(${typeset(volts, "V")})^2}{${fixedNumber(z0.re, 1)}\\; \\Omega} = ${typeset(volts ** 2 / z0.re, "W")}`,
       source: sourceOf(input.chosen.entry.sources, /volt|\bV\b/i),
       explains: ["ratedVoltage", "powerAtRatedVoltage"],
     },
