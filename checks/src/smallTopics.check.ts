@@ -1,5 +1,6 @@
 import { checkTopic } from "./testing/checkTopic";
-import { bandsMetersCoils, breakdownAndPower, practice } from "./topics/smallTopics";
+import { breakdownAndPower } from "./topics/breakdownAndPower";
+import { bandsMetersCoils, practice } from "./topics/smallTopics";
 
 checkTopic(bandsMetersCoils);
 checkTopic(breakdownAndPower);

@@ -1,12 +1,17 @@
 /** Coaxial line theory: optima, skin effect, solid, tubular and clad wires, lines from dimensions and from R, L, G, C. */
 import {
   type CoaxialLine,
+  coaxialCutOff,
   conductorLoss,
+  type Dielectric,
   decibelsPerNeper,
   fromImmittance,
+  impedanceOfPair,
   impedanceOfRatio,
   lineConstants,
+  type Metal,
   matchedLoss,
+  meansOf,
   ratioOfGreatestPower,
   ratioOfGreatestVoltage,
   ratioOfImpedance,
@@ -14,8 +19,10 @@ import {
   type StudyInput,
   skinDepth,
   solidWireImpedance,
+  strandedConductor,
   studyPoint,
   surfaceResistance,
+  te11Root,
 } from "@feedpath/engine";
 import { input, type PublishedRow } from "../ledger/publishedRow";
 import type { Topic } from "../ledger/topic";
@@ -33,22 +40,29 @@ const study = (outerSize: number, breakdown: number): StudyInput => ({
   frequency: 1e8,
 });
 
+/** Smooth, solid inside, of one metal; radii in m. */
+const smooth = (inner: number, outer: number, metal: Metal, dielectric: Dielectric): CoaxialLine => ({
+  kind: "coaxial",
+  inner: {
+    form: "solid",
+    layers: [{ metal, outerRadius: inner }],
+    holeRadius: 0,
+    effectiveRadiusRatio: 1,
+    resistanceFactor: 1,
+  },
+  outer: { innerRadius: outer, wall: Number.POSITIVE_INFINITY, metal, resistanceFactor: 1 },
+  dielectric,
+});
+
 function coaxialLine(row: PublishedRow) {
   const metal = { name: "metal", conductivity: input(row, "sigma"), permeability: 1 };
   const [inner, outer] = [input(row, "d_mm") / 2e3, input(row, "D_mm") / 2e3];
-  const line: CoaxialLine = {
-    kind: "coaxial",
-    inner: {
-      form: "solid",
-      layers: [{ metal, outerRadius: inner }],
-      holeRadius: 0,
-      effectiveRadiusRatio: 1,
-      resistanceFactor: 1,
-    },
-    outer: { innerRadius: outer, wall: Number.POSITIVE_INFINITY, metal, resistanceFactor: 1 },
-    dielectric: { name: "polyethylene", permittivity: input(row, "eps_r"), lossTangent: input(row, "tan_delta") },
+  const dielectric = {
+    name: "polyethylene",
+    permittivity: input(row, "eps_r"),
+    lossTangent: input(row, "tan_delta"),
   };
-  const constants = lineConstants(line, input(row, "f_Hz"));
+  const constants = lineConstants(smooth(inner, outer, metal, dielectric), input(row, "f_Hz"));
   return {
     Z0: constants.z0,
     alpha_dB_per_100m: matchedLoss(constants, 100),
@@ -56,6 +70,26 @@ function coaxialLine(row: PublishedRow) {
     VF: constants.velocityFactor,
   };
 }
+
+function cutOffRoot(row: PublishedRow) {
+  const ratio = input(row, "D/d");
+  const root = te11Root(ratio);
+  const over = (root * (1 + ratio)) / 2;
+  return { "kc*d/2": root, "kc*(d+D)/4": over, "fc_exact/fc_approx": over };
+}
+
+function cutOffOfSize(row: PublishedRow) {
+  const [inner, outer] = [input(row, "d_mm") / 2e3, input(row, "D_mm") / 2e3];
+  const dielectric = { name: "insulation", permittivity: input(row, "eps_r"), lossTangent: 0 };
+  const { frequency, usualEstimate } = coaxialCutOff(smooth(inner, outer, copper, dielectric));
+  return { exact_GHz: frequency / 1e9, approx_GHz: usualEstimate / 1e9 };
+}
+
+/** Strands of 1 mm in a wide tube: the effective radius for the field over the radius of all. */
+const strandFactors = () =>
+  Object.fromEntries(
+    [7, 12, 19, 37].map((count) => [String(count), strandedConductor(count, 1e-3, copper).effectiveRadiusRatio]),
+  );
 
 function lineOfConstants(row: PublishedRow) {
   const w = 2 * Math.PI * input(row, "f_Hz");
@@ -106,6 +140,16 @@ export const coaxialTheory: Topic = {
   evaluators: [
     { rows: /^const\.coax\.k_ln$/, compute: () => ({ "": impedanceOfRatio(Math.E, 1) }) },
     { rows: /^const\.coax\.k_log10$/, compute: () => ({ "": impedanceOfRatio(10, 1) }) },
+    // The constants of CODATA 2018 differ from the old exact ones in the tenth figure: both rows within their tolerance.
+    { rows: /^const\.eta0\./, compute: () => ({ "": 2 * Math.PI * impedanceOfRatio(Math.E, 1) }) },
+    { rows: /^const\.pair\.k_acosh$/, compute: () => ({ "": impedanceOfPair(Math.cosh(1), 1) }) },
+    { rows: /^const\.pair\.k_log10$/, compute: () => ({ "": 2 * impedanceOfRatio(10, 1) }) },
+    { rows: /^const\.30_exact$/, compute: () => ({ "": impedanceOfRatio(ratioOfGreatestPower, 1) }) },
+    { rows: /^coax\.compromise\.arith$/, compute: () => ({ "": meansOf(30, 77).arithmetic }) },
+    { rows: /^coax\.compromise\.geom$/, compute: () => ({ "": meansOf(30, 77).geometric }) },
+    { rows: /^coax\.te11\.\d/, compute: cutOffRoot },
+    { rows: /^coax\.te11\.f\./, compute: cutOffOfSize },
+    { rows: /^coax\.t\.strand$/, compute: strandFactors },
     { rows: /^coax\.opt\.attenuation\.ratio$/, compute: () => ({ "": ratioOfLeastLoss(1) }) },
     {
       rows: /^coax\.opt\.attenuation\.z0\./,

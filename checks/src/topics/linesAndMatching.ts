@@ -4,15 +4,19 @@ import {
   type Complex,
   decibelsPerNeper,
   inputImpedance,
+  lineFromOpenAndShort,
   lineLoss,
+  quarterWaveBetween,
   reflectionOfSwr,
   returnLoss,
   swr,
+  twoElementQ,
 } from "@feedpath/engine";
 import { complexInput, input, type PublishedRow } from "../ledger/publishedRow";
 import type { Topic } from "../ledger/topic";
 import { seriesSection, shuntStub, twelfthWave, twoElements } from "./matching";
 import { losslessLine, metre } from "./plainLine";
+import { printedStubs, printedTwoElements } from "./printedMatches";
 
 const real = (re: number): Complex => ({ re, im: 0 });
 
@@ -50,6 +54,11 @@ function standingWave(row: PublishedRow) {
   return { rho, return_loss_dB: returnLoss(rho), "reflected_power_%": 100 * rho ** 2 };
 }
 
+function openAndShort(row: PublishedRow) {
+  const { z0, gammaLength } = lineFromOpenAndShort(complexInput(row, "Zoc"), complexInput(row, "Zsc"));
+  return { Z0: z0, "gamma l": gammaLength, one_way_loss_dB: gammaLength.re * decibelsPerNeper };
+}
+
 /** A quarter wave of 75 ohm turns 50 ohm into this. */
 const quarterWave = (row: PublishedRow) => ({
   "": inputImpedance(losslessLine(input(row, "Z"), 0.25), 1, real(input(row, "R1"))).re,
@@ -63,10 +72,18 @@ export const linesAndMatching: Topic = {
     { rows: /^line\.exact\./, compute: exactLine },
     { rows: /^line\.vmax\./, compute: greatest },
     { rows: /^swr\./, compute: standingWave },
+    { rows: /^line\.open_short$/, compute: openAndShort },
     { rows: /^line\.qwt\.75between$/, compute: quarterWave },
+    {
+      rows: /^line\.qwt\.50-/,
+      compute: (row) => ({ "": quarterWaveBetween(input(row, "R1"), input(row, "R2")) }),
+    },
     { rows: /^line\.series_section\./, compute: seriesSection },
     { rows: /^line\.twelfth\./, compute: twelfthWave },
     { rows: /^match\.shunt_stub\./, compute: shuntStub },
     { rows: /^match\.L\.(?!Q)/, compute: twoElements },
+    { rows: /^match\.L\.Q\./, compute: (row) => ({ "": twoElementQ(input(row, "ratio")) }) },
+    { rows: /^match\.pozar51$/, compute: printedTwoElements },
+    { rows: /^match\.pozar52$/, compute: printedStubs },
   ],
 };

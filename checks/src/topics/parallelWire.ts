@@ -1,5 +1,5 @@
 /** Parallel-wire lines: impedance from spacing, loss of an open pair, window line as sold. */
-import { lineConstants, type ParallelWireLine, solidWireImpedance } from "@feedpath/engine";
+import { lineConstants, type ParallelWireLine, ratioOfPair, solidWireImpedance } from "@feedpath/engine";
 import { findLine } from "@feedpath/station-file";
 import { input, type PublishedRow } from "../ledger/publishedRow";
 import type { Topic } from "../ledger/topic";
@@ -53,6 +53,7 @@ export const parallelWire: Topic = {
   title: "Parallel-wire lines",
   evaluators: [
     { rows: /^pair\.z0\./, compute: (row) => ({ Z0_exact: lossless(input(row, "D/d")) }) },
+    { rows: /^pair\.ratio_for\./, compute: (row) => ({ "": ratioOfPair(input(row, "Z0"), 1) }) },
     { rows: /^pair\.loss\./, compute: openPair },
     { rows: /^pair\.open600$/, compute: () => ({ "": lossless(75) }) },
     { rows: /^pair\.window\.z$/, compute: windowLine },

@@ -1,5 +1,5 @@
 /** Topics of which this version computes a few rows or none yet: they stand in the ledger as not covered. */
-import { cableDielectric, decibelsPerSUnit, swr } from "@feedpath/engine";
+import { decibelsPerSUnit, meansOf, swr } from "@feedpath/engine";
 import type { Topic } from "../ledger/topic";
 
 const on50 = (resistance: number): number => swr({ re: resistance, im: 0 }, 50);
@@ -10,16 +10,12 @@ export const bandsMetersCoils: Topic = {
   evaluators: [{ rows: /^smeter\.step$/, compute: () => ({ "": decibelsPerSUnit }) }],
 };
 
-export const breakdownAndPower: Topic = {
-  name: "breakdownAndPower",
-  title: "Breakdown and power rating",
-  evaluators: [{ rows: /^bd\.air$/, compute: () => ({ "": cableDielectric("air")!.breakdown / 1e6 }) }],
-};
-
 export const practice: Topic = {
   name: "practice",
   title: "Facts of practice",
   evaluators: [
+    { rows: /^practice\.arith$/, compute: () => ({ "": meansOf(30, 77).arithmetic }) },
+    { rows: /^practice\.geom$/, compute: () => ({ "": meansOf(30, 77).geometric }) },
     { rows: /^practice\.swr70$/, compute: () => ({ "": on50(70) }) },
     { rows: /^practice\.swr100$/, compute: () => ({ "": on50(100) }) },
     { rows: /^practice\.swr35$/, compute: () => ({ "": on50(35) }) },

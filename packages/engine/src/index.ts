@@ -81,6 +81,7 @@ export {
 export {
   conductorLoss,
   impedanceOfRatio,
+  meansOf,
   ratioOfGreatestPower,
   ratioOfGreatestVoltage,
   ratioOfImpedance,

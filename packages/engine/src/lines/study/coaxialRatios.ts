@@ -40,3 +40,12 @@ export function ratioOfLeastLoss(r: number): number {
 /** D/d of greatest voltage for a given field (ln x = 1) and of greatest power (ln x = 1/2), outer size fixed. */
 export const ratioOfGreatestVoltage = Math.E;
 export const ratioOfGreatestPower = Math.sqrt(Math.E);
+
+/** The two means of a pair of impedances (ohm), as the history of 50 ohm is told with them. */
+export const meansOf = (
+  first: number,
+  second: number,
+): { readonly arithmetic: number; readonly geometric: number } => ({
+  arithmetic: (first + second) / 2,
+  geometric: Math.sqrt(first * second),
+});

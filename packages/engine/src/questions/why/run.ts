@@ -14,7 +14,7 @@ import { refusal } from "../common/refusal";
 import { type WhyInput, whyInput } from "./input";
 import { whyParameters } from "./parameters";
 import { type WhyResult, whyResult } from "./result";
-import { meansOf, whyTable, whyValues } from "./tables";
+import { whyMeans, whyTable, whyValues } from "./tables";
 import { whyWorking } from "./working";
 
 function* run(station: Station, parameters: Parameters, context: Context): Generator<Progress, Answer | Refusal> {
@@ -103,7 +103,7 @@ function factsOf(result: WhyResult): words.WhyFacts {
     heatOptimum: at("heat"),
     flat: optima.attenuation?.flat ?? null,
     optimumInAir: limit === null || study.shape === "pair" ? null : impedanceOfRatio(limit.ratio, 1),
-    means: meansOf(result),
+    means: whyMeans(result),
     standards,
     breakdown: study.breakdown,
     frequency: study.frequency,

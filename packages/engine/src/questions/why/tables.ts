@@ -1,5 +1,6 @@
 /** Values and curves of `why`. */
 import type { Column, ScalarValue, Table } from "../../answer/answer";
+import { meansOf } from "../../lines/study/coaxialRatios";
 import { amountOf, type StudyPoint, studiedSpan, studyPoint } from "../../lines/study/studyPoint";
 import type { MeasureName, Optimum, WhyResult } from "./result";
 
@@ -13,7 +14,7 @@ export function whyValues(result: WhyResult): Record<string, ScalarValue> {
   const { attenuation, voltage, power } = optima;
   const best = (of: (point: StudyPoint) => number, optimum: Optimum | null, unit: string): ScalarValue =>
     optimum === null ? none(unit, noBest) : { value: of(optimum.point), unit };
-  const means = meansOf(result);
+  const means = whyMeans(result);
   const values: Record<string, ScalarValue> = {
     attenuationOptimum: limit === null ? none("ohm", heldSays) : ohm(limit.impedance),
     attenuationOptimumRatio: limit === null ? none("1", heldSays) : { value: limit.ratio, unit: "1" },
@@ -49,15 +50,11 @@ const heldSays = "the closed form holds while the size is held";
 const flatValues = (name: MeasureName, optimum: Optimum | null): Record<string, ScalarValue> =>
   optimum === null ? {} : { [`${name}FlatFrom`]: ohm(optimum.flat.from), [`${name}FlatTo`]: ohm(optimum.flat.to) };
 
-/** Of the impedances of least loss and of most power, as the history tells it; null where one of them has no best. */
-export function meansOf({
-  optima,
-  limit,
-}: WhyResult): { readonly arithmetic: number; readonly geometric: number } | null {
+/** Of the impedances of least loss and of most power; null where one of them has no best. */
+export function whyMeans({ optima, limit }: WhyResult): ReturnType<typeof meansOf> | null {
   const loss = limit?.impedance ?? optima.attenuation?.point.impedance;
   const power = optima.power?.point.impedance;
-  if (loss === undefined || power === undefined) return null;
-  return { arithmetic: (loss + power) / 2, geometric: Math.sqrt(loss * power) };
+  return loss === undefined || power === undefined ? null : meansOf(loss, power);
 }
 
 /** Ohm of the curves. */

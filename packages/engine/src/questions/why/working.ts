@@ -4,7 +4,7 @@ import { fixedNumber, plainNumber, significantNumber, withPrefix } from "../../q
 import { impedanceTexts, lossTexts, powerTexts, typeset, voltageTexts } from "./formulas";
 import { emissivitySays, heatAir, hottest, insulationHeat } from "./heat";
 import type { MeasureName, Optimum, StandardPoint, WhyResult } from "./result";
-import { meansOf } from "./tables";
+import { whyMeans } from "./tables";
 
 const ohm = (value: number): { value: number; unit: string } => ({ value, unit: "ohm" });
 
@@ -179,7 +179,7 @@ function flatSteps({ optima }: WhyResult): WorkingStep[] {
 }
 
 function meanStep(result: WhyResult): WorkingStep[] {
-  const means = meansOf(result);
+  const means = whyMeans(result);
   const loss = result.limit?.impedance ?? result.optima.attenuation?.point.impedance;
   const power = result.optima.power?.point.impedance;
   if (means === null || loss === undefined || power === undefined) return [];
