@@ -4,6 +4,8 @@ import { buildAttenuation } from "./curves/buildAttenuation";
 import { buildImpedance } from "./curves/buildImpedance";
 import { heightPanels } from "./curves/heightPanels";
 import { impedanceCompromise } from "./curves/impedanceCompromise";
+import { lineBars } from "./curves/lineBars";
+import { lineLength } from "./curves/lineLength";
 import { nearbyDistance } from "./curves/nearbyDistance";
 import { outsideAlong } from "./curves/outsideAlong";
 import { outsideChoke } from "./curves/outsideChoke";
@@ -45,6 +47,7 @@ const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   band: [stage, curves(swrAcrossBand)],
   height: [stage, curves(heightPanels)],
   trim: [stage, curves(ladder), curves(trimLengths)],
+  line: [curves(lineBars), curves(lineLength)],
   sky: [curves(elevationPattern), curves(azimuthPattern), curves(skyShape)],
   outside: [stage, curves(outsideAlong), curves(outsideChoke), curves(outsideLength)],
   radials: [stage, curves(radialNumber), curves(radialLengths), curves(radialCuts), curves(radialCurrents)],

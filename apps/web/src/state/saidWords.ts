@@ -9,6 +9,7 @@ export const saidWords: Readonly<Record<string, string>> = {
     "high low height mast tree tower raise lower hang put up dipole take-off angle near far DX local soil ground wavelength",
   trim: "trim cut length long short resonance resonant too low too high prune fold wire leg end insulation formula measured dip lowest SWR X = 0",
   sky: "where signal goes nobody hears me pattern lobe null beam direction azimuth elevation take-off angle far near DX gain dBi front back polarisation hop layer E F ionosphere skip",
+  line: "feed line feeder cable coax coaxial RG-58 RG-213 75 ohm TV television cheap thin thick ladder window open wire pair balanced hardline corrugated loss price weight buy replace bend length half wave transformer",
   outside:
     "outside shield sheath current common mode choke balun ferrite bead counterpoise end-fed radiates RF shack bites burns microphone computer resets interference noise pick-up coax coaxial earth",
   radials:

@@ -14,6 +14,8 @@ export interface LineInPath {
   readonly added: number;
   /** At the set, or at the tuner before the line. */
   readonly swrSeen: number;
+  /** W that the set delivers into it. */
+  readonly delivered: number;
   /** dB more than the present line. */
   readonly gained: number;
   /** Of the published voltage, in its worst band; null where that is not known. */
@@ -30,13 +32,18 @@ export interface LineFacts {
   /** First by what matters. */
   readonly first: LineInPath;
   readonly present: LineInPath;
+  /** The one that brings most of those that would stand there, and the least that is worth the change. */
+  readonly best: LineInPath | null;
   readonly proposal: LineInPath | null;
   /** The cheap line of another impedance; null where the list has none, or pairs lie there. */
   readonly cheap: LineInPath | null;
-  /** The best coaxial line where a pair lies; null elsewhere. */
+  /** The usual coaxial line where a pair lies; null elsewhere. */
   readonly coaxial: LineInPath | null;
   /** Name of the band where the present line brings least; null for a station of one band. */
   readonly worstBand: string | null;
+  /** W in the present line there, and the band in which it takes least. */
+  readonly heat: number;
+  readonly quietest: { readonly band: string; readonly swrOnLine: number; readonly heat: number } | null;
   /** W from the transmitter there, and SWR on the line's own impedance at the antenna. */
   readonly delivered: number;
   readonly swrOnLine: number;
@@ -55,8 +62,10 @@ export interface ByLength {
   readonly high: number;
   readonly onRatedLow: number;
   readonly onRatedHigh: number;
-  readonly leastWatts: number;
-  readonly mostWatts: number;
+  /** dB that the mismatch adds at most at any of the lengths; W that the set delivers at the worst, and into its rated load. */
+  readonly mostAdded: number;
+  readonly leastDelivered: number;
+  readonly ratedPower: number;
   readonly rated: number;
   /** m */
   readonly halfWave: number;
@@ -70,12 +79,9 @@ export interface ByLength {
 export const worthBuying = 1;
 export const troubleFrom = 3;
 
-export const replaces = (f: LineFacts): boolean =>
-  f.proposal !== null && (f.proposal.gained > worthBuying || (f.present.voltageShare ?? 0) > 1);
-
 /** A name of at most four words fits into a headline. */
 const shortName = (name: string): string => (name.split(/\s+/).length <= 4 ? `the ${name}` : "the line");
-const bare = (name: string): string => shortName(name).replace(/^the (?!line$)/, "");
+const bare = (name: string): string => (shortName(name) === "the line" ? "another line" : name);
 export const onBand = (f: LineFacts): string => (f.worstBand === null ? "" : ` on ${f.worstBand}`);
 
 export function lineHeadline(f: LineFacts): Phrase[] {
@@ -86,7 +92,7 @@ export function lineHeadline(f: LineFacts): Phrase[] {
       said(" arrive."),
     ];
   const { proposal } = f;
-  if (proposal && replaces(f) && proposal.gained > 0)
+  if (proposal && proposal.gained > 0)
     return [
       said(`With ${bare(proposal.name)} `),
       linked(wholeWatts(proposal.watts - f.present.watts), "wattsMoreFromProposed"),
@@ -109,8 +115,8 @@ export function lineVerdict(f: LineFacts): Phrase[] {
   const mismatch = present.added > 0.05 ? `, ${decibels(present.added)} of it by mismatch` : "";
   return [
     said(takes),
-    linked(decibels(present.loss), "lossOfPresent"),
-    said(` of ${wholeWatts(f.delivered)}${mismatch}. `),
+    linked(wholeWatts(f.heat), "heatInPresent"),
+    said(` of ${wholeWatts(f.delivered)} (${decibels(present.loss)}${mismatch}). `),
     ...cheapPhrases(f),
     said(lineAdvice(f)),
   ];
@@ -124,13 +130,15 @@ function cheapPhrases(f: LineFacts): Phrase[] {
     Math.abs(cheap.gained) < 0.05
       ? "the same"
       : `${decibels(Math.abs(cheap.gained))} ${cheap.gained > 0 ? "more" : "less"}`;
+  const down =
+    cheap.delivered < 0.97 * f.delivered ? `, for which the set gives only ${wholeWatts(cheap.delivered)}` : "";
   const share = cheap.voltageShare === null ? "" : ` and ${sharePhrase(cheap.voltageShare)} of its rated voltage used`;
   return [
     said(`${capitalName(cheap.name)} would bring `),
     linked(wholeWatts(cheap.watts), "wattsOfCheap"),
     said(` (${differs}), with SWR `),
     linked(swrText(cheap.swrSeen), "swrOfCheap"),
-    said(` at the ${f.behindTuner ? "tuner" : "set"}${share}. `),
+    said(` at the ${f.behindTuner ? "tuner" : "set"}${down}${share}. `),
   ];
 }
 
@@ -150,18 +158,18 @@ export function runWords(line: LineInPath, money: string | null): string {
 /** The one thing to do. */
 export function lineAdvice(f: LineFacts): string {
   const { proposal } = f;
-  if (proposal && replaces(f)) {
+  if (proposal) {
     const run = runWords(proposal, f.money);
     const stands = proposal.voltageShare === null ? " Its voltage rating is not known here: look it up first." : "";
     return `Lay ${metres(f.length)} of ${proposal.name}${run === "" ? "" : ` (${run})`}: ${decibels(proposal.gained)} more${onBand(f)}, ${asSUnits(proposal.gained)}, on sending and on receiving.${stands}`;
   }
   if (f.matters !== "watts") return byMeasure(f);
   if (f.others === 0) return "Keep it; name other lines to hold it against.";
-  if (!proposal) return `Keep it: no other line of the ${f.others} looked at would stand here as it is.`;
-  const best = proposal.gained;
-  return best > 0.05
-    ? `Keep it: the next better line that makes sense, ${proposal.name}, would bring ${decibels(best)}, ${asSUnits(best)}.`
-    : `Keep it: of the ${f.others} other lines that were looked at none brings more that could be heard.`;
+  const { best } = f;
+  if (!best) return `Keep it: no other line of the ${f.others} looked at would stand here as it is.`;
+  return best.gained > 0.05
+    ? `Keep it: even ${best.name}, which brings most of the ${f.others} others, would give ${decibels(best.gained)} more, ${asSUnits(best.gained)}.`
+    : `Keep it: none of the ${f.others} other lines looked at brings more.`;
 }
 
 function byMeasure(f: LineFacts): string {

@@ -14,21 +14,29 @@ export function lineMistakenIdea(f: LineFacts): Idea {
 
 function lengthIdea(b: ByLength): Idea {
   const reads = b.behindTuner ? "the tuner" : "the set";
-  const same = b.mostWatts - b.leastWatts < 0.05 * b.mostWatts;
-  const antenna = same
-    ? `the antenna gets ${wholeWatts(b.leastWatts)} at the worst of these lengths and ${wholeWatts(b.mostWatts)} at the best`
-    : `the antenna gets ${wholeWatts(b.leastWatts)} to ${wholeWatts(b.mostWatts)}, because the set gives less at the high SWR`;
+  const down =
+    b.leastDelivered < 0.95 * b.ratedPower
+      ? `; what it costs is the set, which gives only ${wholeWatts(b.leastDelivered)} of ${wholeWatts(b.ratedPower)} at the worst of them`
+      : "";
   return {
     idea: "“A line of the wrong impedance throws power away, or always gives 1.5.”",
-    refutation: `By its length alone ${b.present ? "this" : "a"} line of ${b.name} shows ${reads} anything from ${swrText(b.low)} to ${swrText(b.high)} (${swrText(b.onRatedLow)} to ${swrText(b.onRatedHigh)} if the antenna were exactly ${plainNumber(b.rated, 0)} Ω), and ${antenna}.`,
+    refutation: `By its length alone ${b.present ? "this" : "a"} line of ${b.name} shows ${reads} anything from ${swrText(b.low)} to ${swrText(b.high)} (${swrText(b.onRatedLow)} to ${swrText(b.onRatedHigh)} if the antenna were exactly ${plainNumber(b.rated, 0)} Ω). The mismatch adds at most ${decibels(b.mostAdded)} of heat in it at any of these lengths${down}.`,
   };
 }
 
 function pairIdea(f: LineFacts, coaxialWatts: number, name: string): Idea {
-  return {
-    idea: "“A pair line must have the impedance of the antenna, for a high SWR eats the power.”",
-    refutation: `SWR on this line is ${swrText(f.swrOnLine)}${onBand(f)}, and it takes ${watts(f.delivered - f.present.watts)} of ${watts(f.delivered)} with all that stands around it. In the best coaxial line of the list, ${name}, ${watts(f.delivered - coaxialWatts)} would stay.`,
-  };
+  const idea = "“A pair line must have the impedance of the antenna, for a high SWR eats the power.”";
+  const here = `SWR on this line is ${swrText(f.swrOnLine)}${onBand(f)}, and it takes ${watts(f.heat)} of ${watts(f.delivered)}`;
+  const { quietest } = f;
+  if (coaxialWatts < f.present.watts)
+    return {
+      idea,
+      refutation: `${here}. With ${name} in its place ${wholeWatts(coaxialWatts)} would reach the antenna, not ${wholeWatts(f.present.watts)}.`,
+    };
+  const there = quietest
+    ? `; on ${quietest.band} it is ${swrText(quietest.swrOnLine)}, and it takes ${watts(quietest.heat)}`
+    : "";
+  return { idea, refutation: `${here}${there}: loss and length decide, not SWR alone.` };
 }
 
 export interface Reason {
@@ -40,13 +48,13 @@ export interface Reason {
 }
 
 export function lineReasons(f: LineFacts): Reason[] {
-  const { proposal, present } = f;
-  const gained = Math.max(0, proposal?.gained ?? 0);
+  const { best, proposal, present } = f;
+  const gained = Math.max(0, (proposal ?? best)?.gained ?? 0);
   const reasons: Reason[] = [
     {
-      says: proposal
-        ? `the least line that comes within 1 dB of the best, ${proposal.name}, brings ${decibels(gained)} more${onBand(f)}`
-        : "no other line suits",
+      says: best
+        ? `${proposal ? `the least line that is worth it, ${proposal.name}` : `even the best that would stand there, ${best.name}`}, brings ${decibels(gained)} more${onBand(f)}`
+        : "no other line would stand there as it is",
       value: gained,
       limit: gained > troubleFrom ? troubleFrom : worthBuying,
       unit: "dB",
@@ -57,9 +65,9 @@ export function lineReasons(f: LineFacts): Reason[] {
   if (present.voltageShare !== null)
     reasons.push({
       says: `the highest voltage along it is ${sharePhrase(present.voltageShare)} of what is published for it`,
-      value: present.voltageShare,
-      limit: 1,
-      unit: "1",
+      value: 100 * present.voltageShare,
+      limit: 100,
+      unit: "%",
       source: "rms at peak envelope power against the published rms voltage",
     });
   return reasons;

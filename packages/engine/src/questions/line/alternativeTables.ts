@@ -80,8 +80,8 @@ function endsTable({ ends, study }: Findings): Table[] {
         wattsIntoAntenna: of("W", ({ row }) => row?.watts ?? null),
         lossAtLoad: of("dB", ({ row }) => row?.loss ?? null),
         swrSeen: of("1", ({ row }) => row?.swrSeen ?? null),
-        widthFrom: of("MHz", ({ one }) => (one.width?.from ? one.width.from / 1e6 : null)),
-        widthTo: of("MHz", ({ one }) => (one.width?.to ? one.width.to / 1e6 : null)),
+        widthFrom: of("MHz", ({ one }) => one.width && one.width.from / 1e6),
+        widthTo: of("MHz", ({ one }) => one.width && one.width.to / 1e6),
         addedLength: of("m", ({ one }) => added(one.sections)),
         firstSection: of("m", ({ one }) => one.sections[0]?.length ?? null),
         firstImpedance: of("ohm", ({ one }) => one.sections[0]?.impedance ?? null),
@@ -162,10 +162,9 @@ function arrangementTable({ arrangements, study, money }: Findings): Table[] {
 export const doubled = 10 * Math.log10(2);
 
 /** Twice the power against the proposed line and the best of the list, in the band where the present line brings least. */
-function powerTable({ proposal, ranked, study, money }: Findings): Table {
+function powerTable({ proposal, best, study, money }: Findings): Table {
   const at = worstOf(study.present);
-  const best = ranked.reduce((a, b) => (b.rows[at]!.watts > a.rows[at]!.watts ? b : a));
-  const lines = [...new Set([proposal ?? best, best])].filter((one) => !one.candidate.present);
+  const lines = [...new Set([proposal, best])].flatMap((one) => one ?? []);
   const watts = [2 * study.present.rows[at]!.watts, ...lines.map((one) => one.rows[at]!.watts)];
   return {
     name: "powerOrLine",
@@ -175,7 +174,6 @@ function powerTable({ proposal, ranked, study, money }: Findings): Table {
       choice: counted(watts.length),
       wattsIntoAntenna: column("W", watts),
       gainedSending: column("dB", [doubled, ...lines.map((one) => one.run.gained)]),
-      sUnitsSending: column("1", [doubled / 6, ...lines.map((one) => one.run.gained / 6)]),
       strongerReceived: column("dB", [0, ...lines.map((one) => one.run.gained)]),
       price: column(money ?? "1", [null, ...lines.map((one) => one.run.price)]),
     },

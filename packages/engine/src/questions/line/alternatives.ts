@@ -2,10 +2,10 @@
 import type { LineEntry } from "../../lines/lineModel";
 import { derivedLine } from "./derivedLines";
 import type { Findings } from "./findings";
-import { presentOf } from "./findings";
 import { studyLengths } from "./lengths";
 import { type MatchedEnds, studyEnds } from "./matchedEnds";
 import { studyArrangements } from "./oneOrSeveral";
+import { presentOf } from "./proposal";
 import type { Ranked } from "./ranking";
 import { studyTwins } from "./twins";
 

@@ -23,6 +23,8 @@ export interface BandRow {
   /** W, peak envelope: from the transmitter and into the antenna. */
   readonly delivered: number;
   readonly watts: number;
+  /** W in the run. */
+  readonly heat: number;
   /** dB at the real load: of the run, with what stands at its ends; of the line alone closed with its own impedance; added by mismatch. */
   readonly loss: number;
   readonly matched: number;
@@ -47,12 +49,13 @@ export function bandRow({ station, replaced, solver }: Bench, band: Band, parts:
   const end = point.joints.find((j) => j.name === line.to)!;
   const constants = constantsOf(line.edge.part, band.frequency.value);
   const seen = replaced.behindTuner && point.tuner ? point.tuner.impedance : point.joints[0]!.impedance;
-  const loss = 10 * Math.log10(run[0]!.powerIn / run.at(-1)!.powerOut);
+  const [powerIn, powerOut] = [run[0]!.powerIn, run.at(-1)!.powerOut];
   return {
     band,
     delivered: point.powerFromTransmitter,
     watts: point.powerIntoAntenna,
-    loss,
+    heat: powerIn - powerOut,
+    loss: 10 * Math.log10(powerIn / powerOut),
     matched: line.matchedLoss ?? 0,
     added: line.loss - (line.matchedLoss ?? 0),
     seen,

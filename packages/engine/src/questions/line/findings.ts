@@ -7,6 +7,7 @@ import type { Bench } from "./bandRow";
 import type { LengthStudy } from "./lengths";
 import type { MatchedEnds } from "./matchedEnds";
 import type { Arrangement } from "./oneOrSeveral";
+import { presentOf } from "./proposal";
 import type { Matters, Ranked } from "./ranking";
 import type { Study } from "./study";
 import { worstOf } from "./study";
@@ -20,6 +21,7 @@ export interface Findings {
   readonly matters: Matters;
   readonly swrBelow: number;
   readonly money: string | null;
+  readonly best: Ranked | null;
   readonly proposal: Ranked | null;
   readonly cheap: Ranked | null;
   readonly lengths: LengthStudy | null;
@@ -34,6 +36,7 @@ export function inPath(study: Study, { candidate, rows, run }: Ranked): LineInPa
   return {
     name: candidate.entry.designation,
     watts: row.watts,
+    delivered: row.delivered,
     loss: row.loss,
     added: row.added,
     swrSeen: row.swrSeen,
@@ -45,7 +48,8 @@ export function inPath(study: Study, { candidate, rows, run }: Ranked): LineInPa
   };
 }
 
-export const presentOf = (ranked: readonly Ranked[]): Ranked => ranked.find((one) => one.candidate.present)!;
+/** The usual choice for power at HF: common practice, no source. */
+const usualCoaxial = "RG-213/U";
 
 export function lineFacts(found: Findings): LineFacts {
   const { study, ranked, bench } = found;
@@ -55,16 +59,19 @@ export function lineFacts(found: Findings): LineFacts {
   const worst = worstOf(study.present);
   const row = study.present.rows[worst]!;
   const converted = ranked.filter((one) => one.candidate.standing === "converted");
-  const best = [...converted].sort((a, b) => b.run.gained - a.run.gained)[0];
+  const coaxial = converted.find((one) => one.candidate.entry.designation === usualCoaxial) ?? converted[0];
   return {
     verdict: verdictOf(proposal?.gained ?? 0, present.voltageShare),
     matters: found.matters,
     first: inPath(study, ranked[0]!),
     present,
+    best: told(found.best),
     proposal,
     cheap: told(found.cheap),
-    coaxial: bench.replaced.side === "balanced" ? told(best) : null,
+    coaxial: bench.replaced.side === "balanced" ? told(coaxial) : null,
     worstBand: found.worked.station.bands.length > 1 ? study.bands[worst]!.name : null,
+    heat: row.heat,
+    quietest: quietestOf(study),
     delivered: row.delivered,
     swrOnLine: row.swrOnLine,
     behindTuner: bench.replaced.behindTuner,
@@ -75,6 +82,13 @@ export function lineFacts(found: Findings): LineFacts {
   };
 }
 
+/** The band in which the present line takes least; null for a single band. */
+function quietestOf({ bands, present }: Study): LineFacts["quietest"] {
+  if (bands.length < 2) return null;
+  const row = present.rows.reduce((a, b) => (b.heat < a.heat ? b : a));
+  return { band: row.band.name, swrOnLine: row.swrOnLine, heat: row.heat };
+}
+
 function verdictOf(gained: number, voltageShare: number | null): Verdict {
   if (gained > troubleFrom || (voltageShare ?? 0) > 1) return "trouble";
   return gained > worthBuying ? "workable" : "good";
@@ -82,15 +96,15 @@ function verdictOf(gained: number, voltageShare: number | null): Verdict {
 
 function byLength({ lengths, worked, bench }: Findings): ByLength | null {
   if (!lengths) return null;
-  const watts = lengths.points.map((p) => p.watts);
   return {
     name: lengths.entry.designation,
     low: lengths.range.low,
     high: lengths.range.high,
     onRatedLow: lengths.rangeOnRated.low,
     onRatedHigh: lengths.rangeOnRated.high,
-    leastWatts: Math.min(...watts),
-    mostWatts: Math.max(...watts),
+    mostAdded: Math.max(...lengths.points.map((p) => p.added)),
+    leastDelivered: Math.min(...lengths.points.map((p) => p.delivered)),
+    ratedPower: worked.point.ratedPower,
     rated: worked.point.ratedResistance,
     halfWave: lengths.halfWave,
     present: lengths.entry === bench.replaced.part.line,

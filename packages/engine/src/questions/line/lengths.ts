@@ -15,8 +15,10 @@ export interface LengthPoint {
   readonly length: number;
   readonly seen: Complex;
   readonly swr: number;
-  /** W into the antenna. */
+  /** W into the antenna, from the transmitter, and dB that the mismatch adds. */
   readonly watts: number;
+  readonly delivered: number;
+  readonly added: number;
 }
 
 export interface HalfWave {
@@ -78,7 +80,9 @@ function pointAt(bench: Bench, entry: LineEntry, band: Band, length: number): Le
   const same = entry === part.line;
   const line = same ? { ...part, length: { ...part.length, value: length } } : newLine(part, entry, length);
   const row = bandRow(bench, band, [line]);
-  return row ? [{ length, seen: row.seen, swr: row.swrSeen, watts: row.watts }] : [];
+  return row
+    ? [{ length, seen: row.seen, swr: row.swrSeen, watts: row.watts, delivered: row.delivered, added: row.added }]
+    : [];
 }
 
 /** The last multiple of half a wave that is shorter than the line is now, and the first that is not. */

@@ -32,8 +32,8 @@ export interface MatchedEnds {
   readonly sections: readonly { readonly name: string; readonly impedance: number; readonly length: number }[];
   /** One for each band. */
   readonly rows: readonly (BandRow | null)[];
-  /** Into the rated load in place of the antenna: Hz between which the SWR at the set stays below the limit, an end null beyond half an octave; null: nowhere. */
-  readonly width: { readonly from: number | null; readonly to: number | null } | null;
+  /** Into the rated load in place of the antenna: Hz between which the SWR at the set stays below the limit, looked for up to an octave away; null: nowhere. */
+  readonly width: { readonly from: number; readonly to: number } | null;
 }
 
 /**
@@ -89,21 +89,25 @@ export function studyEnds(bench: Bench, input: EndsInput, bands: readonly Band[]
   });
 }
 
-const stepsOfWidth = 400;
+/** SWR up to which the width of a transformer is told: the asker's limit, 1.5 at most. */
+export const widthSwr = (swrBelow: number): number => Math.min(swrBelow, 1.5);
 
-/** Outwards from the frequency they are cut for, at most half an octave either way. */
+const stepsOfWidth = 600;
+
+/** Outwards from the frequency they are cut for, at most an octave either way. */
 function widthOf(parts: readonly LinePart[], { frequency, swrBelow, ratedImpedance }: EndsInput): MatchedEnds["width"] {
+  const limit = widthSwr(swrBelow);
   const swrAt = (f: number): number => {
     const chain = cascade(...parts.map((p) => lineTwoPort(lineConstants(p.line.model, f), p.length.value)));
     return swr(transformedImpedance(chain, complex(ratedImpedance)), ratedImpedance);
   };
-  if (swrAt(frequency) > swrBelow) return null;
-  const edge = (octaves: number): number | null => {
+  if (swrAt(frequency) > limit) return null;
+  const edge = (octaves: number): number => {
     for (let i = 1; i <= stepsOfWidth; i++) {
       const f = frequency * 2 ** ((octaves * i) / stepsOfWidth);
-      if (swrAt(f) > swrBelow) return f;
+      if (swrAt(f) > limit) return f;
     }
-    return null;
+    return frequency * 2 ** octaves;
   };
-  return { from: edge(-0.5), to: edge(0.5) };
+  return { from: edge(-1), to: edge(1) };
 }

@@ -1,6 +1,5 @@
 /** The line to buy: the least one of those that come near to the best, and the cheap line of another impedance. */
 import { compared, type Matters, measured, type Ranked } from "./ranking";
-import { worstRow } from "./study";
 
 /** dB that a change has to bring to be told as worth it, and dB to the best within which a line is enough: our rules. */
 export const worthChanging = 1;
@@ -23,32 +22,47 @@ function suits({ candidate, rows, run }: Ranked, { swrBelow, behindTuner }: Limi
 }
 
 const last = Number.POSITIVE_INFINITY;
-const decibelsUnder = (best: number, one: Ranked): number => 10 * Math.log10(best / worstRow(one).watts);
 
-/** Null where no other line suits. What is known of a line goes before what is not. */
-export function proposedLine(ranked: readonly Ranked[], limits: Limits): Ranked | null {
+export interface Choice {
+  /** The line that brings most of those that would stand there; null where none would. */
+  readonly best: Ranked | null;
+  /** The least line that is worth the change; null where none is. */
+  readonly proposal: Ranked | null;
+}
+
+/** What is known of a line goes before what is not. */
+export function chosenLines(ranked: readonly Ranked[], limits: Limits): Choice {
   const suitable = ranked.filter((one) => suits(one, limits));
-  if (suitable.length === 0) return null;
-  const best = Math.max(...suitable.map((one) => worstRow(one).watts));
-  const near = suitable.filter((one) => decibelsUnder(best, one) <= enough);
+  const best = suitable.reduce<Ranked | null>((a, b) => (a && a.run.gained >= b.run.gained ? a : b), null);
+  const overVoltage = (presentOf(ranked).run.voltageShare ?? 0) > mostVoltage;
+  if (!best || (best.run.gained <= worthChanging && !overVoltage)) return { best, proposal: null };
+  const near = suitable.filter(
+    ({ run }) =>
+      best.run.gained - run.gained <= enough && (overVoltage ? run.voltageShare !== null : run.gained > worthChanging),
+  );
   const { matters } = limits;
   const keys = ({ run }: Ranked): readonly number[] => [
     ...(matters === "watts" ? [] : [measured[matters](run) ?? last]),
     ...[run.price, run.weight, run.jacket].map((value) => value ?? last),
   ];
-  return [...near].sort((a, b) => compared(keys(a), keys(b)))[0] ?? null;
+  return { best, proposal: [...near].sort((a, b) => compared(keys(a), keys(b)))[0] ?? null };
 }
+
+export const presentOf = (ranked: readonly Ranked[]): Ranked => ranked.find((one) => one.candidate.present)!;
 
 /** Impedances (ohm) that are sold as 75. */
 const about75 = { from: 70, to: 80 };
 
-/** The cheapest 75-ohm coaxial line by the asker's prices; without prices the one described as drop cable, else the first. */
+/** What is sold everywhere for television: common practice, no source. */
+const usual = /series-6 /;
+
+/** The cheapest 75-ohm coaxial line by the asker's prices; without prices the usual one, else the first. */
 export function cheapLine(ranked: readonly Ranked[]): Ranked | null {
   const lines = ranked.filter(
     ({ candidate: { standing, impedance } }) =>
       standing === "other" && impedance >= about75.from && impedance <= about75.to,
   );
   const priced = lines.filter((one) => one.run.price !== null).sort((a, b) => a.run.price! - b.run.price!);
-  const drop = lines.find(({ candidate: { entry } }) => /drop/i.test(`${entry.designation} ${entry.about ?? ""}`));
+  const drop = lines.find(({ candidate }) => usual.test(`${candidate.entry.designation} `));
   return priced[0] ?? drop ?? lines[0] ?? null;
 }

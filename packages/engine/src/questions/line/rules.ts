@@ -26,10 +26,11 @@ export function lineRules(f: LineFacts, { study, lengths, worked }: Findings): R
       holds: "on a line of 75 Ω itself, with 50 Ω at its end; the set sees it only by chance",
       source: "common practice, no source",
     });
+  const other = f.proposal ?? f.best;
   rules.push({
     rule: "twice the power is half an S-unit",
     ruleValue: decibels(doubled),
-    computed: f.proposal ? `${decibels(f.proposal.gained)} by ${f.proposal.name}, on receiving too` : "no other line",
+    computed: other ? `${decibels(other.gained)} by ${other.name}, on receiving too` : "no other line",
     holds: "always; it does nothing for receiving",
     source: "definition; one S-unit is 6 dB: IARU Region 1 Technical Recommendation R.1 (from memory)",
   });

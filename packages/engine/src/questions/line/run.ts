@@ -15,7 +15,7 @@ import { ownAssumptions } from "./assumed";
 import { candidatesOf } from "./candidates";
 import { type Findings, lineFacts } from "./findings";
 import { parameterDefinitions } from "./parameters";
-import { cheapLine, proposedLine } from "./proposal";
+import { cheapLine, chosenLines } from "./proposal";
 import { type Matters, mattersWords, rankedLines } from "./ranking";
 import { replacedLine } from "./replaced";
 import { lineRules } from "./rules";
@@ -60,6 +60,8 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
       cheap: found.cheap?.candidate.entry.designation ?? null,
       lengthOf: found.lengths?.entry.designation ?? null,
       decidedOn: facts.worstBand,
+      side: found.bench.replaced.side,
+      seenBy: found.bench.replaced.behindTuner ? "tuner" : "transmitter",
     },
     headline: sentence(lineHeadline(facts)),
     headlinePhrases: lineHeadline(facts),
@@ -96,7 +98,7 @@ function* findLines(
   const matters: Matters = mattersWords.find((one) => one === parameters.matters) ?? "watts";
   const ranked = rankedLines(study, matters, replaced.part.length.value);
   const swrBelow = station.wanted.swrBelow?.value ?? usualSwr;
-  const proposal = proposedLine(ranked, { matters, swrBelow, behindTuner: replaced.behindTuner });
+  const choice = chosenLines(ranked, { matters, swrBelow, behindTuner: replaced.behindTuner });
   const chosen = {
     worked,
     bench,
@@ -105,7 +107,7 @@ function* findLines(
     matters,
     swrBelow,
     money: moneyOf(study),
-    proposal,
+    ...choice,
     cheap: cheapLine(ranked),
   };
   return { ...chosen, ...alternativesOf(chosen), leftOut: [...list.leftOut, ...study.leftOut] };
@@ -128,7 +130,7 @@ function leftOutOf({ ranked, leftOut, bench, worked }: Found): LeftOut {
 export const line: Question = {
   id: "line",
   asked: "Which feed line suits?",
-  group: "What shall I put up, buy or cut?",
+  group: "What shall I put up, buy or cut",
   about:
     "Watts into the antenna in every band through every line that could lie there, with SWR, voltage, weight, bend and price, and what else could be done.",
   parameters: parameterDefinitions,

@@ -4,6 +4,7 @@ import { alternativeTables } from "./alternativeTables";
 import type { Standing } from "./candidates";
 import type { Findings } from "./findings";
 import type { Ranked } from "./ranking";
+import { shortList } from "./shortList";
 import { worstOf } from "./study";
 
 export const column = (unit: string, values: readonly (number | null)[]): Column => ({
@@ -24,18 +25,19 @@ export const bandName = (name: string, frequency: number): string =>
 export const standingCodes: Readonly<Record<Standing, number>> = { rated: 1, other: 2, pair: 1, converted: 3 };
 
 export const lineTables = (found: Findings): Table[] => [
-  linesTable(found),
-  bandsTable(found),
+  linesTable(found, "shortList", shortList(found)),
+  linesTable(found, "lines", found.ranked),
+  ...(found.study.bands.length > 1 ? [bandsTable(found)] : []),
   ...alternativeTables(found),
 ];
 
 /** In the band where the present line brings least. */
-function linesTable({ ranked, study, money }: Findings): Table {
+function linesTable({ study, money }: Findings, name: string, ranked: readonly Ranked[]): Table {
   const at = worstOf(study.present);
   const of = (unit: string, value: (one: Ranked) => number | null): Column => column(unit, ranked.map(value));
   const row = (one: Ranked) => one.rows[at]!;
   return {
-    name: "lines",
+    name,
     axis: "line",
     labels: ranked.map((one) => one.candidate.entry.designation),
     columns: {
@@ -53,6 +55,7 @@ function linesTable({ ranked, study, money }: Findings): Table {
       pricePerDecibel: of(money === null ? "1" : `${money}/dB`, ({ run }) => run.perDecibel),
       gained: of("dB", ({ run }) => run.gained),
       addedByMismatch: of("dB", (one) => row(one).added),
+      highestVoltage: of("V", (one) => row(one).highestVoltage),
       bendRadius: of("m", ({ run }) => run.bendRadius),
       windArea: of("m²", ({ run }) => run.windArea),
       jacketDiameter: of("mm", ({ run }) => (run.jacket === null ? null : 1000 * run.jacket)),

@@ -10,13 +10,14 @@ export function lineValues(f: LineFacts, { study, worked, lengths }: Findings): 
   const reference = worked.point.ratedResistance;
   const onRated = (value: Value): Value => ({ ...value, reference }) as Value;
   return {
+    heatInPresent: scalarValue(f.heat, "W"),
     wattsOfPresent: scalarValue(f.present.watts, "W"),
     lossOfPresent: scalarValue(f.present.loss, "dB"),
     addedByMismatch: scalarValue(f.present.added, "dB"),
     highestVoltage: scalarValue(row.highestVoltage, "V"),
     voltageUsed: percent(f.present, "no voltage is published for it here"),
     wattsOfFirst: scalarValue(f.first.watts, "W"),
-    ...otherValues("Proposed", f.proposal, f, "no other line suits"),
+    ...otherValues("Proposed", f.proposal, f, "no other line is worth the change"),
     ...otherValues("Cheap", f.cheap, f, "the list has no 75-ohm coaxial line, or a pair lies there"),
     swrOfCheap: f.cheap ? onRated(scalarValue(f.cheap.swrSeen, "1")) : scalarValue(null, "1", "no such line"),
     lowestSwrByLength: ranged(lengths?.range.low),

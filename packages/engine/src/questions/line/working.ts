@@ -6,7 +6,8 @@ import type { LineFacts } from "../../words/line";
 import { lengthText } from "../../words/lineIdea";
 import { doubled } from "./alternativeTables";
 import type { Findings } from "./findings";
-import { shortSection } from "./matchedEnds";
+import { shortSection, widthSwr } from "./matchedEnds";
+import { presentOf } from "./proposal";
 import { mayBringLess } from "./ranking";
 import { worstOf } from "./study";
 import { bandName } from "./tables";
@@ -116,20 +117,19 @@ function endSteps({ ends, worked, swrBelow }: Findings): WorkingStep[] {
   if (!quarter || !short) return [];
   const rated = worked.point.ratedResistance;
   const other = short.sections[0]!.impedance;
-  const width = (one: typeof quarter): string =>
-    one.width === null
-      ? "nowhere"
-      : `${one.width.from === null ? "below half an octave down" : `${plainNumber(one.width.from / 1e6, 2)} MHz`} to ${one.width.to === null ? "beyond half an octave up" : `${plainNumber(one.width.to / 1e6, 2)} MHz`}`;
+  const width = ({ width: w }: typeof quarter): string =>
+    w === null ? "nowhere" : `${plainNumber(w.from / 1e6, 2)} to ${plainNumber(w.to / 1e6, 2)} MHz`;
+  const upTo = `SWR up to ${swrText(widthSwr(swrBelow))} into the rated load`;
   return [
     {
-      text: `At both ends a quarter wave of ${plainNumber(quarter.sections[0]!.impedance, 1)} Ω (${plainNumber(quarter.sections[0]!.length, 2)} m) would join the two impedances: SWR up to ${swrText(swrBelow)} into the rated load from ${width(quarter)}.`,
+      text: `At both ends a quarter wave of ${plainNumber(quarter.sections[0]!.impedance, 1)} Ω (${plainNumber(quarter.sections[0]!.length, 2)} m) would join the two impedances: ${upTo}: ${width(quarter)} (looked for over an octave either way).`,
       formula: "Z_1 = \\sqrt{R Z_0}",
       substituted: `Z_1 = \\sqrt{${plainNumber(rated, 0)} \\times ${plainNumber(other, 1)}} = ${plainNumber(quarter.sections[0]!.impedance, 1)} \\; \\Omega`,
       source: "elementary; the section is taken with the loss and velocity of the line of the rated impedance",
       explains: [],
     },
     {
-      text: `Or two short sections, seen from the set ${short.sections.map((s) => `${plainNumber(s.length, 2)} m of ${s.name}`).join(", then ")}, and the same mirrored at the antenna: no third impedance is needed. SWR up to ${swrText(swrBelow)} into the rated load from ${width(short)}.`,
+      text: `Or two short sections, seen from the set ${short.sections.map((s) => `${plainNumber(s.length, 2)} m of ${s.name}`).join(", then ")}, and the same mirrored at the antenna: no third impedance is needed. ${upTo}: ${width(short)}.`,
       formula: "\\tan^{2}\\theta = \\frac{1}{B + 1 + \\frac{1}{B}}, \\; B = \\frac{Z_0}{R}",
       substituted: `\\theta = ${plainNumber((shortSection(other / rated) * 180) / Math.PI, 1)}\\degree = ${fixedNumber(shortSection(other / rated) / 2 / Math.PI, 4)} \\lambda`,
       source: "derivation, exact without loss; the loss is in the watts of the table",
@@ -138,8 +138,9 @@ function endSteps({ ends, worked, swrBelow }: Findings): WorkingStep[] {
   ];
 }
 
-function twinStep({ twins }: Findings): WorkingStep[] {
-  const [twin] = twins;
+function twinStep({ twins, ranked }: Findings): WorkingStep[] {
+  const own = presentOf(ranked).candidate.entry.designation;
+  const twin = twins.find((t) => t.name === own) ?? twins[Math.floor(twins.length / 2)];
   if (!twin) return [];
   return [
     {
