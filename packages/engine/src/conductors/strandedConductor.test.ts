@@ -50,9 +50,16 @@ describe("stranded conductor", () => {
   it("has at high frequency the roughness of its surface on that of a smooth wire", () => {
     const omega = 2e9 * Math.PI;
     const smooth = surfaceResistance(copper.conductivity, 1, omega) / (2 * Math.PI * outerRadius(seven));
-    // The rest is curvature, delta/(2 a), and what direct current differs by.
+    // The rest is curvature, delta/(2 a).
     expect(Math.abs(roundConductorImpedance(seven, omega).re / smooth / seven.resistanceFactor - 1)).toBeLessThan(2e-3);
     expect(seven.resistanceFactor).toBeGreaterThan(1.137);
+  });
+
+  it("has at low frequency the internal inductance of its geometric mean radius, 2.177 strand radii", () => {
+    // Geometric mean radius of seven strands: handbooks of power lines, from memory; mu0/(2 pi) ln of both radii.
+    const internal = 2e-7 * Math.log((3 * seven.effectiveRadiusRatio) / 2.177);
+    const omega = 2 * Math.PI;
+    expect(Math.abs(roundConductorImpedance(seven, omega).im / omega / internal - 1)).toBeLessThan(0.05);
   });
 
   it("takes the strand for solid when there is one, and coats each", () => {
