@@ -11,6 +11,7 @@ export type { KnownBraid } from "./conductors/braidGeometry";
 export { braidAngle, braidCoverage, coverageOfFill, fillOfCoverage, knownBraid } from "./conductors/braidGeometry";
 export { braidResistance, braidSurfaceFactor } from "./conductors/braidSurface";
 export { corrugationFactor } from "./conductors/corrugation";
+export { metalSources, plating, platingThickness, tinned } from "./conductors/metals";
 export { metalAt, resistivityRatio, statedTemperature } from "./conductors/metalTemperature";
 export { roundConductorImpedance } from "./conductors/roundConductor";
 export type { ShieldedInput } from "./conductors/shieldedConductor";
