@@ -1,6 +1,7 @@
 /** The parts of the bench by name, in the order of the page. */
 import { drag } from "./cases/drag";
 import { heightStudies } from "./cases/heights";
+import { lines } from "./cases/lines";
 import { onePoint } from "./cases/onePoint";
 import { pageInBrowser } from "./cases/page";
 import { programs } from "./cases/programs";
@@ -15,6 +16,7 @@ export const parts: Readonly<Record<string, () => Promise<Section>>> = {
   point: onePoint,
   heights: heightStudies,
   sweep,
+  lines,
   drag,
   bands: workedFiles,
   solves: denseSolves,
