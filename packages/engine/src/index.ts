@@ -21,9 +21,16 @@ export { braidModels, shieldImpedances, transferImpedance } from "./conductors/s
 export { skinDepth, solidWireImpedance, surfaceResistance } from "./conductors/solidWire";
 export type { StrandOptions } from "./conductors/strandedConductor";
 export { strandedConductor } from "./conductors/strandedConductor";
+export { airPermittivity } from "./dielectrics/airPermittivity";
+export type { CableDielectric } from "./dielectrics/cableDielectric";
 export { lossTangentOf, relativePermittivity } from "./dielectrics/complexPermittivity";
+export type { SpacerForm } from "./dielectrics/foam";
+export { airWithSpacers, foamed } from "./dielectrics/foam";
 export type { LossPointFit } from "./dielectrics/lossPoints";
 export { fitLossPoints } from "./dielectrics/lossPoints";
+export { cableDielectric, cableDielectrics } from "./dielectrics/materials";
+export type { MixtureSpread } from "./dielectrics/mixture";
+export { foamSpread, gasFraction, gasFractionOfVelocity, mixture } from "./dielectrics/mixture";
 export type { FarField } from "./fields/farField";
 export { farField } from "./fields/farField";
 export { gain, gainInDecibels, radiationIntensity } from "./fields/gain";
@@ -53,8 +60,7 @@ export type { PortState } from "./lines/alongLine";
 export { alongLine, inputImpedance, lineLoss, netPower } from "./lines/alongLine";
 export type { AttenuationParts } from "./lines/attenuationParts";
 export { attenuationParts } from "./lines/attenuationParts";
-export type { CableDielectric } from "./lines/cableMaterials";
-export { cableDielectric, cableDielectrics, cableMetals } from "./lines/cableMaterials";
+export { cableMetals } from "./lines/cableMaterials";
 export type { SweptConstants } from "./lines/constantsOver";
 export { lineConstantsOver } from "./lines/constantsOver";
 export type { LossFit } from "./lines/dataSheetLine";
@@ -79,6 +85,8 @@ export {
   swr,
   voltageReflection,
 } from "./lines/reflection";
+export type { OutsideCircuit, ShieldCoupling } from "./lines/shieldCoupling";
+export { comparedOutside, shieldCoupling } from "./lines/shieldCoupling";
 export {
   conductorLoss,
   impedanceOfRatio,
