@@ -1,13 +1,13 @@
 /** What is studied: the parameters, else the station's own line, else usual values that are listed as assumptions. */
 import type { Answer } from "../../answer/answer";
 import { type CableDielectric, cableDielectric, cableDielectrics, cableMetals } from "../../lines/cableMaterials";
-import type { CoaxialLine, LineEntry, Metal } from "../../lines/lineModel";
+import type { CoaxialLine, Dielectric, LineEntry, Metal } from "../../lines/lineModel";
 import { ratioOfImpedance } from "../../lines/study/coaxialRatios";
 import { amountOf, type Held, type StudyInput, type Stuff } from "../../lines/study/studyPoint";
 import type { Path } from "../../station/path";
 import type { Station } from "../../station/station";
 import type { Parameters } from "../common/question";
-import { densityOfDielectric, densityOfMetal, studyMetals } from "./materials";
+import { densityOfMetal, studyMetals } from "./materials";
 import { sizeRange, usualPriceRatio, usualWall } from "./parameters";
 
 export interface WhyInput {
@@ -20,6 +20,9 @@ export interface WhyInput {
   /** What a cubic metre weighs; null where a material's density is not known. */
   readonly densities: Stuff | null;
 }
+
+/** Insulation of a study, with where its numbers come from. */
+type Studied = Dielectric & Pick<CableDielectric, "breakdown" | "source" | "breakdownSource">;
 
 export interface NoInput {
   readonly refused: string;
@@ -101,7 +104,7 @@ function dielectricOf(
   parameters: Parameters,
   shape: StudyInput["shape"],
   build: CoaxialLine | null,
-): CableDielectric | NoInput {
+): Studied | NoInput {
   const asked = parameters.dielectric;
   const usual = shape === "pair" ? "air" : "polyethylene";
   const known = cableDielectric(String(asked ?? build?.dielectric.name ?? usual));
@@ -112,7 +115,7 @@ function dielectricOf(
     };
   }
   const air = cableDielectric("air")!;
-  const taken =
+  const taken: Studied =
     asked !== undefined || build === null
       ? known!
       : {
@@ -127,10 +130,10 @@ function dielectricOf(
     : taken;
 }
 
-function densitiesOf(inner: Metal, outer: Metal, dielectric: CableDielectric, parameters: Parameters): Stuff | null {
+function densitiesOf(inner: Metal, outer: Metal, dielectric: Dielectric, parameters: Parameters): Stuff | null {
   const plain = dielectric.name.replace(/ of permittivity .*$/, "");
-  const [a, b, c] = [densityOfMetal(inner.name), densityOfMetal(outer.name), densityOfDielectric(plain)];
-  if (a === null || b === null || c === null) return null;
+  const [a, b, c] = [densityOfMetal(inner.name), densityOfMetal(outer.name), cableDielectric(plain)?.density];
+  if (a === null || b === null || c === undefined) return null;
   return { inner: a, outer: b, dielectric: c, wall: typeof parameters.wall === "number" ? parameters.wall : usualWall };
 }
 
