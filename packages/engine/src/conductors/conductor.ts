@@ -34,6 +34,8 @@ export interface OuterConductor {
   readonly coating?: { readonly metal: Metal; readonly thickness: number };
   /** Braid factor: surface resistance over that of a smooth tube. */
   readonly resistanceFactor: number;
+  /** Ohm/m more at every frequency: contacts between the wires of a braid that corroded (lines/wetCoaxialLine). None when left out. */
+  readonly addedResistance?: number;
   /** How it is made; a smooth tube when left out. What leaks through it comes from here. */
   readonly shield?: Shield;
 }

@@ -1,5 +1,5 @@
 /** The outer conductor of a coaxial line as the wave inside sees it. */
-import { type Complex, scale } from "../numerics/complex";
+import { add, type Complex, complex, scale } from "../numerics/complex";
 import type { OuterConductor } from "./conductor";
 import { joinShields, type ShieldImpedances, tubeImpedances } from "./tubeImpedances";
 
@@ -17,7 +17,7 @@ export function outerConductorImpedance(outer: OuterConductor, angularFrequency:
     );
   }
   const covered = coveredWall(outer, angularFrequency);
-  if (shield?.form !== "foil and braid") return covered.inside;
+  if (shield?.form !== "foil and braid") return add(covered.inside, complex(outer.addedResistance ?? 0));
   const { foil } = shield;
   return joinShields(tubeImpedances(innerRadius, foil.thickness, foil.metal, angularFrequency), covered).inside;
 }

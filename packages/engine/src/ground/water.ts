@@ -3,7 +3,7 @@ import { vacuumPermittivity } from "../numerics/vacuum";
 import type { SoilNumbers } from "./soilMedium";
 
 /** Values of two relaxations: static, between them and above; frequencies in GHz. */
-interface Relaxations {
+export interface Relaxations {
   readonly low: number;
   readonly middle: number;
   readonly high: number;
@@ -11,8 +11,8 @@ interface Relaxations {
   readonly second: number;
 }
 
-/** Equations 12 to 17; `t` in degrees Celsius. */
-function pureWater(t: number): Relaxations {
+/** Equations 12 to 17; `t` in degrees Celsius, -4 to 40. */
+export function pureWater(t: number): Relaxations {
   const theta = 300 / (t + 273.15) - 1;
   const low = 77.66 + 103.3 * theta;
   const first = 20.2 - 146.4 * theta + 316 * theta * theta;
