@@ -1,7 +1,7 @@
 /** Rules of thumb and the mistaken idea of `build`. English. */
 import type { RuleOfThumb } from "../answer/answer";
 import { fixedNumber, ohms, plainNumber, withPrefix } from "../quantity/format";
-import { type BuildFacts, hertz, lengthSays, per100 } from "./build";
+import { type BuildFacts, type BuildWords, hertz, lengthSays, per100 } from "./build";
 
 const practice = "common practice, no source";
 
@@ -52,14 +52,26 @@ const diameterRules = {
   },
 } as const;
 
+/** The rule of thumb for a line's impedance: its words, and ohms from caliper and permittivity; null where none is usual. */
+export function impedanceRule(
+  build: Pick<BuildWords, "kind" | "ratio" | "permittivity">,
+): { readonly short: string; readonly ohms: number } | null {
+  if (build.permittivity === null || !(build.kind in diameterRules)) return null;
+  const { factor, times, rule } = diameterRules[build.kind as keyof typeof diameterRules];
+  const short = rule.replace(/ over.*/, build.permittivity < 1.01 ? "" : "/√εr");
+  return { short, ohms: (factor * Math.log10(times * build.ratio)) / Math.sqrt(build.permittivity) };
+}
+
 function diameterRule({ build, z0 }: BuildFacts): RuleOfThumb[] {
-  if (build === null || build.permittivity === null || !(build.kind in diameterRules)) return [];
-  const { factor, times, ...told } = diameterRules[build.kind as keyof typeof diameterRules];
-  const ruled = (factor * Math.log10(times * build.ratio)) / Math.sqrt(build.permittivity);
+  const ruled = build === null ? null : impedanceRule(build);
+  if (build === null || ruled === null) return [];
+  const { rule, holds, source } = diameterRules[build.kind as keyof typeof diameterRules];
   return [
     {
-      ...told,
-      ruleValue: `${plainNumber(ruled, 1)} Ω`,
+      rule,
+      holds,
+      source,
+      ruleValue: `${plainNumber(ruled.ohms, 1)} Ω`,
       computed: `${plainNumber(build.impedance, 1)} Ω by its build${build.againstSheet === null ? "" : `, ${plainNumber(z0.re, 1)} Ω by its sheet`}`,
     },
   ];

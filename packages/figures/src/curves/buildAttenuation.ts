@@ -18,18 +18,25 @@ interface Told {
 }
 
 const told: readonly Told[] = [
-  { series: "attenuation", labels: ["in all", "all"], role: "heat", labelRole: "heatInk", dashed: false },
+  { series: "attenuation", labels: ["in all"], role: "heat", labelRole: "heatInk", dashed: false },
   {
     series: "attenuationByBuild",
     labels: ["by its build", "build"],
     role: "power",
     labelRole: "powerInk",
-    dashed: false,
+    dashed: true,
   },
   { series: "attenuationInInner", labels: ["inner conductor", "inner"], role: "ink2", labelRole: "ink2", dashed: true },
   { series: "attenuationInOuter", labels: ["outer conductor", "outer"], role: "ink2", labelRole: "ink2", dashed: true },
   { series: "attenuationInConductors", labels: ["conductors"], role: "ink2", labelRole: "ink2", dashed: true },
   { series: "attenuationInDielectric", labels: ["insulation"], role: "line", labelRole: "ink2", dashed: true },
+  {
+    series: "attenuationByRoot",
+    labels: ["root of frequency", "root rule"],
+    role: "line",
+    labelRole: "ink2",
+    dashed: true,
+  },
 ];
 
 /** Shares below this part of the smallest total are off the scale. */
@@ -40,7 +47,11 @@ const logarithm = (value: number | null): number | null => (value !== null && va
 const curvesOf = (table: Table): Curve[] =>
   told
     .filter(({ series }) => hasColumn(table, series))
-    .map((one) => ({ ...one, values: requiredColumn(table, one.series).values.map(logarithm) }));
+    .map((one) => ({
+      ...one,
+      labels: one.series === "attenuation" && hasColumn(table, "attenuationByBuild") ? ["by its sheet"] : one.labels,
+      values: requiredColumn(table, one.series).values.map(logarithm),
+    }));
 
 /** Rings where the data sheet has its points. */
 function listedRings(answer: Answer): Ring[] {
@@ -82,7 +93,7 @@ export function buildAttenuation(answer: Answer, options: ChartOptions): Figure 
     panels: [
       {
         name: "attenuation, dB per 100 m",
-        height: 230,
+        height: 256,
         ...scale,
         curves: curvesOf(table),
         rings: [
@@ -112,7 +123,6 @@ export function buildAttenuation(answer: Answer, options: ChartOptions): Figure 
       ...Object.fromEntries(
         told.filter(({ series }) => hasColumn(table, series)).map(({ series, labels }) => [series, labels[0]!]),
       ),
-      attenuationByRoot: "by the root of frequency",
     }),
   };
 }

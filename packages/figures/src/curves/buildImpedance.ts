@@ -1,9 +1,9 @@
 /** Does the impedance of a line depend on frequency? Its real and imaginary part from the lowest frequency to its end. */
 import type { Answer, Table } from "@feedpath/engine";
-import { numbersOf, optionalNumber, requiredColumn, requiredTable } from "../kit/answerValues";
+import { numbersOf, optionalNumber, requiredColumn, requiredTable, scalar } from "../kit/answerValues";
 import type { Figure } from "../kit/figure";
 import { fixedText, impedanceText, withUnit } from "../kit/numberText";
-import { designationOf, frequencyLines, given, hasColumn, ticksFor } from "./buildFacts";
+import { designationOf, frequencyLines, hasColumn, ticksFor } from "./buildFacts";
 import { drawChart } from "./chart";
 import type { ChartOptions, Curve, Panel } from "./chartTypes";
 import { frequencyAxis, frequencyText } from "./frequencyAxis";
@@ -31,12 +31,32 @@ function curvesOf(table: Table, part: Part): Curve[] {
     : [of(part, part === "characteristicResistance" ? "resistance" : "reactance", false)];
 }
 
-function panelOf(table: Table, part: Part, name: string): Panel {
-  const curves = curvesOf(table, part);
-  const values = curves.flatMap(({ series }) => given(table, series));
+/** The rule of thumb as a level line; none where it does not apply. */
+function ruleCurve(answer: Answer, table: Table): Curve[] {
+  const rule = scalar(answer, "impedanceByRule");
+  const ohms = rule?.value ?? null;
+  if (ohms === null) return [];
+  const values = numbersOf(table, "frequency").map(() => ohms);
+  const label = rule?.says ?? "rule of thumb";
+  return [{ series: "impedanceByRule", values, role: "ink2", labelRole: "ink2", dashed: true, labels: [label] }];
+}
+
+/** Kiloohms where ohms have too many figures for the axis. */
+function panelOf(answer: Answer, table: Table, part: Part, name: string): Panel {
   const real = part === "characteristicResistance";
-  const [from, to] = roundSpan(real ? [0, ...values] : [...values, 0]);
-  return { name, height: real ? 150 : 110, from, to, curves, rings: [] };
+  const curves = [...curvesOf(table, part), ...(real ? ruleCurve(answer, table) : [])];
+  const values = curves.flatMap((curve) => curve.values).filter((value): value is number => value !== null);
+  const factor = Math.max(...values.map(Math.abs)) < 1000 ? 1 : 1e-3;
+  const scaled = (value: number | null): number | null => (value === null ? null : value * factor);
+  const [from, to] = roundSpan([0, ...values.map((value) => value * factor)]);
+  return {
+    name: `${name}, ${factor === 1 ? "Ω" : "kΩ"}`,
+    height: real ? 150 : 110,
+    from,
+    to,
+    curves: curves.map((curve) => ({ ...curve, values: curve.values.map(scaled) })),
+    rings: [],
+  };
 }
 
 /** Real and imaginary part at a row of the leading route. */
@@ -62,8 +82,8 @@ function titleOf(answer: Answer, table: Table): string {
   const at = frequencyText(answer.frequency / 1e6);
   const changes = Math.hypot(low.re - asked.re, low.im - asked.im) > noticeable * asked.re;
   return changes
-    ? `The impedance depends on frequency: ${impedanceText(low.re, low.im, 0)} at ${frequencyText(frequencies[0]!)}, ${withUnit(fixedText(asked.re, 1), "Ω")} at ${at}`
-    : `The impedance is ${withUnit(fixedText(asked.re, 1), "Ω")} at all frequencies shown`;
+    ? `The impedance depends on frequency: ${impedanceText(low.re, low.im, 0)} at ${frequencyText(frequencies[0]!)}, ${withUnit(fixedText(main, 0), "Ω")} at ${at}`
+    : `The impedance is ${withUnit(fixedText(main, 0), "Ω")} at all frequencies shown`;
 }
 
 /** Figure of the answer to `build`. */
@@ -75,8 +95,8 @@ export function buildImpedance(answer: Answer, options: ChartOptions): Figure {
     ...options,
     axis: { ...frequencyAxis(frequencies, ticksFor(options.width, options.scale ?? 1)), name: "frequency" },
     panels: [
-      panelOf(table, "characteristicResistance", "real part of the impedance, Ω"),
-      panelOf(table, "characteristicReactance", "imaginary part, Ω"),
+      panelOf(answer, table, "characteristicResistance", "real part of the impedance"),
+      panelOf(answer, table, "characteristicReactance", "imaginary part"),
     ],
     verticals: frequencyLines(answer),
     note: "",

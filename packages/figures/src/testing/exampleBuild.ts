@@ -23,6 +23,7 @@ export function exampleBuild(both = true): Answer {
       characteristicResistance: { value: 51, unit: "ohm" },
       attenuationInConductors: { value: 1.7, unit: "dB/100 m" },
       attenuationInDielectric: { value: 0.1, unit: "dB/100 m" },
+      impedanceByRule: { value: 46, unit: "ohm", says: "138 lg(D/d)/√εr" },
       cutOff: { value: 12, unit: "GHz" },
     },
     joints: [],

@@ -1,10 +1,10 @@
 /** What are the constants of this line? By its data sheet, by its build, and the two side by side. No antenna is solved. */
-import type { Answer, Refusal } from "../../answer/answer";
+import type { Answer, Refusal, ScalarValue } from "../../answer/answer";
 import { statedTemperature } from "../../conductors/metalTemperature";
 import { significantNumber, withPrefix } from "../../quantity/format";
 import type { Station } from "../../station/station";
 import * as words from "../../words/build";
-import { buildMistakenIdea, buildRules } from "../../words/buildIdea";
+import { buildMistakenIdea, buildRules, impedanceRule } from "../../words/buildIdea";
 import { asSentence, sentence } from "../../words/phrases";
 import { bandOf } from "../common/bandOf";
 import { provenanceOf } from "../common/provenanceOf";
@@ -85,7 +85,7 @@ function answerOf(station: Station, parameters: Parameters, result: BuildResult,
     reasons: [],
     next: words.buildNext(facts),
     wouldSettle: words.buildSettles(facts),
-    values: buildValues(result, bounds),
+    values: { ...buildValues(result, bounds), impedanceByRule: ruleValue(facts) },
     joints: [],
     parts: [],
     tables: buildTables(result),
@@ -102,6 +102,13 @@ function answerOf(station: Station, parameters: Parameters, result: BuildResult,
     drawing: null,
     provenance: provenanceOf(context, null, methodsOf(result)),
   };
+}
+
+function ruleValue({ build: built }: words.BuildFacts): ScalarValue {
+  const rule = built === null ? null : impedanceRule(built);
+  return rule === null
+    ? { value: null, unit: "ohm", reason: "no usual rule for this kind of line, or its build is not known" }
+    : { value: rule.ohms, unit: "ohm", says: rule.short };
 }
 
 /** What the models remark of themselves, and what the sheet and the comparison ask for; each once. */

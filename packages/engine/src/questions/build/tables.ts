@@ -63,9 +63,9 @@ function constantsTable(result: BuildResult): Table {
       characteristicResistance: at("ohm", (c) => c.z0.re),
       characteristicReactance: at("ohm", (c) => c.z0.im),
       velocityFactor: at("1", (c) => c.velocityFactor),
-      ...(split.parts.inner === null
-        ? { attenuationInConductors: part("conductors") }
-        : { attenuationInInner: part("inner"), ...(split.parts.outer ? { attenuationInOuter: part("outer") } : {}) }),
+      ...(split.parts.outer
+        ? { attenuationInInner: part("inner"), attenuationInOuter: part("outer") }
+        : { attenuationInConductors: part("conductors") }),
       attenuationInDielectric: part("dielectric"),
       attenuationByRoot: column("dB/100 m", (f) => root * Math.sqrt(f)),
     },
