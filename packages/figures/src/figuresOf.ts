@@ -1,5 +1,9 @@
 /** Which figures an answer has, by question. */
 import type { Answer } from "@feedpath/engine";
+import { bounceEnergy } from "./curves/bounceEnergy";
+import { bounceLattice } from "./curves/bounceLattice";
+import { bounceMoments } from "./curves/bounceMoments";
+import { bounceStanding, bounceStart } from "./curves/bounceStanding";
 import { buildAttenuation } from "./curves/buildAttenuation";
 import { buildImpedance } from "./curves/buildImpedance";
 import { heightPanels } from "./curves/heightPanels";
@@ -54,6 +58,7 @@ const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   nearby: [stage, curves(nearbyCurrents), curves(nearbyDistance), curves(nearbyPattern)],
   build: [curves(buildImpedance), curves(buildAttenuation)],
   why: [curves(impedanceCompromise)],
+  bounce: [bounceMoments, bounceLattice, bounceStanding, bounceStart, bounceEnergy].map(curves),
 };
 
 /** Ids of the questions that have figures. */

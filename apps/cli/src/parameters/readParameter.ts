@@ -38,7 +38,7 @@ const written = {
 export function readParameter(definition: ParameterDefinition, text: string): Reading {
   const { dimension } = definition;
   if (dimension === "word") return readWord(definition, text);
-  if (dimension === "name") return { value: text };
+  if (dimension === "name" || definition.words.includes(text)) return { value: text };
   const rule = { least: definition.least, most: definition.most };
   const isSpan = dimension === "lengthSpan" || dimension === "frequencySpan";
   const read = isSpan ? parseSpan(text, written[dimension], rule) : parseQuantity(text, written[dimension], rule);

@@ -19,6 +19,8 @@ export const saidWords: Readonly<Record<string, string>> = {
   build:
     "line cable coax coaxial constants impedance ohm ohm-meter velocity factor VF attenuation loss data sheet dimensions dielectric capacitance inductance unknown reel marking cut-off frequency skin shield",
   why: "why 50 ohm 75 ohm impedance coaxial standard compromise attenuation voltage power diameter dielectric cable television",
+  bounce:
+    "bounce echo echoes reflection reflected wave comes back standing wave pulse step impulse animation film time delay open short tester ohms burns transmitter steady",
 };
 
 /** Questions that share a word with what was said, best first; none of its words known: none; nothing said: all. */

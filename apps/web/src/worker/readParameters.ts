@@ -44,7 +44,7 @@ function readParameter(definition: ParameterDefinition, text: string): Reading {
   const { dimension, words, least, most } = definition;
   if (dimension === "word")
     return words.includes(text) ? { value: text } : { message: `"${text}" is not one of ${words.join(", ")}.` };
-  if (dimension === "name") return { value: text };
+  if (dimension === "name" || words.includes(text)) return { value: text };
   const rule = { least, most };
   const span = dimension === "lengthSpan" || dimension === "frequencySpan";
   const read = span

@@ -11,7 +11,7 @@ export function activeSetLeastSquares(columns: readonly Float64Array[], b: Float
   const gram = scaled.map((p) => Float64Array.from(scaled, (q) => dot(p, q)));
   const target = Float64Array.from(scaled, (p) => dot(p, b));
   const least = 1e-13 * Math.sqrt(dot(b, b));
-  let x = new Float64Array(columns.length);
+  let x: Float64Array = new Float64Array(columns.length);
   const active = new Set<number>();
   for (let round = 0; round < 4 * columns.length; round++) {
     const entering = steepest(gram, target, x, active, least);
@@ -46,7 +46,12 @@ function steepest(
 }
 
 /** Solves on the active unknowns; those that would turn negative are walked to zero and leave. */
-function settle(gram: readonly Float64Array[], target: Float64Array, from: Float64Array, active: Set<number>) {
+function settle(
+  gram: readonly Float64Array[],
+  target: Float64Array,
+  from: Float64Array,
+  active: Set<number>,
+): Float64Array {
   let x = from;
   while (active.size > 0) {
     const members = [...active];

@@ -1,5 +1,6 @@
 /** The questions this version answers, in the order in which they are listed everywhere. */
 import { band } from "./band/run";
+import { bounce } from "./bounce/run";
 import { build } from "./build/run";
 import type { Question } from "./common/question";
 import { height } from "./height/run";
@@ -24,6 +25,7 @@ export const questions: readonly Question[] = [
   nearby,
   build,
   why,
+  bounce,
 ];
 
 export const findQuestion = (id: string): Question | undefined => questions.find((q) => q.id === id);

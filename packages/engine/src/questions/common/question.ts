@@ -37,7 +37,7 @@ export interface ParameterDefinition {
     | "name"
     | "lengthSpan"
     | "frequencySpan";
-  /** For `word`: the words allowed; otherwise empty. */
+  /** For `word`: the words allowed. For a quantity: words that may stand in its place. */
   readonly words: readonly string[];
   /** Valid range in SI units, inclusive; spans apply it to both ends. */
   readonly least: number;

@@ -1,0 +1,53 @@
+/** How long is looked, how finely, and at which moments: bounded work, whatever the line. */
+import type { Signal } from "./parameters";
+
+export interface FilmPlan {
+  readonly sections: number;
+  /** Steps in all, and steps from one moment to the next. */
+  readonly steps: number;
+  readonly stride: number;
+  readonly moments: readonly number[];
+  readonly places: readonly number[];
+  /** Index of the first moment after time was left out; null where none was. */
+  readonly cut: number | null;
+  /** `waves`: as they swing. `sizes`: how large they swing, where the line is too many waves long to show each. */
+  readonly shows: "waves" | "sizes";
+}
+
+const placesShown = 60;
+const momentsShown = 120;
+/** Of those, kept for the end where the middle is left out. */
+const momentsAtEnd = 24;
+const mostUpdates = 4e6;
+/** Steps in a wave at least: the deviation they cause is worked out and told. */
+const stepsPerWave = 24;
+export const mostWaves = 25;
+const mostWavesShown = 3;
+
+/** `waves` along the line; `echoes` until it is settled; `ringing` of the load in passes of the line. */
+export function filmPlan(signal: Signal, waves: number, echoes: number, ringing: number): FilmPlan {
+  const carrier = signal === "carrier";
+  const wanted = carrier ? stepsPerWave * waves : 240;
+  const sections = Math.max(1, Math.ceil(wanted / (2 * placesShown))) * 2 * placesShown;
+  const shows = carrier && waves > mostWavesShown ? "sizes" : "waves";
+  const runs = shows === "sizes" ? 2 : 1;
+  const affordable = Math.floor(mostUpdates / runs / sections ** 2);
+  const passes = Math.max(4, Math.min(affordable, Math.ceil(Math.max(carrier ? 6 : 8, echoes + 2, ringing))));
+  const perPass = carrier && shows === "waves" ? Math.min(24, Math.max(4, Math.round(10 * waves))) : 10;
+  const stride = Math.max(1, Math.round(sections / perPass));
+  const steps = passes * sections + 1;
+  const whole = Math.floor((steps - 1) / stride) + 1;
+  const uncut = whole <= momentsShown;
+  const first = uncut ? whole : momentsShown - momentsAtEnd;
+  const early = Array.from({ length: first }, (_, i) => i * stride);
+  const late = uncut ? [] : Array.from({ length: momentsAtEnd }, (_, i) => steps - 1 - (momentsAtEnd - 1 - i) * stride);
+  return {
+    sections,
+    steps,
+    stride,
+    moments: [...early, ...late],
+    places: Array.from({ length: placesShown + 1 }, (_, i) => (i * sections) / placesShown),
+    cut: uncut ? null : first,
+    shows,
+  };
+}

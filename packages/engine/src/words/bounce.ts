@@ -1,0 +1,180 @@
+/** Sentences of `bounce`. English. */
+import type { Phrase } from "../answer/answer";
+import { ohms, plainNumber, significantNumber, wholeWatts, withPrefix } from "../quantity/format";
+import { shareOut } from "../quantity/shareOut";
+import { linked, said, theName } from "./phrases";
+
+interface Impedance {
+  readonly re: number;
+  readonly im: number;
+}
+
+export interface BounceFacts {
+  readonly signal: "carrier" | "step" | "pulse";
+  readonly line: string;
+  readonly designation: string;
+  readonly length: number;
+  readonly frequency: number;
+  readonly loadKind: "antenna" | "rest" | "tried" | "open" | "shorted";
+  readonly load: Impedance | null;
+  /** Seconds, one way. */
+  readonly delay: number;
+  readonly waves: number;
+  readonly impedance: Impedance;
+  readonly surgeImpedance: number;
+  readonly source: number;
+  readonly sourceAssumed: boolean;
+  readonly echoes: number | null;
+  readonly settlingTime: number | null;
+  /** W, net, once all is settled. */
+  readonly powerIn: number;
+  readonly powerOut: number;
+  readonly firstWave: number;
+  readonly forwardAtLoad: number;
+  readonly reflectedAtLoad: number;
+  readonly swrAtLoad: number;
+  readonly reflectionAtLoad: number;
+  readonly reflectionAtSource: number;
+  readonly heat: number;
+  readonly matchedHeat: number;
+  readonly sources: readonly { readonly name: string; readonly echoes: number | null }[];
+  /** Step and pulse: first echo as signed percent of the first wave, and ohm at the start before it and at the end of the film. */
+  readonly home: { readonly share: number; readonly before: number | null; readonly after: number | null } | null;
+  readonly shows: "waves" | "sizes";
+  readonly cut: boolean;
+  readonly quality: number | null;
+  readonly fitDeviation: number | null;
+  readonly lossDeviation: number;
+}
+
+export const nanoseconds = (seconds: number): string => withPrefix(seconds, "s", 3);
+const echoesSay = (n: number): string => (n === 1 ? "1 echo" : `${n} echoes`);
+const oneDecimal = (power: number): number => (power >= 20 ? 0 : power >= 0.95 ? 1 : 3);
+
+/** "25 Ω", "25 − j10 Ω". */
+const ohmic = (z: Impedance): string => (z.im === 0 ? `${significantNumber(z.re, 3)} Ω` : ohms(z, 0));
+
+export function loadSays(f: BounceFacts): string {
+  if (f.loadKind === "antenna") return "the antenna";
+  if (f.loadKind === "rest") return "the rest of the path";
+  if (f.loadKind === "open") return "an open end";
+  return f.loadKind === "shorted" ? "a short" : ohmic(f.load!);
+}
+
+/** Watts out of the line and into heat that add up to what goes in. */
+export function toldWatts(f: BounceFacts): { into: string; out: string; heat: string } {
+  const decimals = oneDecimal(f.powerIn);
+  const [out, heat] = shareOut([f.powerOut, f.heat], f.powerIn, decimals);
+  const told = (w: number): string => plainNumber(w, decimals);
+  return { into: `${told(f.powerIn)} W`, out: told(out!), heat: `${told(heat!)} W` };
+}
+
+export function bounceHeadline(f: BounceFacts): Phrase[] {
+  if (f.signal === "step") return stepHeadline(f);
+  if (f.signal === "pulse") return pulseHeadline(f);
+  const settled: Phrase[] =
+    f.echoes === null
+      ? [said("Not settled after 200 echoes: ")]
+      : f.echoes === 0
+        ? [said("No echo worth telling: ")]
+        : [said("Settled after "), linked(echoesSay(f.echoes), "echoesToSettle"), said(": ")];
+  if (f.loadKind === "open" || f.loadKind === "shorted") {
+    const kind = f.loadKind === "open" ? "the open end" : "the short";
+    return [...settled, said(`${kind} takes `), linked("no power", "powerOutOfLine"), said(".")];
+  }
+  const { into, out } = toldWatts(f);
+  const where =
+    f.loadKind === "antenna"
+      ? " reach the antenna."
+      : f.loadKind === "rest"
+        ? " come through."
+        : ` go into ${ohmic(f.load!)}.`;
+  return [...settled, linked(out, "powerOutOfLine"), said(" of "), linked(into, "powerIntoLine"), said(where)];
+}
+
+/** Ohm at the start at last, in a few words. */
+const atLastSays = (f: BounceFacts): string => {
+  const after = f.home?.after ?? null;
+  if (after === null || Math.abs(after) > 1e4) return "almost nothing flows";
+  return `${significantNumber(Math.abs(after), 2)} Ω`;
+};
+
+const stepHeadline = (f: BounceFacts): Phrase[] => [
+  said("For "),
+  linked(nanoseconds(2 * f.delay), "firstEchoHome"),
+  said(" the line shows "),
+  linked(`${plainNumber(f.home?.before ?? f.surgeImpedance, 0)} Ω`, "seenBeforeEcho"),
+  said(", in the end "),
+  linked(atLastSays(f), "seenAtLast"),
+  said("."),
+];
+
+/** Below this share of the first wave an echo is not told. */
+const leastEcho = 1;
+
+function pulseHeadline(f: BounceFacts): Phrase[] {
+  const share = f.home?.share ?? 0;
+  if (Math.abs(share) < leastEcho)
+    return [said("No echo worth telling: "), linked("the pulse", "firstEchoShare"), said(" stays in the load.")];
+  return [
+    said(`The pulse comes home ${share < 0 ? "upside down " : ""}after `),
+    linked(nanoseconds(2 * f.delay), "firstEchoHome"),
+    said("; its end returns "),
+    linked(`${plainNumber(Math.abs(share), 0)} %`, "firstEchoShare"),
+    said("."),
+  ];
+}
+
+export function bounceVerdict(f: BounceFacts): Phrase[] {
+  if (f.signal !== "carrier") return testVerdict(f);
+  const walk = `One way along ${theName(f.line)} takes `;
+  const both: Phrase[] = [said(walk), linked(nanoseconds(f.delay), "oneWayTime"), said(". ")];
+  if (f.loadKind === "open" || f.loadKind === "shorted") {
+    return [
+      ...both,
+      said("All that comes to the end goes back; what the source still gives, "),
+      linked(wholeWatts(f.powerIn), "powerIntoLine"),
+      said(`, warms the line. ${bounceNext(f)}`),
+    ];
+  }
+  return [
+    ...both,
+    said("At its end "),
+    linked(wholeWatts(f.forwardAtLoad), "forwardPowerAtLoad"),
+    said(" stand for the wave that comes and "),
+    linked(wholeWatts(f.reflectedAtLoad), "reflectedPowerAtLoad"),
+    said(" for the one that goes back; what passes is "),
+    linked(wholeWatts(f.powerOut), "powerOutOfLine"),
+    said(", and "),
+    linked(toldWatts(f).heat, "heatInLine"),
+    said(` ${plural(f.heat)} the line. ${bounceNext(f)}`),
+  ];
+}
+
+const plural = (watts: number): string => (watts === 1 ? "warms" : "warm");
+
+function testVerdict(f: BounceFacts): Phrase[] {
+  const first: Phrase[] = [
+    said(
+      "Until the first echo is home, the start of the line cannot know what stands at its end: it answers with its own ",
+    ),
+    linked(`${plainNumber(f.surgeImpedance, 1)} Ω`, "surgeImpedance"),
+    said(", which is a ratio of the wave's volts and amperes and no heat. "),
+  ];
+  return [...first, said(bounceNext(f))];
+}
+
+export function bounceNext(f: BounceFacts): string {
+  if (f.signal !== "carrier") {
+    return "A tester at direct current shows what comes after the last echo: the wire and whatever stands at its end.";
+  }
+  if (f.loadKind === "open" || f.loadKind === "shorted")
+    return "Do not send into it: close the line before power is applied.";
+  const added = f.heat - f.matchedHeat;
+  if (added > 0.05 * f.powerIn) {
+    return `The mismatch adds ${wholeWatts(added)} of heat in this line: match at its far end, or take a line with less loss.`;
+  }
+  return `Judge by what passes, not by what comes back: the mismatch costs ${costSays(added)} in this line.`;
+}
+
+const costSays = (watts: number): string => (watts < 0.05 ? "almost nothing" : wholeWatts(watts));

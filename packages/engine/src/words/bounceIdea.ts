@@ -1,0 +1,116 @@
+/** What `bounce` corrects, what it takes for granted, and what it leaves out. English. */
+import type { RuleOfThumb } from "../answer/answer";
+import { plainNumber, significantNumber, swrText, wholeWatts, withPrefix } from "../quantity/format";
+import { type BounceFacts, loadSays, nanoseconds, toldWatts } from "./bounce";
+
+export function bounceIdea(f: BounceFacts): { idea: string; refutation: string } {
+  if (f.signal !== "carrier") {
+    return {
+      idea: "“The ohms on a cable's jacket are a resistor inside it.”",
+      refutation: `For ${nanoseconds(2 * f.delay)} this line draws the current of ${plainNumber(f.surgeImpedance, 0)} Ω, and that power travels along it instead of turning into heat; then the echo says what really stands at the end.`,
+    };
+  }
+  const idea = "“The reflected wave burns up in the transmitter.”";
+  if (f.loadKind === "open" || f.loadKind === "shorted") {
+    return {
+      idea,
+      refutation: `All of the wave comes back here, and still only ${wholeWatts(f.powerIn)} flow into the line: volts and amperes at its start fall out of step, so that the source gives less.`,
+    };
+  }
+  const { into } = toldWatts(f);
+  return {
+    idea,
+    refutation:
+      `Nothing flows back into the transmitter: ${into} flow out of it all the time, though ${wholeWatts(f.reflectedAtLoad)} stand for the wave that returns. ` +
+      `${sourcesSay(f)}: the same watts in the end.`,
+  };
+}
+
+function sourcesSay({ sources }: BounceFacts): string {
+  const told = sources.map(({ name, echoes }) => `${echoes ?? "over 200"} with a ${name} source`);
+  return `Echoes until then: ${told.join(", ")}`;
+}
+
+export const bounceRules = (f: BounceFacts): RuleOfThumb[] =>
+  f.signal !== "carrier" || !Number.isFinite(f.swrAtLoad)
+    ? []
+    : [
+        {
+          rule: "forward less reverse is what passes",
+          ruleValue: wholeWatts(f.forwardAtLoad - f.reflectedAtLoad),
+          computed: wholeWatts(f.powerOut),
+          holds:
+            "exactly on a line whose impedance is real; on a real line the two waves do not simply add, and differ by a little",
+          source: "common practice, no source",
+        },
+        {
+          rule: `SWR ${swrText(f.swrAtLoad)} sends ${plainNumber(100 * f.reflectionAtLoad ** 2, 0)} % back, “and it is gone”`,
+          ruleValue: wholeWatts(f.reflectionAtLoad ** 2 * f.powerIn),
+          computed: `${wholeWatts(Math.max(0, f.heat - f.matchedHeat))} more heat in the line`,
+          holds: "never: what comes back is sent out again, or makes the source give less",
+          source: "common practice, no source",
+        },
+      ];
+
+export function bounceAssumptions(f: BounceFacts) {
+  const assumed = [];
+  if (f.sourceAssumed) {
+    assumed.push({
+      name: "impedance that feeds the line",
+      value: `${significantNumber(f.source, 3)} Ω`,
+      reason:
+        f.signal === "carrier"
+          ? "no transmitter's is known; it decides how the line fills and nothing of what stands in the end"
+          : "a pulse generator is made to match its line",
+      place: "",
+    });
+  }
+  if (f.quality !== null && f.signal === "carrier") {
+    assumed.push({
+      name: "load while it fills",
+      value: `coil, capacitor and resistor, Q ${significantNumber(f.quality, 2)}`,
+      reason: `fitted beside the frequency, within ${significantNumber(100 * (f.fitDeviation ?? 0), 2)} %; exact at the frequency`,
+      place: "antennas",
+    });
+  }
+  if (f.loadKind === "open" || f.loadKind === "shorted" || f.loadKind === "tried") {
+    assumed.push({
+      name: "load",
+      value: loadSays(f),
+      reason: "asked for; the transmitter stands at the start of this line",
+      place: "path",
+    });
+  }
+  return assumed;
+}
+
+export function bounceCautions(f: BounceFacts): string[] {
+  if (f.signal !== "carrier") return [];
+  const open = f.loadKind === "open" || f.loadKind === "shorted";
+  return [
+    "Forward and reflected watts are names for two waves; on a line with a complex impedance they do not simply add, and only their balance heats or radiates.",
+    ...(open
+      ? [
+          "An open or shorted line may stand at several times its working voltage, and the transmitter may be damaged: this is a thought experiment.",
+        ]
+      : []),
+  ];
+}
+
+export function bounceNotCovered(f: BounceFacts): string[] {
+  return [
+    "What the transmitter itself does while the line fills: its protection, its output filter and its supply are not in it.",
+    "Ranges of the file: every value is taken at its middle here.",
+    ...(f.loadKind === "rest"
+      ? ["Echoes inside the rest of the path: it is one coil, one capacitor and one resistor here."]
+      : []),
+    ...(f.signal !== "carrier" && (f.loadKind === "antenna" || f.loadKind === "rest")
+      ? [
+          `The antenna's higher resonances: at frequencies far from ${withPrefix(f.frequency, "Hz", 3)} its stand-in is not the antenna.`,
+        ]
+      : []),
+    ...(f.shows === "sizes"
+      ? ["Each swing of the wave: the line is many waves long, so the film shows how large they swing."]
+      : []),
+  ];
+}
