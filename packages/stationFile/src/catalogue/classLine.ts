@@ -1,7 +1,7 @@
 /** A coaxial line that is sold by class and size, not by a public sheet: values from memory, with their ranges. */
 import type { CoaxialLine } from "@feedpath/engine";
 import type { CatalogueLine, LineFamily, LineSource } from "./catalogueLine";
-import { known, type LossRow, lossPoints, perHundredMetres } from "./lineParts";
+import { braidSays, known, type LossRow, lossPoints, perHundredMetres } from "./lineParts";
 import { type Rated, temperature, together, weight } from "./lineRatings";
 
 /** Dimensions in m, weight in kg/m, loss in dB for the length of `per` (100 m when left out). */
@@ -30,7 +30,8 @@ export interface ClassLine {
 
 const percent = (share: number): string => `${Math.round(100 * Math.abs(share - 1))} %`;
 
-function sourcesOf({ impedance, velocityFactor, lossRange, jacket, says }: ClassLine): LineSource[] {
+function sourcesOf({ impedance, velocityFactor, lossRange, build, jacket, says }: ClassLine): LineSource[] {
+  const braid = braidSays(build.outer);
   const { source, status } = says;
   const [low, high] = lossRange;
   return [
@@ -43,7 +44,7 @@ function sourcesOf({ impedance, velocityFactor, lossRange, jacket, says }: Class
     {
       of: ["velocity factor", "build", "jacket"],
       value:
-        `velocity factor ${velocityFactor[0]} ± ${velocityFactor[1]}; ${says.build}; ` +
+        `velocity factor ${velocityFactor[0]} ± ${velocityFactor[1]}; ${says.build}${braid === "" ? "" : `: ${braid}`}; ` +
         `about ${Number((1000 * jacket).toFixed(1))} mm over the jacket`,
       source: "usual sheets of this size",
       status,

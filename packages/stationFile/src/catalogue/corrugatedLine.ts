@@ -1,5 +1,5 @@
 /** A 50-ohm line in a corrugated copper tube, by its nominal size. */
-import { cableMetals, type RoundConductor } from "@feedpath/engine";
+import { cableMetals, type RoundConductor, shieldedConductor } from "@feedpath/engine";
 import type { CatalogueLine } from "./catalogueLine";
 import { classLine } from "./classLine";
 import { dielectricOf, type LossRow, lightFoam, perHundredFeet, vacuumImpedance } from "./lineParts";
@@ -43,13 +43,11 @@ export function corrugatedLine(line: CorrugatedLine): CatalogueLine {
     lossRange: line.lossRange ?? [0.9, 1.1],
     build: {
       inner,
-      outer: {
+      outer: shieldedConductor({
         innerRadius: mean / 2,
-        wall: Number.POSITIVE_INFINITY,
         metal: cableMetals.copper,
-        resistanceFactor: 1,
         shield: { form: "corrugated", depth, pitch: depth / depthOverPitch },
-      },
+      }),
       dielectric:
         filling === "foam"
           ? lightFoam(velocityFactor[0])

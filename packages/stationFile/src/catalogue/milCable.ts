@@ -1,7 +1,7 @@
 /** A cable of MIL-DTL-17 from what its sheet gives. */
 import type { Dielectric, OuterConductor, RoundConductor } from "@feedpath/engine";
 import type { CatalogueLine, LineFamily, LineSource } from "./catalogueLine";
-import { fromMemory, known, type LossRow, lossPoints } from "./lineParts";
+import { braidSays, fromMemory, known, type LossRow, lossPoints } from "./lineParts";
 import { fiveDiameters, milVoltage, type Rated, temperature, together, weight } from "./lineRatings";
 
 /** Dimensions in m, capacitance in pF/ft as printed, weight in kg/m, loss in dB per 100 ft. */
@@ -58,9 +58,9 @@ function sourcesOf(cable: MilCable, sheet: string): LineSource[] {
     },
     {
       of: ["build"],
-      value: `${cable.innerSays}; ${millimetres(2 * cable.outer.innerRadius)} over the insulation; ${cable.outerSays}`,
+      value: `${cable.innerSays}; ${millimetres(2 * cable.outer.innerRadius)} over the insulation; ${cable.outerSays}: ${braidSays(cable.outer)}`,
       source: sheet,
-      status: `${status("build")}; coverage and wires of the braid from memory`,
+      status: `${status("build")}; carriers and wires of the braid from memory, chosen to cover what its class covers`,
     },
     { of: ["jacket"], value: `${millimetres(cable.jacket)} over the jacket`, source: sheet, status: status("jacket") },
     {

@@ -1,12 +1,12 @@
 /** 75-ohm lines of television networks: drop cables by series, trunk lines by the size of their aluminium tube. */
-import { cableMetals } from "@feedpath/engine";
+import { cableMetals, shieldedConductor } from "@feedpath/engine";
 import type { CatalogueLine } from "../catalogueLine";
 import { classLine } from "../classLine";
 import { cladAluminium, cladSteel, dielectricOf, foilAndBraid, lightFoam, perHundredFeet } from "../lineParts";
 import { bend, fiveDiameters } from "../lineRatings";
 
 const family = "75-ohm drop and trunk";
-const thinFoil = "from memory; the thin foil takes more below about 20 MHz than the build tells";
+const thinFoil = "from memory; foil and film differ, and decide the loss below about 20 MHz";
 
 const series6 = classLine({
   designation: "75-ohm series-6 drop cable",
@@ -25,7 +25,7 @@ const series6 = classLine({
   lossRange: [0.85, 1.1],
   build: {
     inner: cladSteel(1.024e-3),
-    outer: foilAndBraid(4.57e-3, 0.6, 0.16e-3, "aluminium"),
+    outer: foilAndBraid(4.57e-3, [16, 4, 0.16e-3], "aluminium"),
     dielectric: dielectricOf("foam polyethylene", 0.84),
   },
   jacket: 6.9e-3,
@@ -33,7 +33,7 @@ const series6 = classLine({
   rated: [fiveDiameters(6.9e-3)],
   says: {
     loss: "greatest attenuation at 20 °C",
-    build: "1.024 mm clad steel, 4.57 mm over the foam, aluminium foil and braid of 60 %",
+    build: "1.024 mm clad steel, 4.57 mm over the foam, aluminium foil and braid",
     source: "ANSI/SCTE 74, series 6",
     status: thinFoil,
   },
@@ -56,7 +56,7 @@ const series11 = classLine({
   lossRange: [0.85, 1.15],
   build: {
     inner: cladSteel(1.63e-3),
-    outer: foilAndBraid(7.11e-3, 0.6, 0.16e-3, "aluminium"),
+    outer: foilAndBraid(7.11e-3, [24, 4, 0.16e-3], "aluminium"),
     dielectric: dielectricOf("foam polyethylene", 0.84),
   },
   jacket: 10.2e-3,
@@ -64,7 +64,7 @@ const series11 = classLine({
   rated: [fiveDiameters(10.2e-3)],
   says: {
     loss: "greatest attenuation at 20 °C",
-    build: "1.63 mm clad steel, 7.11 mm over the foam, aluminium foil and braid of 60 %",
+    build: "1.63 mm clad steel, 7.11 mm over the foam, aluminium foil and braid",
     source: "ANSI/SCTE 74, series 11",
     status: thinFoil,
   },
@@ -73,13 +73,12 @@ const series11 = classLine({
 /** Inner conductor and tube (over all, and wall) in m. */
 const trunkBuild = (inner: number, tube: number, wall: number) => ({
   inner: cladAluminium(inner),
-  outer: {
+  outer: shieldedConductor({
     innerRadius: tube / 2 - wall,
     wall,
     metal: cableMetals.aluminium,
-    resistanceFactor: 1,
     shield: { form: "tube" },
-  } as const,
+  }),
   dielectric: lightFoam(0.875),
 });
 

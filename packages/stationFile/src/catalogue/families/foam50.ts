@@ -26,13 +26,13 @@ const foam6 = classLine({
   ],
   build: {
     inner: solid(1.42e-3),
-    outer: foilAndBraid(3.81e-3, 0.9, 0.12e-3, "copper"),
+    outer: foilAndBraid(3.81e-3, [16, 8, 0.12e-3], "tinned copper"),
     dielectric: dielectricOf("foam polyethylene", 0.84),
   },
   jacket: 6.1e-3,
   weight: 0.051,
   rated: [fiveDiameters(6.1e-3), voltageBetween(530, 1060, voltageSays)],
-  says: { ...says, build: "1.42 mm solid copper, 3.81 mm over the foam, aluminium foil and tinned braid of 90 %" },
+  says: { ...says, build: "1.42 mm solid copper, 3.81 mm over the foam, aluminium foil and tinned braid" },
 });
 
 const foam7 = classLine({
@@ -50,13 +50,13 @@ const foam7 = classLine({
   ],
   build: {
     inner: solid(1.78e-3),
-    outer: foilAndBraid(4.83e-3, 0.9, 0.12e-3, "copper"),
+    outer: foilAndBraid(4.83e-3, [16, 10, 0.12e-3], "tinned copper"),
     dielectric: dielectricOf("foam polyethylene", 0.84),
   },
   jacket: 7.4e-3,
   weight: 0.075,
   rated: [fiveDiameters(7.4e-3), voltageBetween(700, 1400, voltageSays)],
-  says: { ...says, build: "1.78 mm solid copper, 4.83 mm over the foam, aluminium foil and tinned braid of 90 %" },
+  says: { ...says, build: "1.78 mm solid copper, 4.83 mm over the foam, aluminium foil and tinned braid" },
 });
 
 const foam10 = classLine({
@@ -73,7 +73,7 @@ const foam10 = classLine({
   ],
   build: {
     inner: cladAluminium(2.74e-3),
-    outer: foilAndBraid(7.24e-3, 0.9, 0.16e-3, "copper"),
+    outer: foilAndBraid(7.24e-3, [24, 8, 0.15e-3], "tinned copper"),
     dielectric: dielectricOf("foam polyethylene", 0.85),
   },
   jacket: 10.3e-3,
@@ -81,7 +81,7 @@ const foam10 = classLine({
   rated: [fiveDiameters(10.3e-3), voltageBetween(890, 1770, voltageSays)],
   says: {
     ...says,
-    build: "2.74 mm copper-clad aluminium, 7.24 mm over the foam, aluminium foil and tinned braid of 90 %",
+    build: "2.74 mm copper-clad aluminium, 7.24 mm over the foam, aluminium foil and tinned braid",
   },
 });
 

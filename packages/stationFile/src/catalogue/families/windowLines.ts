@@ -103,7 +103,12 @@ const stranded = (
         value: `${ohms} Ω, ± 5 %, and velocity factor ${velocityFactor}, ± 0.01, for ${gauge} stranded clad steel; its strands from memory`,
         ...measured,
       },
-      lossSource("19 strands, taken as one clad wire"),
+      {
+        ...lossSource("19 strands, taken as one wire clad as thick as one of them"),
+        status:
+          "cladding and steel from memory; strands carry more in their copper than one wire would, so that below about " +
+          "30 MHz the loss is an upper bound. Wet or dirty line takes several times as much: not in these numbers",
+      },
     ],
   });
 
@@ -119,7 +124,7 @@ const ribbon = (
     about,
     impedance: [300, 285, 315],
     velocityFactor,
-    wire: strands(0.76e-3, 7, 0.254e-3),
+    wire: strands(7, 0.254e-3),
     web,
     weight: 0.02,
     sources: [
@@ -129,7 +134,7 @@ const ribbon = (
         source: "handbooks",
         status: practice,
       },
-      { ...lossSource("copper strands of 0.76 mm over all"), source: "skin effect; strands take 1.25 times as much" },
+      { ...lossSource("copper strands of 0.76 mm over all"), source: "skin effect; strands by the field round them" },
     ],
   });
 
@@ -149,7 +154,7 @@ export const windowLines: readonly CatalogueLine[] = [
     windows,
   ),
   window450,
-  stranded("18 AWG", cladStrands(1.17e-3, 19, 0.234e-3, drop21), 395, 0.902, 0.032),
-  stranded("16 AWG", cladStrands(1.45e-3, 19, 0.29e-3, drop21), 380, 0.918, 0.04),
-  stranded("14 AWG", cladStrands(1.85e-3, 19, 0.37e-3, drop21), 360, 0.93, 0.055),
+  stranded("18 AWG", cladStrands(19, 0.234e-3, drop21), 395, 0.902, 0.032),
+  stranded("16 AWG", cladStrands(19, 0.29e-3, drop21), 380, 0.918, 0.04),
+  stranded("14 AWG", cladStrands(19, 0.37e-3, drop21), 360, 0.93, 0.055),
 ];
