@@ -95,6 +95,9 @@ export function buildNext(f: BuildFacts): string {
     return `Measure a length at ${hertz(f.frequency)}: the sheet begins at ${hertz(f.sheet.from)}, and thin foil or clad steel may take more below.`;
   }
   const { value, low, high } = f.velocityFactor;
+  if (f.build !== null && f.build.pairsEnd !== null && f.build.kind !== "shielded pair") {
+    return "Keep it dry and two or three of its widths away from metal: either changes these constants more than anything told here.";
+  }
   const spread = (high - low) / 2 / value;
   return spread > closeEnough
     ? `Cut by measurement where an electrical length matters: the velocity factor is known within ${significantNumber(100 * spread, 1)} %.`
@@ -111,7 +114,7 @@ export const buildSettles = (f: BuildFacts): string | null =>
 export const buildNotCovered = (f: BuildFacts): string[] => [
   ...(f.sheet ? ["Cable sold under this name that does not meet the sheet: measure what you have."] : []),
   ...(f.build !== null && f.build.pairsEnd !== null
-    ? ["What an open pair sends by itself, and metal, rain and dirt near its wires."]
+    ? ["Metal, rain and dirt near the wires of a pair, and what it sends where it bends or stands unequally."]
     : ["Connectors, bends, crushed places and water inside."]),
   "Mismatch: all losses here are those of the line ended in its own impedance; `watts` works with the real one.",
 ];

@@ -13,6 +13,7 @@ import {
 import type { BuiltLine, LineModel } from "../../lines/lineModel";
 import { type CutOff, coaxialCutOff } from "../../lines/te11";
 import { pairsEnd } from "./geometry";
+import { pairSends, type ShieldLeak, shieldLeak } from "./leaks";
 import type { ChosenLine } from "./parameters";
 import { type SheetRoute, sheetRoute } from "./sheet";
 
@@ -42,6 +43,9 @@ export interface BuildResult {
   readonly cutOff: CutOff | null;
   readonly direct: DirectResistance | null;
   readonly breakdown: Breakdown | null;
+  readonly leak: ShieldLeak | null;
+  /** Share of the power carried that an open pair sends off its ends; null for a line that is none. */
+  readonly sends: number | null;
   /** Hz, ends of what is shown. */
   readonly from: number;
   readonly to: number;
@@ -102,6 +106,8 @@ export function buildResult(input: BuildInput): BuildResult {
     cutOff,
     direct: directResistance(sheet, built, input.temperature),
     breakdown: built?.kind === "coaxial" ? breakdownOf(built) : null,
+    leak: shieldLeak(built, input.frequency, input.length),
+    sends: pairSends(built, input.frequency, input.length),
     ...spanOf(sheet, built, cutOff, input.frequency),
   };
 }

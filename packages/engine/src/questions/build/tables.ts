@@ -2,6 +2,8 @@
 import type { Column, Table } from "../../answer/answer";
 import { attenuationParts } from "../../lines/attenuationParts";
 import { lineConstants } from "../../lines/lineConstants";
+import type { BuiltLine } from "../../lines/lineModel";
+import { shieldLeak } from "./leaks";
 import { type BuildResult, decibelsPerMetre, optionsOf } from "./study";
 
 /** dB/100 m. */
@@ -54,21 +56,30 @@ function constantsTable(result: BuildResult): Table {
     columns: {
       frequency: column("MHz", (f) => f / 1e6),
       attenuation: at("dB/100 m", (c) => per100m(c.gamma.re)),
-      ...(others && {
-        attenuationByBuild: { unit: "dB/100 m", values: others.map((c) => per100m(c.gamma.re)) },
-        characteristicResistanceByBuild: { unit: "ohm", values: others.map((c) => c.z0.re) },
-        characteristicReactanceByBuild: { unit: "ohm", values: others.map((c) => c.z0.im) },
-        velocityFactorByBuild: { unit: "1", values: others.map((c) => c.velocityFactor) },
-      }),
-      characteristicResistance: at("ohm", (c) => c.z0.re),
-      characteristicReactance: at("ohm", (c) => c.z0.im),
-      velocityFactor: at("1", (c) => c.velocityFactor),
+      ...(others && { attenuationByBuild: { unit: "dB/100 m", values: others.map((c) => per100m(c.gamma.re)) } }),
       ...(split.parts.outer
         ? { attenuationInInner: part("inner"), attenuationInOuter: part("outer") }
         : { attenuationInConductors: part("conductors") }),
       attenuationInDielectric: part("dielectric"),
+      velocityFactor: at("1", (c) => c.velocityFactor),
+      characteristicResistance: at("ohm", (c) => c.z0.re),
+      characteristicReactance: at("ohm", (c) => c.z0.im),
+      ...(others && {
+        characteristicResistanceByBuild: { unit: "ohm", values: others.map((c) => c.z0.re) },
+        characteristicReactanceByBuild: { unit: "ohm", values: others.map((c) => c.z0.im) },
+        velocityFactorByBuild: { unit: "1", values: others.map((c) => c.velocityFactor) },
+      }),
       attenuationByRoot: column("dB/100 m", (f) => root * Math.sqrt(f)),
+      ...(result.leak && shieldColumns(build!.model, frequencies)),
     },
+  };
+}
+
+function shieldColumns(line: BuiltLine, frequencies: readonly number[]): Record<string, Column> {
+  const leaks = frequencies.map((f) => shieldLeak(line, f, 1));
+  return {
+    transferImpedance: { unit: "mΩ/m", values: leaks.map((l) => (l === null ? null : 1e3 * l.transferImpedance)) },
+    screeningAttenuation: { unit: "dB", values: leaks.map((l) => (l === null ? null : l.screening)) },
   };
 }
 

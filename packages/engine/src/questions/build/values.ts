@@ -86,6 +86,7 @@ export function buildValues(result: BuildResult, bounds: LineBounds): Record<str
     ...splitValues(result),
     ...sheetValues(result),
     ...endValues(result),
+    ...leakValues(result),
     ...ratedValues(input.chosen.entry, main.constants.z0.re),
   };
 }
@@ -130,6 +131,23 @@ function sheetValues({ sheet }: BuildResult): Record<string, ScalarValue> {
     fittedSteadyResistance: { value: 1e3 * fit.steadyResistance, unit: "mΩ/m" },
     fittedLossTangent: { value: fit.lossTangent, unit: "1" },
     impliedImpedance: scalarValue(impliedImpedance, "ohm", "the sheet gives no capacitance"),
+  };
+}
+
+function leakValues({ leak, sends, input }: BuildResult): Record<string, ScalarValue> {
+  const unknown = "no shield, a closed one of endless wall, or a braid not known in detail";
+  return {
+    transferImpedance: scalarValue(leak === null ? null : 1e3 * leak.transferImpedance, "mΩ/m", unknown),
+    screeningAttenuation:
+      leak === null
+        ? { value: null, unit: "dB", reason: unknown }
+        : {
+            value: leak.screening,
+            unit: "dB",
+            low: Math.min(leak.screening, leak.otherScreening),
+            high: Math.max(leak.screening, leak.otherScreening),
+          },
+    ...(sends === null ? {} : { sentByPair: { value: sends * input.power, unit: "W" } }),
   };
 }
 

@@ -14,6 +14,8 @@ export const buildWorking = (result: BuildResult): WorkingStep[] => [
   lossStep(result),
   ...cutOffStep(result),
   ...resistanceStep(result),
+  ...shieldStep(result),
+  ...sendsStep(result),
   ...breakdownStep(result),
   ...ratedStep(result),
   ...sourceSteps(result),
@@ -81,6 +83,36 @@ function resistanceStep({ direct, input }: BuildResult): WorkingStep[] {
       substituted: `${typeset(direct.loop, "Ω/m")} \\times ${significantNumber(input.length, 3)}\\; \\mathrm{m} = ${typeset(direct.loop * input.length, "Ω")}`,
       source: direct.from === "sheet" ? "the line's data sheet" : "conductivity and cross-section of its conductors",
       explains: ["loopResistance", "loopResistanceOfLength"],
+    },
+  ];
+}
+
+function shieldStep({ leak, input }: BuildResult): WorkingStep[] {
+  if (leak === null) return [];
+  const dB = (x: number): string => `${plainNumber(x, 0)} dB`;
+  const differ = Math.abs(leak.screening - leak.otherScreening) >= 0.5;
+  const other = differ ? ` (another model of a braid's holes says ${dB(leak.otherScreening)})` : "";
+  return [
+    {
+      text: `Through its shield the current inside drives a voltage outside, per metre the transfer impedance. Against an outside of 150 Ω the power inside is ${dB(leak.screening)} above the most that gets out, whatever the length${other}. That is no attenuation per metre and stands in none of the sums here.`,
+      formula: "Z_T = \\frac{U_{\\mathrm{outside}}}{I_{\\mathrm{inside}} \\ell}",
+      substituted: `|Z_T| = ${typeset(leak.transferImpedance, "Ω/m")} \\; (${typeset(input.frequency, "Hz")})`,
+      source: "braids: Tyni 1976 and Vance 1975; definitions of IEC 62153-4-1 and 62153-4-4 (from memory)",
+      explains: ["transferImpedance", "screeningAttenuation"],
+    },
+  ];
+}
+
+function sendsStep({ sends, input }: BuildResult): WorkingStep[] {
+  if (sends === null) return [];
+  return [
+    {
+      text: `The pair sends a little by itself, off its two ends; the wave it carries is taken as running one way over ${significantNumber(input.length, 3)} m:`,
+      formula:
+        "R = \\frac{\\eta_0}{2\\pi} (k s)^2 \\left(1 - \\frac{\\sin 2 k \\ell}{2 k \\ell}\\right), \\quad \\frac{P}{P_0} = \\frac{R}{\\Re Z_0}",
+      substituted: `\\frac{P}{P_0} = ${significantNumber(1e6 * sends, 3)} \\times 10^{-6}`,
+      source: "far field of two opposite travelling waves; Storer and King, Proc. IRE 39 (1951) 1408 (from memory)",
+      explains: ["sentByPair"],
     },
   ];
 }
