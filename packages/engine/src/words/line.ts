@@ -18,8 +18,12 @@ export interface LineInPath {
   readonly delivered: number;
   /** dB more than the present line. */
   readonly gained: number;
-  /** Of the published voltage, in its worst band; null where that is not known. */
+  /** Of the voltage it stands, in its worst band, and what happens there; null where that is not known. */
   readonly voltageShare: number | null;
+  readonly voltageSays: string;
+  /** Times the mean power may be raised; dB of signal to noise that the path takes on receiving. Worst bands; null: not known. */
+  readonly powerMargin: number | null;
+  readonly receive: number | null;
   /** Of the whole run, and the least radius of a bend; null where it is not known. kg, m, as written. */
   readonly weight: number | null;
   readonly bendRadius: number | null;
@@ -29,6 +33,8 @@ export interface LineInPath {
 export interface LineFacts {
   readonly verdict: Verdict;
   readonly matters: string;
+  /** What was asked for instead, of which nothing is known; null elsewhere. */
+  readonly notKnown: string | null;
   /** First by what matters. */
   readonly first: LineInPath;
   readonly present: LineInPath;
@@ -132,7 +138,10 @@ function cheapPhrases(f: LineFacts): Phrase[] {
       : `${decibels(Math.abs(cheap.gained))} ${cheap.gained > 0 ? "more" : "less"}`;
   const down =
     cheap.delivered < 0.97 * f.delivered ? `, for which the set gives only ${wholeWatts(cheap.delivered)}` : "";
-  const share = cheap.voltageShare === null ? "" : ` and ${sharePhrase(cheap.voltageShare)} of its rated voltage used`;
+  const share =
+    cheap.powerMargin === null
+      ? ". How much power it bears is not known"
+      : `, and would bear ${significantNumber(cheap.powerMargin, 2)} times this power`;
   return [
     said(`${capitalName(cheap.name)} would bring `),
     linked(wholeWatts(cheap.watts), "wattsOfCheap"),
@@ -155,13 +164,20 @@ export function runWords(line: LineInPath, money: string | null): string {
   return known.join(", ");
 }
 
+const measureNames: Readonly<Record<string, string>> = { bend: "least bend", wind: "diameter", receive: "noise" };
+
 /** The one thing to do. */
-export function lineAdvice(f: LineFacts): string {
+export const lineAdvice = (f: LineFacts): string =>
+  f.notKnown === null
+    ? advice(f)
+    : `${advice(f)} No line has a ${measureNames[f.notKnown] ?? f.notKnown} here, so watts decide: write it under \`lines\` in the file.`;
+
+function advice(f: LineFacts): string {
   const { proposal } = f;
   if (proposal) {
     const run = runWords(proposal, f.money);
-    const stands = proposal.voltageShare === null ? " Its voltage rating is not known here: look it up first." : "";
-    return `Lay ${metres(f.length)} of ${proposal.name}${run === "" ? "" : ` (${run})`}: ${decibels(proposal.gained)} more${onBand(f)}, ${asSUnits(proposal.gained)}, on sending and on receiving.${stands}`;
+    const stands = proposal.voltageShare === null ? " What voltage it stands is not known here: look it up first." : "";
+    return `Lay ${metres(f.length)} of ${proposal.name}${run === "" ? "" : ` (${run})`}: ${decibels(proposal.gained)} more${onBand(f)}, ${asSUnits(proposal.gained)}, on sending${receiveWords(f, proposal)}.${stands}`;
   }
   if (f.matters !== "watts") return byMeasure(f);
   if (f.others === 0) return "Keep it; name other lines to hold it against.";
@@ -170,6 +186,15 @@ export function lineAdvice(f: LineFacts): string {
   return best.gained > 0.05
     ? `Keep it: even ${best.name}, which brings most of the ${f.others} others, would give ${decibels(best.gained)} more, ${asSUnits(best.gained)}.`
     : `Keep it: none of the ${f.others} other lines looked at brings more.`;
+}
+
+/** What it does for receiving: noise from outside falls with the signal. */
+function receiveWords(f: LineFacts, other: LineInPath): string {
+  if (f.present.receive === null || other.receive === null) return "";
+  const gained = f.present.receive - other.receive;
+  return gained < 0.1
+    ? "; nothing that could be heard on receiving"
+    : `, and ${decibels(gained)} less noise on receiving`;
 }
 
 function byMeasure(f: LineFacts): string {

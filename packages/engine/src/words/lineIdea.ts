@@ -1,5 +1,5 @@
 /** The mistaken idea that `line` corrects, its reasons, cautions and what it leaves out. English. */
-import { decibels, metres, plainNumber, swrText, watts, wholeWatts } from "../quantity/format";
+import { decibels, metres, plainNumber, significantNumber, swrText, watts, wholeWatts } from "../quantity/format";
 import { type ByLength, type LineFacts, onBand, sharePhrase, troubleFrom, worthBuying } from "./line";
 import type { Idea } from "./wattsIdea";
 
@@ -39,6 +39,9 @@ function pairIdea(f: LineFacts, coaxialWatts: number, name: string): Idea {
   return { idea, refutation: `${here}${there}: loss and length decide, not SWR alone.` };
 }
 
+/** A limit as the end of "that at which ...". */
+const limitWords = (says: string): string => (says === "its published working voltage" ? "it is rated" : says);
+
 export interface Reason {
   readonly says: string;
   readonly value: number;
@@ -64,11 +67,19 @@ export function lineReasons(f: LineFacts): Reason[] {
   ];
   if (present.voltageShare !== null)
     reasons.push({
-      says: `the highest voltage along it is ${sharePhrase(present.voltageShare)} of what is published for it`,
+      says: `the highest voltage along it is ${sharePhrase(present.voltageShare)} of that at which ${limitWords(present.voltageSays)}`,
       value: 100 * present.voltageShare,
       limit: 100,
       unit: "%",
-      source: "rms at peak envelope power against the published rms voltage",
+      source: "peak voltage at peak envelope power, against the published voltage, else the least that its build gives",
+    });
+  if (present.powerMargin !== null)
+    reasons.push({
+      says: `it would bear ${significantNumber(present.powerMargin, 2)} times this mean power`,
+      value: present.powerMargin,
+      limit: 1,
+      unit: "times",
+      source: "steady heat balance in the manner of IEC 60287, sending without end at the mean of `duty`",
     });
   return reasons;
 }
@@ -78,11 +89,11 @@ export interface LeftOut {
   readonly lines: readonly string[];
   /** How many of the lines shown have no published value. */
   readonly noVoltage: number;
+  readonly noMargin: number;
   readonly noWeight: number;
   readonly noPrice: number;
   readonly shown: number;
   readonly outsideKept: boolean;
-  readonly noReceive: boolean;
 }
 
 export function lineNotCovered(l: LeftOut): string[] {
@@ -90,7 +101,7 @@ export function lineNotCovered(l: LeftOut): string[] {
     count === 0
       ? []
       : [
-          `${count === l.shown ? "All" : `${count}`} of the ${l.shown} lines have no ${what} here: shown as not known, and ranked last by it.`,
+          `${count === l.shown ? "All" : `${count}`} of the ${l.shown} lines ${count === 1 ? "has" : "have"} no ${what} here: shown as not known, and ranked last by it.`,
         ];
   return [
     ...(l.outsideKept
@@ -99,11 +110,12 @@ export function lineNotCovered(l: LeftOut): string[] {
         ]
       : []),
     ...(l.lines.length === 0 ? [] : [`Lines that cannot be worked out at these frequencies: ${l.lines.join("; ")}.`]),
-    ...missing(l.noVoltage, "published voltage"),
+    ...missing(l.noVoltage, "known voltage"),
+    ...missing(l.noMargin, "known build, from which their heat would follow,"),
     ...missing(l.noWeight, "published weight"),
     ...missing(l.noPrice, "price in the file"),
-    "How warm the lines get, and with it the mean power they bear.",
-    ...(l.noReceive ? ["What the line's loss does to receiving against the noise of the place."] : []),
+    "What connectors stand and bear, and heat by turns of sending and pause.",
+    "Noise that the line picks up on its outside, and lightning far away.",
   ];
 }
 

@@ -1,6 +1,8 @@
 /** Tables of what else could be done: lengths, transformers of line, two lines side by side, a switch, more power. */
 import type { Column, Table } from "../../answer/answer";
 import type { Findings } from "./findings";
+import { presentOf } from "./proposal";
+import type { Ranked } from "./ranking";
 import { worstOf } from "./study";
 import { bandName, column, counted } from "./tables";
 
@@ -162,8 +164,9 @@ function arrangementTable({ arrangements, study, money }: Findings): Table[] {
 export const doubled = 10 * Math.log10(2);
 
 /** Twice the power against the proposed line and the best of the list, in the band where the present line brings least. */
-function powerTable({ proposal, best, study, money }: Findings): Table {
+function powerTable({ proposal, best, ranked, study, money }: Findings): Table {
   const at = worstOf(study.present);
+  const own = presentOf(ranked);
   const lines = [...new Set([proposal, best])].flatMap((one) => one ?? []);
   const watts = [2 * study.present.rows[at]!.watts, ...lines.map((one) => one.rows[at]!.watts)];
   return {
@@ -174,8 +177,12 @@ function powerTable({ proposal, best, study, money }: Findings): Table {
       choice: counted(watts.length),
       wattsIntoAntenna: column("W", watts),
       gainedSending: column("dB", [doubled, ...lines.map((one) => one.run.gained)]),
-      strongerReceived: column("dB", [0, ...lines.map((one) => one.run.gained)]),
+      gainedReceiving: column("dB", [0, ...lines.map((one) => gainedReceiving(own, one))]),
       price: column(money ?? "1", [null, ...lines.map((one) => one.run.price)]),
     },
   };
 }
+
+/** dB of signal to noise in the band where each takes most. */
+const gainedReceiving = (own: Ranked, other: Ranked): number | null =>
+  own.run.receive === null || other.run.receive === null ? null : own.run.receive - other.run.receive;

@@ -1,10 +1,11 @@
 /** What `line` takes for granted of lines that are not there yet. */
 import type { Answer } from "../../answer/answer";
-import { decibels } from "../../quantity/format";
+import { decibels, plainNumber } from "../../quantity/format";
 import type { Findings } from "./findings";
 import { conversionLoss } from "./swapped";
 
-export function ownAssumptions({ bench, ranked }: Findings): Answer["assumptions"] {
+export function ownAssumptions(found: Findings): Answer["assumptions"] {
+  const { bench, ranked } = found;
   const place = "path";
   const others = ranked.filter((one) => !one.candidate.present);
   const convertedHere = others.some((one) => one.candidate.standing === "converted");
@@ -40,5 +41,36 @@ export function ownAssumptions({ bench, ranked }: Findings): Answer["assumptions
           },
         ]
       : []),
+    ...takenAround(found),
   ];
+}
+
+/** What the file does not say of air, place and receiver. */
+function takenAround({ study }: Findings): Answer["assumptions"] {
+  const { air, lies, place, receiver, taken } = study.around;
+  const all = {
+    air: [
+      "temperature of the air",
+      `${plainNumber(air.temperature - 273.15, 0)} °C`,
+      "not given: that of most published power curves; write it under site",
+      "site.airTemperature",
+    ],
+    lies: ["how the line lies", lies, "not given; write lies at the line", "path"],
+    noise: [
+      "kind of place by its radio noise",
+      place,
+      "not given: the middle of four kinds (ITU-R P.372); write noise under site",
+      "site.noise",
+    ],
+    receiver: [
+      "noise figure of the receiver",
+      `${plainNumber(receiver, 0)} dB`,
+      "not given: between a good and a poor one (common practice, no source); write noise figure under transmitter",
+      "transmitter.noiseFigure",
+    ],
+  } as const;
+  return taken.map((name) => {
+    const [what, value, reason, at] = all[name];
+    return { name: what, value, reason, place: at };
+  });
 }

@@ -1,13 +1,12 @@
-/** One line in one band: watts into the antenna, loss, SWR, and the highest voltage on its way. */
+/** One line in one band: watts into the antenna, loss, SWR, and the wave on it. */
 import type { AntennaSolver } from "../../chain/antennaSolver";
 import { constantsOf } from "../../chain/edges";
-import type { WorkedJoint, WorkedPart, WorkedPoint } from "../../chain/workedPoint";
 import { workPoint } from "../../chain/workPoint";
-import { stateAt } from "../../lines/alongLine";
 import { swr } from "../../lines/reflection";
-import { type Complex, magnitude } from "../../numerics/complex";
-import type { LinePart, Part } from "../../station/path";
+import type { Complex } from "../../numerics/complex";
+import type { Part } from "../../station/path";
 import type { Band, Station } from "../../station/station";
+import { type StandingWave, standingWave } from "../../stress/standingWave";
 import type { Replaced } from "./replaced";
 import { withParts } from "./swapped";
 
@@ -34,8 +33,8 @@ export interface BandRow {
   readonly swrSeen: number;
   /** At the antenna's end, on the line's own impedance. */
   readonly swrOnLine: number;
-  /** V rms at peak envelope power, the highest along the line. */
-  readonly highestVoltage: number;
+  /** On the line, at peak envelope power. */
+  readonly wave: StandingWave;
 }
 
 /** `parts` stand where the line stood; one of them bears its name. Null where the path cannot be worked out, or does not use it. */
@@ -61,24 +60,6 @@ export function bandRow({ station, replaced, solver }: Bench, band: Band, parts:
     seen,
     swrSeen: swr(seen, point.ratedResistance),
     swrOnLine: swr(end.impedance, constants.z0.re),
-    highestVoltage: highestVoltage(line.edge.part, point, line, end),
+    wave: standingWave(constants, line.length, end),
   };
-}
-
-/** Equal steps of half a wave at which the voltage is looked at: the highest is met within 0.1 %. */
-const steps = 48;
-
-/**
- * The envelope of the standing wave is convex over the line, since one wave grows and the other falls towards the transmitter:
- * the highest voltage stands within half a wave of one of its ends.
- */
-function highestVoltage(part: LinePart, { frequency }: WorkedPoint, line: WorkedPart, end: WorkedJoint): number {
-  const constants = constantsOf(part, frequency);
-  const half = Math.min(Math.PI / constants.gamma.im, line.length);
-  const places = Array.from({ length: steps + 1 }, (_, i) => (half * i) / steps);
-  return Math.max(
-    ...[...places, ...places.map((place) => line.length - place)].map((place) =>
-      magnitude(stateAt(constants, end, place).voltage),
-    ),
-  );
 }

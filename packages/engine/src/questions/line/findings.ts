@@ -18,7 +18,9 @@ export interface Findings {
   readonly bench: Bench;
   readonly study: Study;
   readonly ranked: readonly Ranked[];
+  /** What the lines are ranked by, and what was asked for: watts where nothing is known by that. */
   readonly matters: Matters;
+  readonly wanted: Matters;
   readonly swrBelow: number;
   readonly money: string | null;
   readonly best: Ranked | null;
@@ -42,6 +44,9 @@ export function inPath(study: Study, { candidate, rows, run }: Ranked): LineInPa
     swrSeen: row.swrSeen,
     gained: run.gained,
     voltageShare: run.voltageShare,
+    voltageSays: run.voltageSays,
+    powerMargin: run.powerMargin,
+    receive: run.receive,
     weight: run.weight,
     bendRadius: run.bendRadius,
     price: run.price,
@@ -61,8 +66,9 @@ export function lineFacts(found: Findings): LineFacts {
   const converted = ranked.filter((one) => one.candidate.standing === "converted");
   const coaxial = converted.find((one) => one.candidate.entry.designation === usualCoaxial) ?? converted[0];
   return {
-    verdict: verdictOf(proposal?.gained ?? 0, present.voltageShare),
+    verdict: verdictOf(proposal?.gained ?? 0, present),
     matters: found.matters,
+    notKnown: found.wanted === found.matters ? null : found.wanted,
     first: inPath(study, ranked[0]!),
     present,
     best: told(found.best),
@@ -89,8 +95,8 @@ function quietestOf({ bands, present }: Study): LineFacts["quietest"] {
   return { band: row.band.name, swrOnLine: row.swrOnLine, heat: row.heat };
 }
 
-function verdictOf(gained: number, voltageShare: number | null): Verdict {
-  if (gained > troubleFrom || (voltageShare ?? 0) > 1) return "trouble";
+function verdictOf(gained: number, { voltageShare, powerMargin }: LineInPath): Verdict {
+  if (gained > troubleFrom || (voltageShare ?? 0) > 1 || (powerMargin ?? 1) < 1) return "trouble";
   return gained > worthBuying ? "workable" : "good";
 }
 

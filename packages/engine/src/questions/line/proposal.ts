@@ -14,10 +14,11 @@ export interface Limits {
   readonly behindTuner: boolean;
 }
 
-/** Would stand as it is, without anything at its ends, and without a voltage over what is published of it. */
+/** Would stand as it is, without anything at its ends, and neither flash over nor get too warm as far as is known. */
 function suits({ candidate, rows, run }: Ranked, { swrBelow, behindTuner }: Limits): boolean {
   if (candidate.present || candidate.standing === "converted") return false;
   if (run.voltageShare !== null && run.voltageShare > mostVoltage) return false;
+  if (run.powerMargin !== null && run.powerMargin < 1) return false;
   return behindTuner || candidate.standing !== "other" || rows.every((row) => row.swrSeen <= swrBelow);
 }
 
@@ -34,11 +35,13 @@ export interface Choice {
 export function chosenLines(ranked: readonly Ranked[], limits: Limits): Choice {
   const suitable = ranked.filter((one) => suits(one, limits));
   const best = suitable.reduce<Ranked | null>((a, b) => (a && a.run.gained >= b.run.gained ? a : b), null);
-  const overVoltage = (presentOf(ranked).run.voltageShare ?? 0) > mostVoltage;
-  if (!best || (best.run.gained <= worthChanging && !overVoltage)) return { best, proposal: null };
+  const own = presentOf(ranked).run;
+  const overloaded = (own.voltageShare ?? 0) > mostVoltage || (own.powerMargin ?? 1) < 1;
+  if (!best || (best.run.gained <= worthChanging && !overloaded)) return { best, proposal: null };
   const near = suitable.filter(
     ({ run }) =>
-      best.run.gained - run.gained <= enough && (overVoltage ? run.voltageShare !== null : run.gained > worthChanging),
+      best.run.gained - run.gained <= enough &&
+      (overloaded ? run.voltageShare !== null && run.powerMargin !== null : run.gained > worthChanging),
   );
   const { matters } = limits;
   const keys = ({ run }: Ranked): readonly number[] => [

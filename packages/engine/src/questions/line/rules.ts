@@ -30,7 +30,7 @@ export function lineRules(f: LineFacts, { study, lengths, worked }: Findings): R
   rules.push({
     rule: "twice the power is half an S-unit",
     ruleValue: decibels(doubled),
-    computed: other ? `${decibels(other.gained)} by ${other.name}, on receiving too` : "no other line",
+    computed: other ? `${decibels(other.gained)} by ${other.name}` : "no other line",
     holds: "always; it does nothing for receiving",
     source: "definition; one S-unit is 6 dB: IARU Region 1 Technical Recommendation R.1 (from memory)",
   });

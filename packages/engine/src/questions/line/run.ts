@@ -16,7 +16,7 @@ import { candidatesOf } from "./candidates";
 import { type Findings, lineFacts } from "./findings";
 import { parameterDefinitions } from "./parameters";
 import { cheapLine, chosenLines } from "./proposal";
-import { type Matters, mattersWords, rankedLines } from "./ranking";
+import { knownMatters, type Matters, mattersWords, rankedLines, withRuns } from "./ranking";
 import { replacedLine } from "./replaced";
 import { lineRules } from "./rules";
 import { moneyOf } from "./runFacts";
@@ -95,8 +95,10 @@ function* findLines(
   const study = yield* studyLines(bench, list.candidates);
   if (!study)
     return { refused: `${replaced.part.name} is used in no band that can be worked out`, mend: "another line" };
-  const matters: Matters = mattersWords.find((one) => one === parameters.matters) ?? "watts";
-  const ranked = rankedLines(study, matters, replaced.part.length.value);
+  const wanted: Matters = mattersWords.find((one) => one === parameters.matters) ?? "watts";
+  const lines = withRuns(study, replaced.part.length.value);
+  const matters = knownMatters(lines, wanted);
+  const ranked = rankedLines(lines, matters);
   const swrBelow = station.wanted.swrBelow?.value ?? usualSwr;
   const choice = chosenLines(ranked, { matters, swrBelow, behindTuner: replaced.behindTuner });
   const chosen = {
@@ -105,6 +107,7 @@ function* findLines(
     study,
     ranked,
     matters,
+    wanted,
     swrBelow,
     money: moneyOf(study),
     ...choice,
@@ -120,10 +123,10 @@ function leftOutOf({ ranked, leftOut, bench, worked }: Found): LeftOut {
     lines: leftOut,
     noVoltage: without(({ run }) => run.voltageShare),
     noWeight: without(({ run }) => run.weight),
+    noMargin: without(({ run }) => run.powerMargin),
     noPrice: without(({ run }) => run.price),
     shown: ranked.length,
     outsideKept: worked.point.antenna.build.outside.length > 0 && bench.replaced.part.route.length > 1,
-    noReceive: true,
   };
 }
 

@@ -1,17 +1,25 @@
 /** Every candidate in every band of the station. */
 import { requestAt } from "../../chain/solveRequest";
+import { workPoint } from "../../chain/workPoint";
 import type { DataSheetLine, LineModel } from "../../lines/lineModel";
 import type { Part } from "../../station/path";
 import type { Band } from "../../station/station";
+import { greatestAlong } from "../../stress/standingWave";
 import type { Progress } from "../common/question";
+import { stationNumbers } from "../common/stationNumbers";
 import { type BandRow, type Bench, bandRow } from "./bandRow";
 import type { Candidate } from "./candidates";
+import { type Around, aroundOf, receivePenalty } from "./surroundings";
 import { converted, newLine } from "./swapped";
 
 export interface StudiedRow extends BandRow {
   /** W into the antenna with the catalogue's loss of the line at its high and its low end. */
   readonly low: number;
   readonly high: number;
+  /** V rms at peak envelope power, the highest along the line. */
+  readonly highestVoltage: number;
+  /** dB of signal to noise that the path takes on receiving; null where the noise is not known. */
+  readonly receive: number | null;
 }
 
 export interface Studied {
@@ -23,6 +31,7 @@ export interface Studied {
 export interface Study {
   /** Bands in which the path uses the line. */
   readonly bands: readonly Band[];
+  readonly around: Around;
   readonly present: Studied;
   /** All candidates that could be worked out in all bands, the present line among them. */
   readonly all: readonly Studied[];
@@ -40,35 +49,53 @@ export function partsOf(
   return transformed ? converted(line, station.transmitter.designedFor.value, impedance) : [line];
 }
 
+/** `antennaLoss`: power into the antenna over radiated power. */
+interface StudyBand {
+  readonly band: Band;
+  readonly antennaLoss: number;
+}
+
+/** The same for every line: the antenna is kept. */
+function antennaLossOf({ station, solver }: Bench, band: Band): number {
+  const point = workPoint(station, band, band.frequency.value, solver, { tuner: "matched" });
+  if ("refused" in point) return 1;
+  return point.powerIntoAntenna / stationNumbers(point).numbers.radiatedPower!;
+}
+
 /** Null where the present line is used in no band that can be worked out. */
 export function* studyLines(bench: Bench, candidates: readonly Candidate[]): Generator<Progress, Study | null> {
   const { station } = bench;
   const ahead = station.bands.map((band) => requestAt(station, band.frequency.value));
   yield { done: 0, of: station.bands.length, what: "bands", ahead };
-  const own = [bench.replaced.part];
-  const bands: Band[] = [];
+  const around = aroundOf(station, bench.replaced.part);
+  const used: StudyBand[] = [];
   for (const [i, band] of station.bands.entries()) {
     yield { done: i, of: station.bands.length, what: "bands" };
-    if (bandRow(bench, band, own)) bands.push(band);
+    if (bandRow(bench, band, [bench.replaced.part])) used.push({ band, antennaLoss: antennaLossOf(bench, band) });
   }
   const all: Studied[] = [];
   const leftOut: string[] = [];
   for (const [i, candidate] of candidates.entries()) {
     yield { done: i, of: candidates.length, what: "lines" };
-    const studied = studyOne(bench, bands, candidate);
+    const studied = studyOne(bench, used, around, candidate);
     if (studied) all.push(studied);
     else leftOut.push(candidate.entry.designation);
   }
   const present = all.find((s) => s.candidate.present);
-  return present && bands.length > 0 ? { bands, present, all, leftOut } : null;
+  return present && used.length > 0 ? { bands: used.map((one) => one.band), around, present, all, leftOut } : null;
 }
 
-export function studyOne(bench: Bench, bands: readonly Band[], candidate: Candidate): Studied | null {
-  const rows = bands.map((band) => studiedRow(bench, band, partsOf(bench, candidate)));
+function studyOne(bench: Bench, bands: readonly StudyBand[], around: Around, candidate: Candidate): Studied | null {
+  const rows = bands.map((band) => studiedRow(bench, band, partsOf(bench, candidate), around));
   return rows.every((row) => row !== null) ? { candidate, rows } : null;
 }
 
-function studiedRow(bench: Bench, band: Band, parts: readonly Part[]): StudiedRow | null {
+function studiedRow(
+  bench: Bench,
+  { band, antennaLoss }: StudyBand,
+  parts: readonly Part[],
+  around: Around,
+): StudiedRow | null {
   try {
     const row = bandRow(bench, band, parts);
     const wattsAt = (end: "low" | "high") =>
@@ -77,7 +104,15 @@ function studiedRow(bench: Bench, band: Band, parts: readonly Part[]): StudiedRo
         band,
         parts.map((part) => atEnd(part, end)),
       )?.watts;
-    return row && { ...row, low: wattsAt("high") ?? row.watts, high: wattsAt("low") ?? row.watts };
+    return (
+      row && {
+        ...row,
+        low: wattsAt("high") ?? row.watts,
+        high: wattsAt("low") ?? row.watts,
+        highestVoltage: Math.sqrt(greatestAlong(row.wave, (squares) => squares.voltage).value),
+        receive: receivePenalty(around, band.frequency.value, antennaLoss, row.delivered / row.watts),
+      }
+    );
   } catch (error) {
     // A frequency that a line's constants do not reach.
     if (error instanceof RangeError) return null;

@@ -15,7 +15,9 @@ export function lineValues(f: LineFacts, { study, worked, lengths }: Findings): 
     lossOfPresent: scalarValue(f.present.loss, "dB"),
     addedByMismatch: scalarValue(f.present.added, "dB"),
     highestVoltage: scalarValue(row.highestVoltage, "V"),
-    voltageUsed: percent(f.present, "no voltage is published for it here"),
+    voltageUsed: percent(f.present, notKnown),
+    powerMargin: scalarValue(f.present.powerMargin, "1", "its build is not known"),
+    receivePenalty: scalarValue(f.present.receive, "dB", "the noise is not known"),
     wattsOfFirst: scalarValue(f.first.watts, "W"),
     ...otherValues("Proposed", f.proposal, f, "no other line is worth the change"),
     ...otherValues("Cheap", f.cheap, f, "the list has no 75-ohm coaxial line, or a pair lies there"),
@@ -31,6 +33,8 @@ export function lineValues(f: LineFacts, { study, worked, lengths }: Findings): 
   }
 }
 
+const notKnown = "what it stands is not known here";
+
 const percent = (line: LineInPath | null, reason: string): Value =>
   scalarValue(line?.voltageShare == null ? null : 100 * line.voltageShare, "%", reason);
 
@@ -39,6 +43,8 @@ function otherValues(name: string, line: LineInPath | null, f: LineFacts, reason
     [`wattsOf${name}`]: scalarValue(line?.watts ?? null, "W", reason),
     [`wattsMoreFrom${name}`]: scalarValue(line && line.watts - f.present.watts, "W", reason),
     [`gainedBy${name}`]: scalarValue(line?.gained ?? null, "dB", reason),
-    [`voltageUsedOf${name}`]: percent(line, line ? "no voltage is published for it here" : reason),
+    [`powerMarginOf${name}`]: scalarValue(line?.powerMargin ?? null, "1", line ? notKnown : reason),
+    [`receivePenaltyOf${name}`]: scalarValue(line?.receive ?? null, "dB", reason),
+    [`voltageUsedOf${name}`]: percent(line, line ? notKnown : reason),
   };
 }

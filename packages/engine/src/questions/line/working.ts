@@ -5,6 +5,7 @@ import { fixedNumber, ohms, plainNumber, significantNumber, swrText, watts } fro
 import type { LineFacts } from "../../words/line";
 import { lengthText } from "../../words/lineIdea";
 import { doubled } from "./alternativeTables";
+import { bearingSteps } from "./bearingSteps";
 import type { Findings } from "./findings";
 import { shortSection, widthSwr } from "./matchedEnds";
 import { presentOf } from "./proposal";
@@ -13,7 +14,7 @@ import { worstOf } from "./study";
 import { bandName } from "./tables";
 
 export const lineWorking = (f: LineFacts, found: Findings): WorkingStep[] => [
-  ...presentSteps(found),
+  ...presentSteps(f, found),
   rankingStep(found),
   ...proposalStep(f),
   ...lengthSteps(found),
@@ -22,14 +23,13 @@ export const lineWorking = (f: LineFacts, found: Findings): WorkingStep[] => [
   powerStep(f),
 ];
 
-function presentSteps({ study, bench }: Findings): WorkingStep[] {
+function presentSteps(f: LineFacts, { study, bench }: Findings): WorkingStep[] {
   const row = study.present.rows[worstOf(study.present)]!;
   const { part } = bench.replaced;
   const frequency = row.band.frequency.value;
   const { z0, gamma } = constantsOf(part, frequency);
   const length = part.length.value;
   const source = part.line.sources[0];
-  const rating = part.line.ratings?.voltage?.value;
   return [
     {
       text: `The present line on ${bandName(row.band.name, frequency)}, where it brings least: closed with its own ${ohms(z0, 2)} it would take`,
@@ -47,11 +47,7 @@ function presentSteps({ study, bench }: Findings): WorkingStep[] {
         "telegrapher's equations, exact for complex Z0; every other line is put in the same place, its antenna kept",
       explains: ["lossOfPresent", "addedByMismatch", "wattsOfPresent", "wattsOfProposed", "wattsOfCheap"],
     },
-    {
-      text: `The highest voltage along it is ${plainNumber(row.highestVoltage, 0)} V rms at peak envelope power${rating === undefined ? "; no rating is known to hold it against." : `; ${plainNumber(rating, 0)} V are published.`}`,
-      source: "the same equations, half a wave from either end: between, the envelope is lower",
-      explains: ["highestVoltage", "voltageUsed"],
-    },
+    ...bearingSteps(f, row),
   ];
 }
 
@@ -93,7 +89,7 @@ function lengthSteps({ lengths }: Findings): WorkingStep[] {
   const list =
     told.length === 0
       ? ""
-      : ` Multiples near the present length: ${told.join("; ")}. The spread is that of the velocity factor: measure the reel before it is cut.`;
+      : ` Multiples near the present length: ${told.join("; ")}. ${halfWaves.some((h) => h.high > h.low) ? "The spread is that" : "Nothing is known of the spread"} of the velocity factor: measure the reel before it is cut.`;
   return [
     {
       text: `Half a wave of ${entry.designation} shows what stands at its end, less what its loss hides.${list}`,
@@ -144,7 +140,7 @@ function twinStep({ twins, ranked }: Findings): WorkingStep[] {
   if (!twin) return [];
   return [
     {
-      text: `Two equal coaxial lines side by side, shields joined at both ends, are a shielded pair: inductances add, capacitances halve, so that the impedance doubles and the loss of a metre stays. Two ${twin.name} would be ${plainNumber(twin.impedance, 0)} Ω and take ${fixedNumber(twin.matched, 2)} dB matched, ${fixedNumber(twin.loss, 2)} dB at this load.`,
+      text: `Two equal coaxial lines side by side, shields joined at both ends, are a shielded pair: inductances add, capacitances halve, so that the impedance doubles and the loss of a metre stays. Two runs of ${twin.name} would be ${plainNumber(twin.impedance, 0)} Ω and take ${fixedNumber(twin.matched, 2)} dB matched, ${fixedNumber(twin.loss, 2)} dB at this load.`,
       formula: "Z_{\\mathrm{pair}} = 2 Z_0",
       substituted: `Z_{\\mathrm{pair}} = 2 \\times ${plainNumber(twin.impedance / 2, 1)} = ${plainNumber(twin.impedance, 1)} \\; \\Omega`,
       source: "two lines in series at both ends; the table has the other lines",
@@ -154,7 +150,7 @@ function twinStep({ twins, ranked }: Findings): WorkingStep[] {
 }
 
 const powerStep = (f: LineFacts): WorkingStep => ({
-  text: `Twice the power from the set would bring ${fixedNumber(doubled, 1)} dB, half an S-unit, and nothing on receiving. The line in use keeps ${fixedNumber(f.present.loss, 1)} dB: that is the most any other one could bring, both ways.`,
+  text: `Twice the power from the set would bring ${fixedNumber(doubled, 1)} dB, half an S-unit, and nothing on receiving. The line in use keeps ${fixedNumber(f.present.loss, 1)} dB: that is the most any other one could bring on sending.`,
   formula: "10 \\log_{10} 2 = 3.01 \\; \\mathrm{dB}",
   source: "definition; one S-unit is 6 dB: IARU Region 1 Technical Recommendation R.1 (from memory)",
   explains: [],
