@@ -1,7 +1,7 @@
 /** Cables of MIL-DTL-17: impedance and capacitance from dimensions, loss of the catalogue's lines. */
-import { type CoaxialLine, lineConstants, matchedLoss } from "@feedpath/engine";
-import { type CatalogueLine, findLine } from "@feedpath/station-file";
-import { type PublishedRow, publishedRow } from "../ledger/publishedRow";
+import { type CoaxialLine, cableDielectric, impliedImpedance, lineConstants, matchedLoss } from "@feedpath/engine";
+import { type CatalogueLine, lineCatalogue } from "@feedpath/station-file";
+import { input, type PublishedRow, publishedRow } from "../ledger/publishedRow";
 import type { Topic } from "../ledger/topic";
 
 /** Effective over geometric diameter by the number of strands: row coax.t.strand of the coaxial topic. */
@@ -36,17 +36,23 @@ function buildOf(row: PublishedRow): CoaxialLine {
 /** At 1 GHz, where the skin depth no longer matters. */
 const fromBuild = (row: PublishedRow) => lineConstants(buildOf(row), 1e9);
 
-const catalogueNames: Readonly<Record<string, string>> = {
-  rg58cu: "RG-58C/U",
-  rg213u: "RG-213/U",
-  rg11au: "RG-11A/U",
-};
-
+/** "mil17.rg58cu.att" is a row of "RG-58C/U". */
 function catalogueLine(row: PublishedRow): CatalogueLine {
-  const line = findLine(catalogueNames[row.id.split(".")[1]!] ?? "");
+  const plain = (text: string): string => text.toLowerCase().replace(/[^a-z0-9]/g, "");
+  const line = lineCatalogue.find(({ designation }) => plain(designation) === row.id.split(".")[1]);
   if (!line?.build) throw new Error(`${row.id}: not in the catalogue, or without a build`);
   return line;
 }
+
+/** What the catalogue holds of the printed ratings: where two differ it takes the lower, and keeps the other as the high end. */
+function voltages(row: PublishedRow) {
+  const { ratings, designation } = catalogueLine(row);
+  if (!ratings?.voltage) throw new Error(`${designation}: no voltage in the catalogue`);
+  const both = { old: ratings.voltage.high, new: ratings.voltage.value };
+  return (row.value as { readonly new: number | null }).new === null ? { old: both.old } : both;
+}
+
+const celsius = (name: string): number => (cableDielectric(name)?.greatestTemperature ?? Number.NaN) - 273.15;
 
 /**
  * Loss of a catalogue line twice: per 100 m from the constants that answers use (they were fitted to such points), per
@@ -68,6 +74,21 @@ export const cables: Topic = {
   evaluators: [
     { rows: /^mil17\.\w+\.z0$/, compute: (row) => ({ Z0: fromBuild(row).z0.re }) },
     { rows: /^mil17\.\w+\.build$/, compute: (row) => ({ C_pF_per_m: 1e12 * fromBuild(row).capacitance }) },
-    { rows: /^mil17\.(rg58cu|rg213u|rg11au)\.att$/, compute: losses },
+    { rows: /^mil17\.\w+\.att$/, compute: losses },
+    { rows: /^mil17\.\w+\.volt$/, compute: voltages },
+    {
+      rows: /^mil17\.\w+\.zcheck$/,
+      compute: (row) => ({
+        "": impliedImpedance(input(row, "VF"), (input(row, "C_pF_per_ft") * 1e-12) / 0.3048),
+      }),
+    },
+    {
+      rows: /^mil17\.temp$/,
+      compute: () => ({
+        PE: celsius("polyethylene"),
+        "foam PE": celsius("foam polyethylene"),
+        "PTFE / FEP": celsius("PTFE"),
+      }),
+    },
   ],
 };

@@ -66,7 +66,7 @@ export { lineConstantsOver } from "./lines/constantsOver";
 export type { LossFit } from "./lines/dataSheetLine";
 export { fitLoss } from "./lines/dataSheetLine";
 export type { SheetFinding } from "./lines/fitFindings";
-export { examineDataSheet } from "./lines/fitFindings";
+export { examineDataSheet, impliedImpedance } from "./lines/fitFindings";
 export type { MeasuredLine } from "./lines/fromOpenAndShort";
 export { lineFromOpenAndShort } from "./lines/fromOpenAndShort";
 export type { LineConstants } from "./lines/lineConstants";
