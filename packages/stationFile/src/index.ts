@@ -10,6 +10,7 @@ export { stationSchema } from "./schema/jsonSchema";
 export { startingText } from "./starting/startingText";
 export type { TouchstoneResult } from "./touchstone/readTouchstone";
 export { readTouchstone } from "./touchstone/readTouchstone";
+export { wordForSaid } from "./units/askersWords";
 export type { Dimension, DimensionName } from "./units/dimensions";
 export { dimensions } from "./units/dimensions";
 export type { Fault, Parsed } from "./units/fault";

@@ -1,8 +1,8 @@
 /** Matched loss of lines against frequency, on logarithmic scales: skin effect is a slope of one half there. */
 import type { Figure, Role } from "../kit/figure";
-import { plainText, significantText } from "../kit/numberText";
+import { significantText, wholeWattsText, withUnit } from "../kit/numberText";
 import { drawChart } from "./chart";
-import type { ChartOptions, Curve } from "./chartTypes";
+import type { ChartOptions, Curve, Ring } from "./chartTypes";
 
 /** Loss in dB/m by frequency; null where it is not known. */
 export interface LineLoss {
@@ -21,6 +21,8 @@ export interface LossStudy {
   readonly run: { readonly says: string; readonly length: number };
   /** Hz that is looked at, within the frequencies. */
   readonly at: number;
+  /** The run that the sentence speaks of, where it is another than that of the scale. */
+  readonly told?: { readonly says: string; readonly length: number };
 }
 
 const strokes: readonly { readonly role: Role; readonly labelRole: Role; readonly dashed: boolean }[] = [
@@ -66,19 +68,29 @@ function atFrequency({ frequencies, at, run }: LossStudy, line: LineLoss): numbe
   return loss === null ? null : loss * run.length;
 }
 
-const share = (decibels: number): string => plainText(100 * (1 - 10 ** (-decibels / 10)), 0);
+/** The decibels of the run on each curve, where there is room for them. */
+const ringsOf = (study: LossStudy): Ring[] =>
+  study.lines.flatMap((line) => {
+    const loss = atFrequency(study, line);
+    if (loss === null || loss <= 0) return [];
+    const text = withUnit(significantText(loss, 2), "dB");
+    return [{ at: Math.log10(study.at / 1e6), value: Math.log10(loss), text, quiet: true }];
+  });
 
+const warmth = (decibels: number): string => wholeWattsText(100 * (1 - 10 ** (-decibels / 10)));
+
+/** Watts of 100 that warm the run, in the line that takes least and in the one that takes most. */
 function titleOf(study: LossStudy): string {
-  const at = `${significantText(study.at / 1e6, 4)} MHz`;
+  const told = study.told ?? study.run;
   const found = study.lines.flatMap((line) => {
     const loss = atFrequency(study, line);
-    return loss === null ? [] : [{ name: line.name, loss }];
+    return loss === null ? [] : [{ name: line.name, loss: (loss * told.length) / study.run.length }];
   });
   const [least, ...more] = found.sort((a, b) => a.loss - b.loss);
   if (!least) return "Matched loss against frequency";
-  const most = more.at(-1);
-  const first = `Of 100 W, ${share(least.loss)} W warm ${study.run.says} of ${least.name}`;
-  return most ? `${first}, ${share(most.loss)} W warm ${most.name}, at ${at}` : `${first} at ${at}`;
+  const warms = ({ name, loss }: typeof least): string => `${warmth(loss)} warm ${told.says} of ${name}`;
+  const both = [least, ...more.slice(-1)].map(warms).join(" and ");
+  return `Of 100\u00a0W at ${withUnit(significantText(study.at / 1e6, 4), "MHz")}, ${both}`;
 }
 
 function describe(study: LossStudy): string {
@@ -105,8 +117,8 @@ export function lineLosses(study: LossStudy, options: ChartOptions): Figure {
     axis: { values: xs, name: "frequency, MHz", ticks: logTicks(xs[0]!, xs.at(-1)!, 1) },
     verticals: [{ at: Math.log10(at / 1e6), text: `${significantText(at / 1e6, 4)} MHz`, main: true }],
     note: curves[0]?.low
-      ? `Band: how far ${lines[0]!.name} may lie from its nominal loss. All new, matched, at 20 °C.`
-      : "All new, matched, at 20 °C.",
+      ? `Band: how far ${lines[0]!.name} may lie from its nominal loss. All new, matched, at 20\u00a0°C.`
+      : "All new, matched, at 20\u00a0°C.",
     panels: [
       {
         name: `loss, dB per ${run.says}`,
@@ -115,7 +127,7 @@ export function lineLosses(study: LossStudy, options: ChartOptions): Figure {
         to,
         ticks: logTicks(from, to, 1),
         curves,
-        rings: [],
+        rings: ringsOf(study),
       },
     ],
   });

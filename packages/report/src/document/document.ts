@@ -50,6 +50,8 @@ export type Block =
 export interface Document {
   readonly language: "en";
   readonly title: string;
+  /** What the page is; left out: an answer sheet. */
+  readonly kind?: string;
   /** Running line at the top: station and frequency. */
   readonly running: string;
   readonly asked: string;

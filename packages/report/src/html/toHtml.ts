@@ -23,7 +23,7 @@ const hasFolded = (document: Document): boolean => document.blocks.some((block) 
  * Throws FormulaError where a formula leaves the LaTeX subset of formula/symbols.ts.
  */
 export function toHtml(document: Document): string {
-  const { title, running, asked, headline, verdict, next, blocks, provenance } = document;
+  const { title, kind = "answer sheet", running, asked, headline, verdict, next, blocks, provenance } = document;
   const check = provenance.check === "" ? "" : `<p>${escapeHtml(provenance.check)}</p>`;
   return `<!DOCTYPE html>
 <html lang="${document.language}">
@@ -40,7 +40,7 @@ ${sheetStyle}
 </head>
 <body>
 <div class="sheet">
-<header class="top"><span class="brand">${brandMark}Feedpath</span><span class="running">answer sheet · <bdi>${escapeHtml(running)}</bdi></span></header>
+<header class="top"><span class="brand">${brandMark}Feedpath</span><span class="running">${escapeHtml(kind)} · <bdi>${escapeHtml(running)}</bdi></span></header>
 <main>
 <p class="asked">${escapeHtml(asked)}</p>
 <h1>${inlinesHtml(headline)}</h1>

@@ -14,22 +14,25 @@ export interface LineRow {
   readonly family: string;
   readonly own: boolean;
   readonly side: LineFacts["side"];
-  /** At the first of the frequencies; null where further modes can travel there. Ohm, and as a ratio. */
+  /** At the frequency looked at; null where further modes can travel there. Ohm, a ratio, dB/m. */
   readonly impedance: Quantity | null;
   readonly velocityFactor: Quantity | null;
-  /** dB/m by frequency; null where further modes can travel. */
+  readonly loss: Quantity | null;
+  /** dB/m at the further frequencies; null where further modes can travel. */
   readonly losses: readonly (Quantity | null)[];
   /** m over the jacket; null where it is not known, or where there is none. */
   readonly jacket: number | null;
   readonly ratings: LineRatings;
   readonly price: NonNullable<LineEntry["price"]> | null;
   readonly sources: LineEntry["sources"];
-  /** Where the numbers at the first frequency are weaker than they look. */
+  /** Where the numbers at the frequency looked at are weaker than they look. */
   readonly notes: readonly string[];
 }
 
 export interface LineComparison {
-  /** Hz, one at least. */
+  /** Hz that is looked at. */
+  readonly at: number;
+  /** Hz of the table of losses; none for no table. */
   readonly frequencies: readonly number[];
   /** m of the run that is looked at; null for none. */
   readonly length: number | null;
@@ -39,32 +42,33 @@ export interface LineComparison {
 /** Own lines stand under this. */
 export const ownFamily = "lines of this station";
 
-function rowOf({ entry, family, own }: ListedLine, frequencies: readonly number[]): LineRow {
-  const facts = frequencies.map((frequency) => lineFacts(entry, frequency));
-  const [first = null] = facts;
+export type LineConditions = Omit<LineComparison, "rows">;
+
+function rowOf({ entry, family, own }: ListedLine, { at, frequencies }: LineConditions): LineRow {
+  const facts = lineFacts(entry, at);
   return {
     designation: entry.designation,
     about: entry.about ?? "",
     family,
     own,
     side: lineSide(entry.model),
-    impedance: first?.impedance ?? null,
-    velocityFactor: first?.velocityFactor ?? null,
-    losses: facts.map((one) => one?.loss ?? null),
+    impedance: facts?.impedance ?? null,
+    velocityFactor: facts?.velocityFactor ?? null,
+    loss: facts?.loss ?? null,
+    losses: frequencies.map((frequency) => lineFacts(entry, frequency)?.loss ?? null),
     jacket: entry.jacketDiameter ?? null,
     ratings: entry.ratings ?? {},
     price: entry.price ?? null,
     sources: entry.sources,
-    notes: first ? first.notes : ["Further modes can travel at this frequency: the line is no longer a line there."],
+    notes: facts ? facts.notes : ["Further modes can travel at this frequency: the line is no longer a line there."],
   };
 }
 
-/** Frequencies in Hz (above 0, one at least), length in m or null. Matched loss of new lines at 20 degrees Celsius. */
-export const compareLines = (
-  lines: readonly ListedLine[],
-  frequencies: readonly number[],
-  length: number | null,
-): LineComparison => ({ frequencies, length, rows: lines.map((line) => rowOf(line, frequencies)) });
+/** Matched loss of new lines at 20 degrees Celsius; frequencies in Hz above 0, length in m. */
+export const compareLines = (lines: readonly ListedLine[], conditions: LineConditions): LineComparison => ({
+  ...conditions,
+  rows: lines.map((line) => rowOf(line, conditions)),
+});
 
 /** What is left of 100 W behind `length` metres in a matched line of `loss` dB/m. */
 export const arriving = (loss: number, length: number): number => 100 * 10 ** ((-loss * length) / 10);

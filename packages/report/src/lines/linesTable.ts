@@ -5,7 +5,9 @@ import { frequencyText } from "../words/numbers";
 import { arriving, type LineComparison, type LineRow } from "./compareLines";
 import { type LineUnit, type LineUnits, lineUnits } from "./units";
 
-/** A column: its heading, and what stands in it; "" where it is not known. */
+const notKnown = "–";
+
+/** A column: its heading, and what stands in it; a dash where it is not known. */
 interface Column {
   readonly name: string;
   readonly unit: string;
@@ -13,16 +15,10 @@ interface Column {
 }
 
 const inUnit = (quantity: Quantity | null | undefined, per: number, figures = 2): string =>
-  quantity ? significantNumber(quantity.value / per, figures) : "";
+  quantity ? significantNumber(quantity.value / per, figures) : notKnown;
 
-const lossColumn = (frequency: number, index: number, unit: LineUnit): Column => ({
-  name: `at ${frequencyText(frequency)}`,
-  unit: `dB/${unit.run}`,
-  cell: ({ losses }) => {
-    const loss = losses[index];
-    return loss ? lossText(loss.value * unit.runLength) : "";
-  },
-});
+const lossCell = (loss: Quantity | null | undefined, unit: LineUnit): string =>
+  loss ? lossText(loss.value * unit.runLength) : notKnown;
 
 /** Decibels of a run: two figures, so that lines can be told apart. */
 export const lossText = (decibels: number): string =>
@@ -41,12 +37,12 @@ function runColumns({ length }: LineComparison, units: LineUnits): Column[] {
     {
       name: `of 100 W behind ${run}`,
       unit: "W",
-      cell: ({ losses: [loss] }) => (loss ? fixedNumber(arriving(loss.value, length), 1) : ""),
+      cell: ({ loss }) => (loss ? fixedNumber(arriving(loss.value, length), 1) : notKnown),
     },
     {
       name: `loss of ${run}`,
       unit: "dB",
-      cell: ({ losses: [loss] }) => (loss ? significantNumber(loss.value * length, 2) : ""),
+      cell: ({ loss }) => (loss ? significantNumber(loss.value * length, 2) : notKnown),
     },
   ];
 }
@@ -56,7 +52,7 @@ const handling = (unit: LineUnit): Column[] => [
   {
     name: "thickness",
     unit: unit.thickness,
-    cell: ({ jacket }) => (jacket === null ? "" : significantNumber(jacket / unit.perThickness, 3)),
+    cell: ({ jacket }) => (jacket === null ? notKnown : significantNumber(jacket / unit.perThickness, 3)),
   },
   { name: "weight", unit: unit.weight, cell: ({ ratings }) => inUnit(ratings.weight, unit.perWeight) },
   { name: "least bend", unit: unit.thickness, cell: ({ ratings }) => inUnit(ratings.bendRadius, unit.perThickness) },
@@ -65,7 +61,7 @@ const handling = (unit: LineUnit): Column[] => [
 const priceColumn: Column = {
   name: "price",
   unit: "per m",
-  cell: ({ price }) => (price ? `${plainNumber(price.perMetre, 2)} ${price.money}` : ""),
+  cell: ({ price }) => (price ? `${plainNumber(price.perMetre, 2)} ${price.money}` : notKnown),
 };
 
 const constants: readonly Column[] = [
@@ -84,17 +80,38 @@ function tableOf(rows: readonly LineRow[], caption: string, columns: readonly Co
   };
 }
 
-/** Constants, loss at the first frequency, and how the lines handle: one row a line. */
-export function linesTable(comparison: LineComparison, units: LineUnits): DocumentTable {
-  const { frequencies, rows } = comparison;
+/** Impedance, velocity factor, and loss at the frequency looked at. */
+const electrical = (comparison: LineComparison, units: LineUnits): Column[] => {
   const unit = lineUnits[units];
-  return tableOf(rows, `Feed lines at ${frequencyText(frequencies[0] ?? 0)}`, [
+  return [
     ...constants,
-    { ...lossColumn(frequencies[0] ?? 0, 0, unit), name: "loss" },
+    { name: "loss", unit: `dB/${unit.run}`, cell: ({ loss }) => lossCell(loss, unit) },
     ...runColumns(comparison, units),
-    ...handling(unit),
-    ...(rows.some(({ price }) => price) ? [priceColumn] : []),
-  ]);
+  ];
+};
+
+/** What the lines stand, how they handle, and what they cost where that is known. */
+const practical = ({ rows }: LineComparison, units: LineUnits): Column[] => [
+  ...handling(lineUnits[units]),
+  ...(rows.some(({ price }) => price) ? [priceColumn] : []),
+];
+
+const caption = ({ at }: LineComparison): string => `Feed lines at ${frequencyText(at)}`;
+
+/** One row a line: all that is compared at the frequency looked at. */
+export const linesTable = (comparison: LineComparison, units: LineUnits): DocumentTable =>
+  tableOf(comparison.rows, caption(comparison), [...electrical(comparison, units), ...practical(comparison, units)]);
+
+/** The same as two tables that are narrow enough for a terminal. */
+export const linesTables = (comparison: LineComparison, units: LineUnits): readonly DocumentTable[] => [
+  tableOf(comparison.rows, caption(comparison), electrical(comparison, units)),
+  tableOf(comparison.rows, "What they stand, and how they handle", practical(comparison, units)),
+];
+
+/** The few columns of a list: impedance, velocity factor, loss, thickness. */
+export function shortTable(comparison: LineComparison, units: LineUnits): DocumentTable {
+  const columns = [...electrical({ ...comparison, length: null }, units), handling(lineUnits[units])[1]!];
+  return tableOf(comparison.rows, caption(comparison), columns);
 }
 
 /** Matched loss at every frequency: one row a line. */
@@ -102,5 +119,9 @@ export const lossTable = ({ frequencies, rows }: LineComparison, units: LineUnit
   tableOf(
     rows,
     `Matched loss in dB per ${lineUnits[units].run}, new, 20 °C`,
-    frequencies.map((frequency, index) => ({ ...lossColumn(frequency, index, lineUnits[units]), unit: "" })),
+    frequencies.map((frequency, index) => ({
+      name: frequencyText(frequency),
+      unit: "",
+      cell: ({ losses }) => lossCell(losses[index], lineUnits[units]),
+    })),
   );
