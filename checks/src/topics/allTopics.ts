@@ -8,6 +8,7 @@ import { cylindricalDipoles } from "./cylindricalDipoles";
 import { ground } from "./ground";
 import { linesAndMatching } from "./linesAndMatching";
 import { parallelWire } from "./parallelWire";
+import { radioNoise } from "./radioNoise";
 import { bandsMetersCoils, exposure, practice, safety } from "./smallTopics";
 import { sommerfeld } from "./sommerfeld";
 import { touchstone } from "./touchstone";
@@ -24,6 +25,7 @@ export const allTopics: readonly Topic[] = [
   touchstone,
   bandsMetersCoils,
   breakdownAndPower,
+  radioNoise,
   exposure,
   safety,
   practice,

@@ -113,6 +113,8 @@ export type { StubMatch, TwoElementMatch } from "./networks/closedMatches";
 export { quarterWaveBetween, shuntStubMatches, twoElementMatches, twoElementQ } from "./networks/closedMatches";
 export { partTwoPort } from "./networks/partTwoPort";
 export type { TwoPort } from "./networks/twoPort";
+export { galacticNoise, manMadeNoise, noiseClasses } from "./noise/externalNoise";
+export { behind, decibelsOf, factorOf } from "./noise/systemNoise";
 export type { Complex } from "./numerics/complex";
 export {
   decibels,
