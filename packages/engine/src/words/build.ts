@@ -23,6 +23,18 @@ export interface BuildFacts {
   readonly sheet: SheetWords | null;
   readonly build: BuildWords | null;
   readonly cutOff: { readonly frequency: number; readonly usualEstimate: number } | null;
+  /** Velocity factor from a dip; null where nothing was measured. */
+  readonly measured: {
+    readonly value: number;
+    readonly low: number;
+    readonly high: number;
+    /** By what is known of the line, at the dip. */
+    readonly expected: { readonly value: number; readonly low: number; readonly high: number };
+  } | null;
+  /** K; `most` null where it is not known. */
+  readonly temperature: { readonly asked: number; readonly most: number | null };
+  /** Lines of the catalogue that measure alike, nearest first. */
+  readonly similar: readonly string[];
 }
 
 export interface SheetWords {
@@ -81,7 +93,20 @@ export function buildVerdict(f: BuildFacts): Phrase[] {
     linked(ohms(f.z0), "characteristicImpedance"),
     said("; its waves run at "),
     linked(fixedNumber(f.velocityFactor.value, 3), "velocityFactor"),
-    said(` of the speed of light. ${buildNext(f)}`),
+    said(" of the speed of light."),
+    ...measuredPhrases(f),
+    said(` ${buildNext(f)}`),
+  ];
+}
+
+function measuredPhrases({ measured }: BuildFacts): Phrase[] {
+  if (measured === null) return [];
+  const { value, low, high, expected } = measured;
+  const meets = expected.high >= low && expected.low <= high;
+  return [
+    said(" Your dip says "),
+    linked(`${fixedNumber(value, 3)} (${fixedNumber(low, 3)} to ${fixedNumber(high, 3)})`, "measuredVelocityFactor"),
+    said(meets ? ": they agree." : ": they do not agree, and the measurement counts."),
   ];
 }
 
@@ -94,11 +119,17 @@ export function buildNext(f: BuildFacts): string {
   if (f.sheet && f.frequency < 0.5 * f.sheet.from && f.build?.againstSheet === undefined) {
     return `Measure a length at ${hertz(f.frequency)}: the sheet begins at ${hertz(f.sheet.from)}, and thin foil or clad steel may take more below.`;
   }
+  if (f.measured) return "Cut by your own dip: it holds for this reel, and a printed value for the make.";
   const { value, low, high } = f.velocityFactor;
   if (f.build !== null && f.build.pairsEnd !== null && f.build.kind !== "shielded pair") {
     return "Keep it dry and two or three of its widths away from metal: either changes these constants more than anything told here.";
   }
   const spread = (high - low) / 2 / value;
+  if (f.sheet === null) {
+    const alike =
+      f.similar.length === 0 ? "" : ` Nearest of the catalogue by its sizes: ${f.similar.slice(0, 3).join(", ")}.`;
+    return `Confirm the attenuation by a sweep: from dimensions alone it is good to about 15 %.${alike}`;
+  }
   return spread > closeEnough
     ? `Cut by measurement where an electrical length matters: the velocity factor is known within ${significantNumber(100 * spread, 1)} %.`
     : "Take these constants as they are; only connectors and age come on top.";
@@ -106,10 +137,8 @@ export function buildNext(f: BuildFacts): string {
 
 const uncapital = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
-export const buildSettles = (f: BuildFacts): string | null =>
-  f.velocityFactor.high > f.velocityFactor.low || f.sheet
-    ? "Two sweeps of one piece, its far end open and shorted: the root of the product of both impedances is the characteristic impedance, the dips give the velocity factor, and half the return loss of the open piece is its loss."
-    : null;
+export const buildSettles =
+  "Two sweeps of one piece, its far end open and shorted: the root of the product of both impedances is the characteristic impedance, the dips give the velocity factor, and half the return loss of the open piece is its loss.";
 
 export const buildNotCovered = (f: BuildFacts): string[] => [
   ...(f.sheet ? ["Cable sold under this name that does not meet the sheet: measure what you have."] : []),
@@ -119,7 +148,14 @@ export const buildNotCovered = (f: BuildFacts): string[] => [
   "Mismatch: all losses here are those of the line ended in its own impedance; `watts` works with the real one.",
 ];
 
+const celsius = (kelvin: number): string => `${plainNumber(kelvin - 273.15, 0)} °C`;
+
 export const buildCautions = (f: BuildFacts): string[] => [
+  ...(f.temperature.most !== null && f.temperature.asked > f.temperature.most
+    ? [
+        `At ${celsius(f.temperature.asked)} the insulation is above the ${celsius(f.temperature.most)} it bears for long: it softens and the inner conductor wanders, which these numbers do not tell.`,
+      ]
+    : []),
   ...(f.build !== null && f.build.pairsEnd !== null && f.frequency > f.build.pairsEnd
     ? [
         `From ${hertz(f.build.pairsEnd)} on the wires stand more than a tenth of a wave apart: the pair sends, which is not in these numbers.`,

@@ -106,6 +106,12 @@ function cutOffRule({ cutOff }: BuildFacts): RuleOfThumb[] {
 
 /** The ohm-meter where the resistance is known, else the root rule from the top of the sheet, else how Z0 is no constant. */
 export function buildMistakenIdea(f: BuildFacts): { idea: string; refutation: string } {
+  if (f.measured) {
+    return {
+      idea: "“The printed velocity factor is exact.”",
+      refutation: `Your piece measures ${fixedNumber(f.measured.value, 3)}; what is known of this line says ${fixedNumber(f.measured.expected.value, 3)} at that frequency. It differs from reel to reel, and falls a little towards low frequency.`,
+    };
+  }
   if (f.loopResistance !== null) {
     const shorted = withPrefix(f.loopResistance * f.length, "Ω", 2);
     return {

@@ -5,7 +5,7 @@ import { geometryOf, pairsEnd } from "./geometry";
 import { type BuildResult, decibelsPerMetre, optionsOf } from "./study";
 import type { LineBounds } from "./values";
 
-export function buildFacts(result: BuildResult, { nominal, low, high }: LineBounds): BuildFacts {
+export function buildFacts(result: BuildResult, { nominal, low, high }: LineBounds): Omit<BuildFacts, "similar"> {
   const { input, main, build, direct, cutOff } = result;
   const split = (build ?? main).parts;
   const whole = split.conductors + split.dielectric;
@@ -30,7 +30,21 @@ export function buildFacts(result: BuildResult, { nominal, low, high }: LineBoun
     sheet: sheetWords(result),
     build: buildWords(result),
     cutOff,
+    measured: measuredWords(result, low.velocityFactor ?? null, high.velocityFactor ?? null),
+    temperature: { asked: input.temperature, most: result.greatestTemperature },
   };
+}
+
+function measuredWords(
+  { measured, main }: BuildResult,
+  low: number | null,
+  high: number | null,
+): BuildFacts["measured"] {
+  if (measured === null) return null;
+  const { value: found, expected, ...ends } = measured;
+  const nominal = main.constants.velocityFactor;
+  const at = (end: number | null): number => (expected * (end ?? nominal)) / nominal;
+  return { ...ends, value: found, expected: { value: expected, low: at(low), high: at(high) } };
 }
 
 function sheetWords({ sheet }: BuildResult): SheetWords | null {

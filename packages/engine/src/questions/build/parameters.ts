@@ -41,6 +41,15 @@ export const buildParameters: readonly ParameterDefinition[] = [
     most: 1e6,
     otherwise: "that of the part in the file, else 10 m",
   },
+  {
+    name: "dip",
+    title: "first dip of this length, far end open",
+    dimension: "frequency",
+    words: [],
+    least: 1e3,
+    most: 1e11,
+    otherwise: "nothing measured",
+  },
 ];
 
 export interface ChosenLine {

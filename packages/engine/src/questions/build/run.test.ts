@@ -174,6 +174,33 @@ describe("build", () => {
     );
   });
 
+  it("names lines of the catalogue that measure alike, for a line known by its sizes", () => {
+    const answer = answered(entry({ designation: "a reel", model: coaxial }));
+    expect(answer.tables.find(({ name }) => name === "similarLines")?.labels).toEqual(["catalogue line"]);
+    expect(answer.next).toMatch(/good to about 15 %.*catalogue line/);
+    expect(answered(entry()).tables.map(({ name }) => name)).not.toContain("similarLines");
+  });
+
+  it("takes the velocity factor from a measured dip, with what tape, plug and analyser leave", () => {
+    const answer = answered(entry(), { length: 7.62, dip: 6.48e6 });
+    // 4 x 7.62 m x 6.48 MHz / c = 0.65883; sqrt((10^2 + 20^2) mm)/7.62 m = 0.29 %, and 0.1 % of the analyser.
+    expect(answer.values.measuredVelocityFactor).toMatchObject({ value: expect.closeTo(0.65883, 5) });
+    const { low, high } = answer.values.measuredVelocityFactor as { low: number; high: number };
+    expect((high - low) / 2 / 0.65883).toBeCloseTo(0.0031, 4);
+    expect(answer.mistakenIdea?.idea).toMatch(/printed velocity factor/);
+    expect(answer.verdictPhrases.map((p) => p.text).join("")).toMatch(/they agree/);
+    const off = answered(entry(), { length: 7.62, dip: 7.9e6 });
+    expect(off.verdictPhrases.map((p) => p.text).join("")).toMatch(/do not agree/);
+  });
+
+  it("cautions where the insulation is hotter than it bears", () => {
+    const rated = entry({ ratings: { temperature: exactly(353.15) } });
+    expect(answered(rated, { temperature: 393.15 }).cautions.join(" ")).toMatch(
+      /At 120 °C the insulation is above the 80 °C/,
+    );
+    expect(answered(rated, { temperature: 333.15 }).cautions.join(" ")).not.toMatch(/bears for long/);
+  });
+
   it("takes more when warm", () => {
     const [cold, warm] = [293.15, 333.15].map((temperature) =>
       value(answered(entry(), { temperature }), "attenuation"),

@@ -12,6 +12,7 @@ import type { Context, Parameters, Progress, Question } from "../common/question
 import { refusal } from "../common/refusal";
 import { buildFacts } from "./facts";
 import { buildParameters, type ChosenLine, chosenLine } from "./parameters";
+import { type SimilarLine, similarLines, similarTable } from "./similar";
 import { type BuildInput, type BuildResult, buildResult, cutOffOf } from "./study";
 import { buildTables } from "./tables";
 import { buildValues, lineBounds } from "./values";
@@ -34,6 +35,7 @@ function inputOf(station: Station, parameters: Parameters, context: Context): Bu
     temperature: given("temperature") ?? warm ?? statedTemperature,
     length: given("length") ?? part?.length.value ?? usualLength,
     power: station.transmitter.power.value,
+    dip: given("dip"),
   };
 }
 
@@ -56,13 +58,16 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
   const beyond = beyondItsMode(input);
   if (beyond) return refusal(build, station, beyond.refused, beyond.mend);
   yield { done: 0, of: 1, what: "frequencies" };
-  return answerOf(station, parameters, buildResult(input), context);
+  const similar = similarLines(input.chosen.entry, context.lines ?? [], input.frequency);
+  return answerOf(station, parameters, { ...buildResult(input), similar }, context);
 }
 
-function answerOf(station: Station, parameters: Parameters, result: BuildResult, context: Context): Answer {
+type Found = BuildResult & { readonly similar: readonly SimilarLine[] };
+
+function answerOf(station: Station, parameters: Parameters, result: Found, context: Context): Answer {
   const { input } = result;
   const bounds = lineBounds(result);
-  const facts = buildFacts(result, bounds);
+  const facts = { ...buildFacts(result, bounds), similar: result.similar.map((line) => line.designation) };
   const headline = words.buildHeadline(facts);
   return {
     schema: "feedpath-answer-1",
@@ -77,6 +82,7 @@ function answerOf(station: Station, parameters: Parameters, result: BuildResult,
       frequency: input.frequency,
       temperature: input.temperature,
       length: input.length,
+      ...(input.dip === null ? {} : { dip: input.dip }),
     },
     headline: sentence(headline),
     headlinePhrases: headline,
@@ -84,11 +90,11 @@ function answerOf(station: Station, parameters: Parameters, result: BuildResult,
     verdictPhrases: words.buildVerdict(facts),
     reasons: [],
     next: words.buildNext(facts),
-    wouldSettle: words.buildSettles(facts),
+    wouldSettle: words.buildSettles,
     values: { ...buildValues(result, bounds), impedanceByRule: ruleValue(facts) },
     joints: [],
     parts: [],
-    tables: buildTables(result),
+    tables: [...buildTables(result), ...(result.similar.length > 0 ? [similarTable(result.similar)] : [])],
     lobes: [],
     rulesOfThumb: buildRules(facts),
     mistakenIdea: buildMistakenIdea(facts),

@@ -12,6 +12,7 @@ import {
 } from "../../lines/lineConstants";
 import type { BuiltLine, LineModel } from "../../lines/lineModel";
 import { type CutOff, coaxialCutOff } from "../../lines/te11";
+import { type MeasuredVelocity, measuredVelocity } from "./dip";
 import { pairsEnd } from "./geometry";
 import { pairSends, type ShieldLeak, shieldLeak } from "./leaks";
 import type { ChosenLine } from "./parameters";
@@ -24,6 +25,8 @@ export interface BuildInput {
   readonly temperature: number;
   readonly length: number;
   readonly power: number;
+  /** Hz, measured; null: nothing was. */
+  readonly dip: number | null;
 }
 
 /** One way to the line's constants, at the frequency asked. */
@@ -44,6 +47,9 @@ export interface BuildResult {
   readonly direct: DirectResistance | null;
   readonly breakdown: Breakdown | null;
   readonly leak: ShieldLeak | null;
+  readonly measured: MeasuredVelocity | null;
+  /** K: the most the insulation bears for long; null where it is not known. */
+  readonly greatestTemperature: number | null;
   /** Share of the power carried that an open pair sends off its ends; null for a line that is none. */
   readonly sends: number | null;
   /** Hz, ends of what is shown. */
@@ -106,10 +112,21 @@ export function buildResult(input: BuildInput): BuildResult {
     cutOff,
     direct: directResistance(sheet, built, input.temperature),
     breakdown: built?.kind === "coaxial" ? breakdownOf(built) : null,
+    measured: measuredOf(main.model, input),
+    greatestTemperature: entry.ratings?.temperature?.value ?? borne(built),
     leak: shieldLeak(built, input.frequency, input.length),
     sends: pairSends(built, input.frequency, input.length),
     ...spanOf(sheet, built, cutOff, input.frequency),
   };
+}
+
+const measuredOf = (model: LineModel, { dip, length }: BuildInput): MeasuredVelocity | null =>
+  dip === null ? null : measuredVelocity(dip, length, lineConstants(model, dip).velocityFactor);
+
+function borne(built: BuiltLine | null): number | null {
+  if (built === null) return null;
+  const { greatestTemperature } = built.kind === "twisted pair" ? built.sleeve.dielectric : built.dielectric;
+  return greatestTemperature ?? null;
 }
 
 /** An outer conductor taken as endlessly thick has no resistance at direct current: what is left is less than the truth, and not told. */

@@ -4,6 +4,7 @@ import type { AttenuationParts } from "../../lines/attenuationParts";
 import type { LineEntry } from "../../lines/lineModel";
 import { combine, type Numbers } from "../common/bounds";
 import { scalarValue } from "../common/values";
+import { measuredValue } from "./dip";
 import { lineMoves } from "./moves";
 import { type BuildResult, decibelsPerMetre, type Route, routeOf } from "./study";
 
@@ -87,6 +88,7 @@ export function buildValues(result: BuildResult, bounds: LineBounds): Record<str
     ...sheetValues(result),
     ...endValues(result),
     ...leakValues(result),
+    ...(result.measured ? { measuredVelocityFactor: measuredValue(result.measured) } : {}),
     ...ratedValues(input.chosen.entry, main.constants.z0.re),
   };
 }

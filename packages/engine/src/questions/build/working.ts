@@ -2,6 +2,7 @@
 import type { WorkingStep } from "../../answer/answer";
 import { fixedNumber, ohms, plainNumber, significantNumber, withPrefix } from "../../quantity/format";
 import { buildSteps } from "./buildSteps";
+import { measuredStep } from "./dip";
 import { sheetSteps } from "./sheetSteps";
 import { type BuildResult, decibelsPerMetre } from "./study";
 import { typeset } from "./typeset";
@@ -11,6 +12,7 @@ export const buildWorking = (result: BuildResult): WorkingStep[] => [
   ...buildSteps(result),
   constantsStep(result),
   velocityStep(result),
+  ...(result.measured ? [measuredStep(result.measured)] : []),
   lossStep(result),
   ...cutOffStep(result),
   ...resistanceStep(result),
