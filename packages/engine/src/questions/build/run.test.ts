@@ -183,10 +183,10 @@ describe("build", () => {
 
   it("takes the velocity factor from a measured dip, with what tape, plug and analyser leave", () => {
     const answer = answered(entry(), { length: 7.62, dip: 6.48e6 });
-    // 4 x 7.62 m x 6.48 MHz / c = 0.65883; sqrt((10^2 + 20^2) mm)/7.62 m = 0.29 %, and 0.1 % of the analyser.
-    expect(answer.values.measuredVelocityFactor).toMatchObject({ value: expect.closeTo(0.65883, 5) });
+    // 4 x 7.62 m x 6.48 MHz / c = 0.658824; sqrt((10^2 + 20^2) mm)/7.62 m = 0.29 %, and 0.1 % of the analyser.
+    expect(answer.values.measuredVelocityFactor).toMatchObject({ value: expect.closeTo(0.658824, 5) });
     const { low, high } = answer.values.measuredVelocityFactor as { low: number; high: number };
-    expect((high - low) / 2 / 0.65883).toBeCloseTo(0.0031, 4);
+    expect((high - low) / 2 / 0.658824).toBeCloseTo(0.0031, 4);
     expect(answer.mistakenIdea?.idea).toMatch(/printed velocity factor/);
     expect(answer.verdictPhrases.map((p) => p.text).join("")).toMatch(/they agree/);
     const off = answered(entry(), { length: 7.62, dip: 7.9e6 });
