@@ -12,6 +12,7 @@ export { type LinesInput, linesCaution, linesDocument } from "./lines/linesDocum
 export { lengthText, linesTable, lossTable } from "./lines/linesTable";
 export { linesList, linesText } from "./lines/linesText";
 export { lossStudy, mostCurves } from "./lines/lossStudy";
+export { listLines, stationRun, usualFrequencies, usualFrequency } from "./lines/stationLines";
 export { type LineUnits, lineUnits } from "./lines/units";
 export { toMarkdown } from "./markdown/toMarkdown";
 export { answerJsonSchema } from "./schema/answerJsonSchema";

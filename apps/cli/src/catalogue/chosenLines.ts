@@ -1,15 +1,6 @@
-import type { Station } from "@feedpath/engine";
-import { type ListedLine, ownFamily } from "@feedpath/report";
-import { lineCatalogue, nearestWord, wordForSaid } from "@feedpath/station-file";
+import type { ListedLine } from "@feedpath/report";
+import { nearestWord, wordForSaid } from "@feedpath/station-file";
 import { wrongCommand } from "../tell/commandProblem";
-
-/** Every line one can choose: those a station describes itself first, then the catalogue. */
-export function listedLines(station: Station | null): ListedLine[] {
-  const own = (station?.lines ?? []).map((entry) => ({ entry, family: ownFamily, own: true }));
-  // An own line may be a catalogue line with something added, a price: it stands for both.
-  const rest = lineCatalogue.filter(({ designation }) => !own.some(({ entry }) => entry.designation === designation));
-  return [...own, ...rest.map((entry) => ({ entry, family: entry.family, own: false }))];
-}
 
 const folded = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, " ");
 

@@ -1,8 +1,8 @@
 import type { Station } from "@feedpath/engine";
-import { compareLines, type LineUnits, linesList, linesText } from "@feedpath/report";
-import { catalogueVersion } from "@feedpath/station-file";
+import { compareLines, type LineUnits, linesList, linesText, listLines } from "@feedpath/report";
+import { catalogueVersion, lineCatalogue } from "@feedpath/station-file";
 import { Option } from "commander";
-import { chosenLines, listedLines } from "../catalogue/chosenLines";
+import { chosenLines } from "../catalogue/chosenLines";
 import { conditionsOf } from "../catalogue/conditions";
 import { linesPage } from "../catalogue/linesPage";
 import { checkPlaceForFile, replaceFile } from "../files/replaceFile";
@@ -23,7 +23,7 @@ interface CatalogueOptions {
 async function catalogue(names: readonly string[], options: CatalogueOptions, terminal: Terminal): Promise<number> {
   if (options.page !== undefined) checkPlaceForFile(options.page);
   const station: Station | null = options.station === undefined ? null : (await stationFrom(options.station)).station;
-  const all = listedLines(station);
+  const all = listLines(station, lineCatalogue);
   const chosen = names.length > 0 ? chosenLines(names, all) : all;
   const comparison = compareLines(chosen, conditionsOf(options.at ?? [], options.length, station));
   if (options.page !== undefined) {
