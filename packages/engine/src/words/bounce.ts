@@ -25,7 +25,8 @@ export interface BounceFacts {
   readonly source: number;
   readonly sourceAssumed: boolean;
   readonly echoes: number | null;
-  readonly settlingTime: number | null;
+  /** Seconds until the film is settled at the load, null where it ends first; its last period against the phasor answer, relative. */
+  readonly settling: { readonly time: number | null; readonly deviation: number } | null;
   /** W, net, once all is settled. */
   readonly powerIn: number;
   readonly powerOut: number;
@@ -143,13 +144,21 @@ export function bounceVerdict(f: BounceFacts): Phrase[] {
     linked(wholeWatts(f.forwardAtLoad), "forwardPowerAtLoad"),
     said(" stand for the wave that comes and "),
     linked(wholeWatts(f.reflectedAtLoad), "reflectedPowerAtLoad"),
-    said(" for the one that goes back; what passes is "),
+    said(` for the one that goes back${notSimply(f)}; what passes is `),
     linked(wholeWatts(f.powerOut), "powerOutOfLine"),
     said(", and "),
     linked(toldWatts(f).heat, "heatInLine"),
     said(` ${plural(f.heat)} the line. ${bounceNext(f)}`),
   ];
 }
+
+/** From here on, share of what passes, somebody who subtracts the two watts is told why it fails. */
+const noticed = 0.02;
+
+const notSimply = (f: BounceFacts): string =>
+  Math.abs(f.forwardAtLoad - f.reflectedAtLoad - f.powerOut) > noticed * f.powerOut
+    ? " (they do not simply subtract: the line's impedance is complex)"
+    : "";
 
 const plural = (watts: number): string => (watts === 1 ? "warms" : "warm");
 

@@ -22,12 +22,17 @@ export function bounceIdea(f: BounceFacts): { idea: string; refutation: string }
     idea,
     refutation:
       `Nothing flows back into the transmitter: ${into} flow out of it all the time, though ${wholeWatts(f.reflectedAtLoad)} stand for the wave that returns. ` +
-      `${sourcesSay(f)}: the same watts in the end.`,
+      `${sourcesSay(f)}. The watts in the end are the same.`,
   };
 }
 
+/** "1 with a matched source, 5 with a low or a high one". */
 function sourcesSay({ sources }: BounceFacts): string {
-  const told = sources.map(({ name, echoes }) => `${echoes ?? "over 200"} with a ${name} source`);
+  const counts = [...new Set(sources.map(({ echoes }) => echoes))];
+  const told = counts.map((count) => {
+    const names = sources.filter(({ echoes }) => echoes === count).map(({ name }) => name);
+    return `${count ?? "over 200"} with a source that is ${names.join(" or ")}`;
+  });
   return `Echoes until then: ${told.join(", ")}`;
 }
 
@@ -88,11 +93,31 @@ export function bounceCautions(f: BounceFacts): string[] {
   if (f.signal !== "carrier") return [];
   const open = f.loadKind === "open" || f.loadKind === "shorted";
   return [
+    ...filmCautions(f),
     "Forward and reflected watts are names for two waves; on a line with a complex impedance they do not simply add, and only their balance heats or radiates.",
     ...(open
       ? [
           "An open or shorted line may stand at several times its working voltage, and the transmitter may be damaged: this is a thought experiment.",
         ]
+      : []),
+  ];
+}
+
+/** Percent of the load beside its frequency, and of the film's last period, from which on it is said. */
+const roughLoad = 15;
+const roughEnd = 5;
+
+function filmCautions({ fitDeviation, settling }: BounceFacts): string[] {
+  const rough = 100 * (fitDeviation ?? 0);
+  const off = 100 * Math.abs(settling?.deviation ?? 0);
+  return [
+    ...(rough > roughLoad
+      ? [
+          `Beside the frequency the load changes otherwise than one coil and one capacitor can follow (${plainNumber(rough, 0)} % off): how it fills is a sketch, what stands in the end is not.`,
+        ]
+      : []),
+    ...(off > roughEnd
+      ? [`The film ends before all is settled: its last period is ${plainNumber(off, 0)} % off what stands in the end.`]
       : []),
   ];
 }

@@ -1,6 +1,7 @@
 /** The mistaken idea that `line` corrects, its reasons, cautions and what it leaves out. English. */
 import { decibels, metres, plainNumber, significantNumber, swrText, watts, wholeWatts } from "../quantity/format";
-import { type ByLength, type LineFacts, onBand, sharePhrase, troubleFrom, worthBuying } from "./line";
+import { sharePhrase } from "./line";
+import { type ByLength, type LineFacts, onBand, troubleFrom, worthBuying } from "./lineFacts";
 import type { Idea } from "./wattsIdea";
 
 export function lineMistakenIdea(f: LineFacts): Idea {
@@ -51,12 +52,12 @@ export interface Reason {
 }
 
 export function lineReasons(f: LineFacts): Reason[] {
-  const { best, proposal, present } = f;
-  const gained = Math.max(0, (proposal ?? best)?.gained ?? 0);
+  const { best, worth, present } = f;
+  const gained = Math.max(0, (worth ?? best)?.gained ?? 0);
   const reasons: Reason[] = [
     {
       says: best
-        ? `${proposal ? `the least line that is worth it, ${proposal.name}` : `even the best that would stand there, ${best.name}`}, brings ${decibels(gained)} more${onBand(f)}`
+        ? `${worth ? `the least line that is worth it, ${worth.name}` : `even the best that would stand there, ${best.name}`}, brings ${decibels(gained)} more${onBand(f)}`
         : "no other line would stand there as it is",
       value: gained,
       limit: gained > troubleFrom ? troubleFrom : worthBuying,

@@ -1,10 +1,11 @@
 /** Tables of what else could be done: lengths, transformers of line, two lines side by side, a switch, more power. */
 import type { Column, Table } from "../../answer/answer";
+import { bandName, column, counted } from "./columns";
 import type { Findings } from "./findings";
+import { lengthTables } from "./lengthTables";
 import { presentOf } from "./proposal";
 import type { Ranked } from "./ranking";
 import { worstOf } from "./study";
-import { bandName, column, counted } from "./tables";
 
 export const alternativeTables = (found: Findings): Table[] => [
   ...lengthTables(found),
@@ -13,55 +14,6 @@ export const alternativeTables = (found: Findings): Table[] => [
   ...arrangementTable(found),
   powerTable(found),
 ];
-
-function lengthTables({ lengths }: Findings): Table[] {
-  if (!lengths) return [];
-  const { points, halfWaves } = lengths;
-  const length: Table = {
-    name: "lineLength",
-    axis: "length",
-    columns: {
-      length: column(
-        "m",
-        points.map((p) => p.length),
-      ),
-      wattsIntoAntenna: column(
-        "W",
-        points.map((p) => p.watts),
-      ),
-      swrSeen: column(
-        "1",
-        points.map((p) => p.swr),
-      ),
-      resistanceSeen: column(
-        "ohm",
-        points.map((p) => p.seen.re),
-      ),
-      reactanceSeen: column(
-        "ohm",
-        points.map((p) => p.seen.im),
-      ),
-    },
-  };
-  const of = (unit: string, value: (h: (typeof halfWaves)[number]) => number): Column =>
-    column(unit, halfWaves.map(value));
-  const waves: Table = {
-    name: "halfWaves",
-    axis: "halfWave",
-    labels: halfWaves.map((h) => `${h.multiple} × λ/2, ${bandName(h.band.name, h.band.frequency.value)}`),
-    columns: {
-      halfWave: counted(halfWaves.length),
-      length: { ...of("m", (h) => h.length), low: halfWaves.map((h) => h.low), high: halfWaves.map((h) => h.high) },
-      shortestLength: of("m", (h) => h.low),
-      longestLength: of("m", (h) => h.high),
-      swrSeen: of("1", (h) => h.swr),
-      wattsIntoAntenna: of("W", (h) => h.watts),
-      multiple: of("1", (h) => h.multiple),
-      frequency: of("MHz", (h) => h.band.frequency.value / 1e6),
-    },
-  };
-  return halfWaves.length > 0 ? [length, waves] : [length];
-}
 
 /** m of line in the sections at both ends together. */
 const added = (sections: readonly { readonly length: number }[]): number =>

@@ -1,7 +1,7 @@
 /** How voltage, heat and receiving of the present line were worked out. */
 import type { WorkingStep } from "../../answer/answer";
 import { fixedNumber, plainNumber, significantNumber } from "../../quantity/format";
-import type { LineFacts } from "../../words/line";
+import type { LineFacts } from "../../words/lineFacts";
 import type { StudiedRow } from "./study";
 
 export const bearingSteps = (f: LineFacts, row: StudiedRow): WorkingStep[] => [

@@ -1,7 +1,7 @@
 /** Everything `line` finds for a station, and the facts its sentences are made of. */
 import type { Verdict } from "../../answer/answer";
-import type { ByLength, LineFacts, LineInPath } from "../../words/line";
-import { troubleFrom, worthBuying } from "../../words/line";
+import type { ByLength, LineFacts, LineInPath } from "../../words/lineFacts";
+import { troubleFrom, worthBuying } from "../../words/lineFacts";
 import type { Worked } from "../common/worked";
 import type { Bench } from "./bandRow";
 import type { LengthStudy } from "./lengths";
@@ -24,6 +24,7 @@ export interface Findings {
   readonly swrBelow: number;
   readonly money: string | null;
   readonly best: Ranked | null;
+  readonly worth: Ranked | null;
   readonly proposal: Ranked | null;
   readonly cheap: Ranked | null;
   readonly lengths: LengthStudy | null;
@@ -54,7 +55,7 @@ export function inPath(study: Study, { candidate, rows, run }: Ranked): LineInPa
 }
 
 /** The usual choice for power at HF: common practice, no source. */
-const usualCoaxial = "RG-213/U";
+export const usualCoaxial = "RG-213/U";
 
 export function lineFacts(found: Findings): LineFacts {
   const { study, ranked, bench } = found;
@@ -66,12 +67,13 @@ export function lineFacts(found: Findings): LineFacts {
   const converted = ranked.filter((one) => one.candidate.standing === "converted");
   const coaxial = converted.find((one) => one.candidate.entry.designation === usualCoaxial) ?? converted[0];
   return {
-    verdict: verdictOf(proposal?.gained ?? 0, present),
+    verdict: verdictOf(found.worth?.run.gained ?? 0, present),
     matters: found.matters,
     notKnown: found.wanted === found.matters ? null : found.wanted,
-    first: inPath(study, ranked[0]!),
+    first: proposal ?? present,
     present,
     best: told(found.best),
+    worth: told(found.worth),
     proposal,
     cheap: told(found.cheap),
     coaxial: bench.replaced.side === "balanced" ? told(coaxial) : null,

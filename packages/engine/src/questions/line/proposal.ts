@@ -1,5 +1,5 @@
 /** The line to buy: the least one of those that come near to the best, and the cheap line of another impedance. */
-import { compared, type Matters, measured, type Ranked } from "./ranking";
+import { compared, type Matters, type Ranked } from "./ranking";
 
 /** dB that a change has to bring to be told as worth it, and dB to the best within which a line is enough: our rules. */
 export const worthChanging = 1;
@@ -27,28 +27,33 @@ const last = Number.POSITIVE_INFINITY;
 export interface Choice {
   /** The line that brings most of those that would stand there; null where none would. */
   readonly best: Ranked | null;
-  /** The least line that is worth the change; null where none is. */
+  /** The least line that is worth the change for its watts, or because the present one bears too little; null where none is. */
+  readonly worth: Ranked | null;
+  /** What is proposed: that line, or the first by what else matters where it comes before the present one. */
   readonly proposal: Ranked | null;
 }
 
-/** What is known of a line goes before what is not. */
+/** `ranked` in the order of what matters. What is known of a line goes before what is not. */
 export function chosenLines(ranked: readonly Ranked[], limits: Limits): Choice {
   const suitable = ranked.filter((one) => suits(one, limits));
   const best = suitable.reduce<Ranked | null>((a, b) => (a && a.run.gained >= b.run.gained ? a : b), null);
-  const own = presentOf(ranked).run;
+  const worth = best && worthIt(suitable, best, presentOf(ranked).run);
+  if (limits.matters === "watts") return { best, worth, proposal: worth };
+  const first = ranked.find((one) => one.candidate.present || suitable.includes(one)) ?? null;
+  return { best, worth, proposal: first?.candidate.present ? null : first };
+}
+
+function worthIt(suitable: readonly Ranked[], best: Ranked, own: Ranked["run"]): Ranked | null {
   const overloaded = (own.voltageShare ?? 0) > mostVoltage || (own.powerMargin ?? 1) < 1;
-  if (!best || (best.run.gained <= worthChanging && !overloaded)) return { best, proposal: null };
+  if (best.run.gained <= worthChanging && !overloaded) return null;
   const near = suitable.filter(
     ({ run }) =>
       best.run.gained - run.gained <= enough &&
       (overloaded ? run.voltageShare !== null && run.powerMargin !== null : run.gained > worthChanging),
   );
-  const { matters } = limits;
-  const keys = ({ run }: Ranked): readonly number[] => [
-    ...(matters === "watts" ? [] : [measured[matters](run) ?? last]),
-    ...[run.price, run.weight, run.jacket].map((value) => value ?? last),
-  ];
-  return { best, proposal: [...near].sort((a, b) => compared(keys(a), keys(b)))[0] ?? null };
+  const keys = ({ run }: Ranked): readonly number[] =>
+    [run.price, run.weight, run.jacket].map((value) => value ?? last);
+  return [...near].sort((a, b) => compared(keys(a), keys(b)))[0] ?? null;
 }
 
 export const presentOf = (ranked: readonly Ranked[]): Ranked => ranked.find((one) => one.candidate.present)!;

@@ -2,7 +2,7 @@
 import type { RuleOfThumb } from "../../answer/answer";
 import { lossByStandingWave } from "../../lines/alongLine";
 import { decibels, plainNumber, swrText } from "../../quantity/format";
-import type { LineFacts } from "../../words/line";
+import type { LineFacts } from "../../words/lineFacts";
 import { doubled } from "./alternativeTables";
 import type { Findings } from "./findings";
 import { worstOf } from "./study";

@@ -1,7 +1,8 @@
 /** Which feed line suits? Every line that could lie there, in every band of the station, with the antenna kept. */
 import type { Answer, Refusal } from "../../answer/answer";
 import type { Station } from "../../station/station";
-import { lineAdvice, lineHeadline, lineVerdict } from "../../words/line";
+import { lineHeadline, lineVerdict } from "../../words/line";
+import { lineAdvice } from "../../words/lineAdvice";
 import { type LeftOut, lineMistakenIdea, lineNotCovered, lineReasons } from "../../words/lineIdea";
 import { sentence } from "../../words/phrases";
 import { frameOf } from "../common/frame";

@@ -2,24 +2,11 @@
 import type { Column, Table } from "../../answer/answer";
 import { alternativeTables } from "./alternativeTables";
 import type { Standing } from "./candidates";
+import { bandName, column, counted } from "./columns";
 import type { Findings } from "./findings";
-import type { Ranked } from "./ranking";
+import type { Matters, Ranked } from "./ranking";
 import { shortList } from "./shortList";
 import { worstOf } from "./study";
-
-export const column = (unit: string, values: readonly (number | null)[]): Column => ({
-  unit,
-  values: values.map((v) => (v !== null && Number.isFinite(v) ? v : null)),
-});
-
-export const counted = (count: number): Column =>
-  column(
-    "1",
-    Array.from({ length: count }, (_, i) => i + 1),
-  );
-
-export const bandName = (name: string, frequency: number): string =>
-  name === "" ? `${Number((frequency / 1e6).toPrecision(6))} MHz` : name;
 
 /** `standing` in the table `lines`. */
 export const standingCodes: Readonly<Record<Standing, number>> = { rated: 1, other: 2, pair: 1, converted: 3 };
@@ -31,8 +18,9 @@ export const lineTables = (found: Findings): Table[] => [
   ...alternativeTables(found),
 ];
 
-/** In the band where the present line brings least. */
-function linesTable({ study, money }: Findings, name: string, ranked: readonly Ranked[]): Table {
+/** In the band where the present line brings least; first what a terminal still shows. */
+function linesTable(found: Findings, name: string, ranked: readonly Ranked[]): Table {
+  const { study } = found;
   const at = worstOf(study.present);
   const of = (unit: string, value: (one: Ranked) => number | null): Column => column(unit, ranked.map(value));
   const row = (one: Ranked) => one.rows[at]!;
@@ -49,17 +37,10 @@ function linesTable({ study, money }: Findings, name: string, ranked: readonly R
       },
       lossAtLoad: of("dB", (one) => row(one).loss),
       swrSeen: of("1", (one) => row(one).swrSeen),
-      voltageUsed: of("%", ({ run }) => (run.voltageShare === null ? null : 100 * run.voltageShare)),
-      weight: of("kg", ({ run }) => run.weight),
-      price: of(money ?? "1", ({ run }) => run.price),
-      pricePerDecibel: of(money === null ? "1" : `${money}/dB`, ({ run }) => run.perDecibel),
-      powerMargin: of("1", ({ run }) => run.powerMargin),
-      receivePenalty: of("dB", ({ run }) => run.receive),
+      ...runColumns(found, ranked),
       gained: of("dB", ({ run }) => run.gained),
       addedByMismatch: of("dB", (one) => row(one).added),
       highestVoltage: of("V", (one) => row(one).highestVoltage),
-      bendRadius: of("m", ({ run }) => run.bendRadius),
-      windArea: of("m²", ({ run }) => run.windArea),
       jacketDiameter: of("mm", ({ run }) => (run.jacket === null ? null : 1000 * run.jacket)),
       impedance: of("ohm", (one) => one.candidate.impedance),
       standing: of("1", (one) => standingCodes[one.candidate.standing]),
@@ -67,6 +48,37 @@ function linesTable({ study, money }: Findings, name: string, ranked: readonly R
       worstBand: of("1", (one) => worstOf(one) + 1),
     },
   };
+}
+
+const columnOf: Readonly<Record<Matters, string>> = {
+  watts: "price",
+  receive: "receivePenalty",
+  price: "price",
+  weight: "weight",
+  wind: "windArea",
+  bend: "bendRadius",
+};
+
+/** Of the run: what matters first, where it is known of any line. */
+function runColumns({ money, matters }: Findings, ranked: readonly Ranked[]): Record<string, Column> {
+  const of = (unit: string, value: (run: Ranked["run"]) => number | null): Column =>
+    column(
+      unit,
+      ranked.map((one) => value(one.run)),
+    );
+  const all: Record<string, Column> = {
+    powerMargin: of("1", (run) => run.powerMargin),
+    weight: of("kg", (run) => run.weight),
+    voltageUsed: of("%", (run) => (run.voltageShare === null ? null : 100 * run.voltageShare)),
+    price: of(money ?? "1", (run) => run.price),
+    pricePerDecibel: of(money === null ? "1" : `${money}/dB`, (run) => run.perDecibel),
+    receivePenalty: of("dB", (run) => run.receive),
+    bendRadius: of("m", (run) => run.bendRadius),
+    windArea: of("m²", (run) => run.windArea),
+  };
+  const name = columnOf[matters];
+  const first = all[name]!;
+  return first.values.some((value) => value !== null) ? { [name]: first, ...all } : all;
 }
 
 /** Every line in every band. */

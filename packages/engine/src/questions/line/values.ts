@@ -1,6 +1,6 @@
 /** The values of `line`: the present line, the proposed and the cheap one, in the band where the present one brings least. */
 import type { Value } from "../../answer/answer";
-import type { LineFacts, LineInPath } from "../../words/line";
+import type { LineFacts, LineInPath } from "../../words/lineFacts";
 import { scalarValue } from "../common/values";
 import type { Findings } from "./findings";
 import { worstOf } from "./study";
