@@ -8,6 +8,8 @@ export { lineLosses } from "./curves/lineLosses";
 export { swrAcrossBand } from "./curves/swrAcrossBand";
 export { trimLadder } from "./curves/trimLadder";
 export { trimLengths } from "./curves/trimLengths";
+export type { FigureFilm } from "./filmOf";
+export { filmOf } from "./filmOf";
 export { figuresOf, questionsWithFigures, withFigures } from "./figuresOf";
 export type { Theme } from "./kit/colours";
 export { colourDeclarations, colourOf, colourProperty } from "./kit/colours";

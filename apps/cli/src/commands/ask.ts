@@ -18,10 +18,13 @@ import { version } from "../tell/version";
 import { checkBand, chosenQuestion } from "./choices";
 import { type AddCommand, examples } from "./command";
 import { writeFigures, writeSheet } from "./handOver";
+import { writeFilm, writeFrames } from "./handOverFilm";
 
 interface AskOptions extends Readonly<Record<string, unknown>> {
   readonly sheet?: string;
   readonly figure?: readonly string[];
+  readonly film?: string;
+  readonly frames?: string;
   readonly band?: string;
 }
 
@@ -91,7 +94,8 @@ function tellRefusal(refusal: Refusal, terminal: Terminal): number {
 async function ask(id: string, file: string, options: AskOptions, terminal: Terminal): Promise<number> {
   const question = chosenQuestion(id);
   const parameters = readParameters(question, allParameters, options);
-  for (const output of [options.sheet, ...(options.figure ?? [])]) if (output !== undefined) checkPlaceForFile(output);
+  for (const output of [options.sheet, options.film, ...(options.figure ?? [])])
+    if (output !== undefined) checkPlaceForFile(output);
   const { text, station, normalised } = await stationFrom(file);
   if (options.band !== undefined) checkBand(station, options.band);
   const asked = options.band === undefined ? parameters : { ...parameters, band: options.band };
@@ -99,6 +103,8 @@ async function ask(id: string, file: string, options: AskOptions, terminal: Term
   if ("refused" in result) return tellRefusal(result, terminal);
   if (options.sheet !== undefined) writeSheet(options.sheet, result, text, terminal);
   writeFigures(options.figure ?? [], result, terminal);
+  if (options.film !== undefined) writeFilm(options.film, result, terminal);
+  if (options.frames !== undefined) await writeFrames(options.frames, result, terminal);
   if (terminal.json) terminal.printJson(withFigures(result));
   else terminal.print(answerText(result));
   return exitStatus.answered;
@@ -116,6 +122,8 @@ export const addAsk: AddCommand = (program, terminal, done) => {
     .option("--json", "print the answer as one JSON document")
     .option("--sheet <file.html>", "write the answer as a self-contained page")
     .option("--figure <file.svg>", "write one figure: the one named like the file, else the first; repeatable", collect)
+    .option("--film <file.svg>", "write the film of an answer that has one, as a picture that moves by itself")
+    .option("--frames <folder>", "write every moment of that film as a numbered PNG")
     .option("--band <name>", "which band, where the file has several")
     .option("--quiet", "no progress, no remarks");
   addParameterOptions(command);

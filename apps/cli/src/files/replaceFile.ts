@@ -18,7 +18,7 @@ export function checkPlaceForFile(name: string): void {
   }
 }
 
-function writeBeside(file: string, text: string, mode: number | undefined): void {
+function writeBeside(file: string, text: string | Uint8Array, mode: number | undefined): void {
   const unfinished = join(dirname(file), `.${basename(file)}.${process.pid}.unfinished`);
   try {
     writeFileSync(unfinished, text, { flag: "wx", ...(mode === undefined ? {} : { mode }) });
@@ -30,7 +30,7 @@ function writeBeside(file: string, text: string, mode: number | undefined): void
 }
 
 /** Writes a file so that a reader sees the old content or the whole new one, never a part: beside it first, then renamed. */
-export function replaceFile(name: string, text: string): void {
+export function replaceFile(name: string, text: string | Uint8Array): void {
   const given = fromCaller(name);
   try {
     const file = existsSync(given) ? realpathSync(given) : given;

@@ -46,7 +46,8 @@ export function readParameter(definition: ParameterDefinition, text: string): Re
     const { message, expected, mend, nearest } = read.fault;
     const place = optionName(definition);
     const example = `For example: ${place} ${exampleValue(definition)}`;
-    const said = `${place} "${text}": ${message} ${example}`;
+    const words = definition.words.length > 0 ? ` Or one of: ${definition.words.join(", ")}.` : "";
+    const said = `${place} "${text}": ${message} ${example}${words}`;
     return fault({ place, found: text, expected, message: said, nearest: mend ?? nearest });
   }
   if ("from" in read.value) return { value: read.value };

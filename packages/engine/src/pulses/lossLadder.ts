@@ -15,38 +15,39 @@ export interface LossLadder {
 export interface LossSamples {
   readonly omega: Float64Array;
   readonly real: Float64Array;
+  /** All loss of the line there, series and shunt, in the same unit: what a part of it may be small against. */
+  readonly whole: Float64Array;
 }
 
 export interface LadderFit extends LossLadder {
-  /** Greatest relative deviation of the real part from a sample. */
+  /** Greatest deviation of the real part from a sample, as share of the line's whole loss there. */
   readonly worstDeviation: number;
 }
 
 const polesPerDecade = 2;
+/** A side that makes less than this share of the loss is met to this share only: it may be rounding. */
+const leastShare = 1e-3;
 
 /**
  * Non-negative fit of a ladder to the real part of a loss, relative to each sample; the imaginary part follows, since a
- * causal network's real part decides it up to the limit of high frequency. `omega` in increasing order. All zero for a line without loss.
+ * causal network's real part decides it up to the limit of high frequency. `omega` in increasing order. All zero for a line
+ * without loss.
  */
-export function fitLadder({ omega, real }: LossSamples): LadderFit {
-  const used = real.every((x) => x >= 0) ? real : real.map((x) => Math.max(0, x));
-  const floor = 1e-12 * Math.max(...used);
-  if (!(floor > 0)) return { constant: 0, branches: [], worstDeviation: 0 };
+export function fitLadder({ omega, real, whole }: LossSamples): LadderFit {
+  const used = real.map((x) => Math.max(0, x));
+  if (!used.some((x, i) => x > 1e-6 * whole[i]!)) return { constant: 0, branches: [], worstDeviation: 0 };
   const poles = polesBetween(omega[0]!, omega[omega.length - 1]!);
-  const weighted = (of: (w: number) => number) => omega.map((w, i) => of(w) / Math.max(used[i]!, floor));
+  const weights = used.map((x, i) => 1 / Math.max(x, leastShare * whole[i]!));
+  const weighted = (of: (w: number) => number) => omega.map((w, i) => weights[i]! * of(w));
   const columns = [weighted(() => 1), ...poles.map((p) => weighted((w) => (w * w) / (w * w + p * p)))];
   const found = activeSetLeastSquares(
     columns,
-    omega.map(() => 1),
+    used.map((x, i) => weights[i]! * x),
   );
   const branches = poles.flatMap((pole, k) => (found[k + 1]! > 0 ? [{ strength: found[k + 1]!, pole }] : []));
   const ladder: LossLadder = { constant: found[0]!, branches };
-  let worstDeviation = 0;
-  omega.forEach((w, i) => {
-    const deviation = Math.abs(ladderAt(ladder, w).re / Math.max(used[i]!, floor) - 1);
-    worstDeviation = Math.max(worstDeviation, deviation);
-  });
-  return { ...ladder, worstDeviation };
+  const deviations = Array.from(omega, (w, i) => Math.abs(ladderAt(ladder, w).re - used[i]!) / whole[i]!);
+  return { ...ladder, worstDeviation: Math.max(...deviations) };
 }
 
 /** Half a decade beyond either end, so that the slope at the ends is met too. */

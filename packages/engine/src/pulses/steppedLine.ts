@@ -1,6 +1,6 @@
 /** A line as delays with lumped losses between them, made from its true constants. */
 import type { LineConstants } from "../lines/lineConstants";
-import { divide, multiply } from "../numerics/complex";
+import { divide, magnitude, multiply } from "../numerics/complex";
 import { fitLadder, type LossLadder, ladderAt, timesAsStrong } from "./lossLadder";
 
 export interface SteppedLine {
@@ -15,7 +15,7 @@ export interface SteppedLine {
   /** Ohm/m and S/m. */
   readonly series: LossLadder;
   readonly shunt: LossLadder;
-  /** Greatest relative deviation of the two fits from the line's loss, and the span they hold for in Hz. */
+  /** Greatest deviation of the two fits, as share of the line's whole loss, and the span they hold for in Hz. */
   readonly worstDeviation: number;
   readonly from: number;
   readonly to: number;
@@ -55,7 +55,8 @@ export function steppedLine(request: SteppedLineRequest): SteppedLine {
     const bent = (f: number): number => bentFrequency(2 * Math.PI * f, timeStep);
     const fit = (side: "series" | "shunt") => {
       const real = Float64Array.from(samples, (s) => s[side].re);
-      const ladder = fitLadder({ omega: Float64Array.from(frequencies, bent), real });
+      const whole = Float64Array.from(samples, (s) => wholeLoss(s, side));
+      const ladder = fitLadder({ omega: Float64Array.from(frequencies, bent), real, whole });
       const there = ladderAt(ladder, bent(frequency)).re;
       const exact = timesAsStrong(ladder, there > 0 ? Math.max(0, middle[side].re) / there : 1);
       const left = (middle[side].im - ladderAt(exact, bent(frequency)).im) / omega;
@@ -84,6 +85,13 @@ export function steppedLine(request: SteppedLineRequest): SteppedLine {
 const noLoss: LossLadder = { constant: 0, branches: [] };
 
 const immittancesOf = ({ z0, gamma }: LineConstants) => ({ series: multiply(gamma, z0), shunt: divide(gamma, z0) });
+
+/** Series and shunt loss together, in ohm/m (`series`) or S/m: they count alike through |Z0| squared. Above 0. */
+function wholeLoss({ series, shunt }: ReturnType<typeof immittancesOf>, side: "series" | "shunt"): number {
+  const square = magnitude(series) / magnitude(shunt);
+  const ohms = Math.abs(series.re) + Math.abs(shunt.re) * square;
+  return Math.max(side === "series" ? ohms : ohms / square, Number.MIN_VALUE);
+}
 
 /** rad/s that the bilinear rule makes of `omega`: 2/T tan(omega T/2). */
 export const bentFrequency = (omega: number, timeStep: number): number =>

@@ -2,7 +2,7 @@
 import type { Answer } from "@feedpath/engine";
 import type { Figure } from "../kit/figure";
 import { bounceFilm, largestIn, momentSays } from "./bounceFacts";
-import { momentCurves, voltageSpan } from "./bounceMoments";
+import { momentCurves, swingTicks, voltageSpan } from "./bounceMoments";
 import { drawChart } from "./chart";
 import type { ChartOptions, Panel } from "./chartTypes";
 import { roundSpan } from "./panelFrame";
@@ -17,12 +17,21 @@ export function framePanels(answer: Answer, moment: number, labels: boolean): Pa
   const [from, to] = voltageSpan(film);
   const amperes = roundSpan([0, 1.05 * largestIn(film.current)])[1];
   return [
-    { name: "voltage on the line, V", height: 190, from, to, curves: momentCurves(film, moment, labels), rings: [] },
+    {
+      name: "voltage, V",
+      height: 190,
+      from,
+      to,
+      ...swingTicks(from, to),
+      curves: momentCurves(film, moment, labels),
+      rings: [],
+    },
     {
       name: "current, A",
       height: 90,
       from: film.sizes ? 0 : -amperes,
       to: amperes,
+      ...swingTicks(film.sizes ? 0 : -amperes, amperes),
       curves: [
         {
           series: "current",

@@ -53,6 +53,10 @@ export function momentCurves(film: BounceFilm, moment: number, labels: boolean):
   ];
 }
 
+/** Ticks of a scale that swings to both sides: its ends and the middle. */
+export const swingTicks = (from: number, to: number): Pick<Panel, "ticks"> =>
+  from < 0 ? { ticks: [from, 0, to].map((value) => ({ value, text: significantText(value, 3) })) } : {};
+
 export const voltageSpan = (film: BounceFilm): readonly [number, number] => {
   const most = roundSpan([0, 1.05 * largestIn(film.forward, film.reflected, film.voltage)])[1];
   const least = Math.min(
@@ -73,6 +77,7 @@ export function bounceMoments(answer: Answer, options: ChartOptions): Figure {
       height: 74,
       from,
       to,
+      ...swingTicks(from, to),
       curves: momentCurves(film, moment, i === labelled),
       rings: [],
     }),

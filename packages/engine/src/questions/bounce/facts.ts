@@ -3,7 +3,7 @@
 import { swr, voltageReflection } from "../../lines/reflection";
 import { divide, magnitude } from "../../numerics/complex";
 import type { BounceFacts } from "../../words/bounce";
-import { settlingTime } from "./settling";
+import { settlingOf } from "./settling";
 import { type BounceStudy, firstWavePower, matchedHeat, type SourceCompared } from "./study";
 import { bounceTables } from "./tables";
 
@@ -26,7 +26,7 @@ export function bounceFacts(study: BounceStudy, sources: readonly SourceCompared
     source: study.source.re,
     sourceAssumed: asked.sourceAssumed,
     echoes: study.echoes,
-    settlingTime: settlingTime(study),
+    settling: settlingOf(study),
     powerIn: start.power,
     powerOut: end.power,
     firstWave: firstWavePower(lattice),

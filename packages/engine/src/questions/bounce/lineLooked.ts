@@ -101,7 +101,8 @@ function* fromStation(
   const ahead = [frequency, ...beside].map((f) => requestAt(station, f));
   yield { done: 0, of: ahead.length, what: "the antenna", ahead };
   const point = workPoint(station, band, frequency, solver, { tuner: "matched" });
-  if ("refused" in point) return { refused: point.refused.why, mend: point.refused.mend };
+  if ("refused" in point)
+    return { refused: point.refused.why, mend: `${point.refused.mend}; or a \`load\` to try at the end of the line` };
   const at = loadAt(point, edge.name);
   if (at === null) return { refused: `${edge.name} leads to no antenna in this band`, mend: "another `line`" };
   if (!(at.impedance.re > 0)) {

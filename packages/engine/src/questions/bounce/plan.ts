@@ -24,6 +24,12 @@ const stepsPerWave = 24;
 export const mostWaves = 25;
 const mostWavesShown = 3;
 
+/** Until echoes and load are settled one after the other, and three periods more to see that they are. */
+const carrierPasses = (waves: number, echoes: number, ringing: number): number =>
+  Math.ceil(Math.max(6, echoes + 2 + 1.5 * ringing + 3 / Math.max(waves, 0.01)));
+
+const testPasses = (echoes: number): number => Math.min(24, Math.max(8, echoes + 3));
+
 /** `waves` along the line; `echoes` until it is settled; `ringing` of the load in passes of the line. */
 export function filmPlan(signal: Signal, waves: number, echoes: number, ringing: number): FilmPlan {
   const carrier = signal === "carrier";
@@ -32,7 +38,10 @@ export function filmPlan(signal: Signal, waves: number, echoes: number, ringing:
   const shows = carrier && waves > mostWavesShown ? "sizes" : "waves";
   const runs = shows === "sizes" ? 2 : 1;
   const affordable = Math.floor(mostUpdates / runs / sections ** 2);
-  const passes = Math.max(4, Math.min(affordable, Math.ceil(Math.max(carrier ? 6 : 8, echoes + 2, ringing))));
+  const passes = Math.max(
+    4,
+    Math.min(affordable, carrier ? carrierPasses(waves, echoes, ringing) : testPasses(echoes)),
+  );
   const perPass = carrier && shows === "waves" ? Math.min(24, Math.max(4, Math.round(10 * waves))) : 10;
   const stride = Math.max(1, Math.round(sections / perPass));
   const steps = passes * sections + 1;

@@ -91,7 +91,7 @@ const methodsOf = ({ stepped, looked, constants }: BounceStudy) => [
   },
   {
     name: "film",
-    says: `waves stepped through ${stepped.sections} delays; losses as passive ladders fitted from ${significantNumber(stepped.from / 1e3, 2)} kHz to ${significantNumber(stepped.to / 1e6, 3)} MHz within ${significantNumber(100 * stepped.worstDeviation, 2)} %, exact at ${significantNumber(constants.frequency / 1e6, 4)} MHz`,
+    says: `waves stepped through ${stepped.sections} delays; losses as passive ladders fitted from ${significantNumber(stepped.from / 1e3, 2)} kHz to ${significantNumber(stepped.to / 1e6, 3)} MHz within ${significantNumber(100 * stepped.worstDeviation, 2)} % of the whole loss, exact at ${significantNumber(constants.frequency / 1e6, 4)} MHz`,
   },
   {
     name: "load",

@@ -33,17 +33,16 @@ export function bounceValues(study: BounceStudy, f: BounceFacts): Record<string,
     reflectionAtSource: scalarValue(f.reflectionAtSource, "1"),
     firstWavePower: scalarValue(f.firstWave, "W"),
     echoesToSettle: scalarValue(f.echoes, "1", "more than 200 echoes"),
-    settlingTime: scalarValue(
-      f.settlingTime === null ? null : 1e9 * f.settlingTime,
-      "ns",
-      "not settled within the film",
-    ),
+    settlingTime: scalarValue(nanoseconds(f.settling?.time ?? null), "ns", "not settled within the film"),
+    filmDeviation: scalarValue(f.settling ? 100 * f.settling.deviation : null, "%"),
     voltageAtStart: scalarValue(Math.hypot(start.voltage.re, start.voltage.im), "V"),
     voltageAtEnd: scalarValue(Math.hypot(end.voltage.re, end.voltage.im), "V"),
     ...(f.quality === null ? {} : { loadQuality: scalarValue(f.quality, "1") }),
     ...(f.fitDeviation === null ? {} : { loadFitDeviation: scalarValue(100 * f.fitDeviation, "%") }),
   };
 }
+
+const nanoseconds = (s: number | null): number | null => (s === null ? null : 1e9 * s);
 
 const none = (unit: string, reason: string): ScalarValue => ({ value: null, unit, reason });
 

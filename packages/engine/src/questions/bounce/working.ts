@@ -56,7 +56,7 @@ function carrierSteps({ lattice }: BounceStudy, f: BounceFacts): WorkingStep[] {
         "q = \\Gamma_{1} \\Gamma_{2} e^{-2 \\gamma \\ell}, \\quad V = V_0 (1 + q + q^{2} + ...) = \\frac{V_0}{1 - q}",
       substituted: `|q| = ${fixedNumber(round, 4)}${f.echoes === null ? "" : `: \\; ${f.echoes} \\; \\mathrm{echoes}`}`,
       source: "derivation; the sum without end is the phasor answer at any joint",
-      explains: ["echoesToSettle", "settlingTime", "firstWavePower"],
+      explains: ["echoesToSettle", "firstWavePower"],
     },
     {
       text: "Once settled, the sums of both directions give volts and amperes at either end. The source is not in them: it only decides from which voltage the same power is delivered.",
@@ -88,6 +88,15 @@ function filmStep({ stepped, moments }: BounceStudy, f: BounceFacts): WorkingSte
     formula: "W = W_{\\mathrm{line}} + W_{\\mathrm{heat}} + W_{\\mathrm{load}}",
     substituted: `${micro(energy.delivered)} = ${micro(energy.storedInLine)} + ${micro(energy.heatInLine)} + ${micro(energy.intoLoad)}`,
     source: "Johns and Beurle, Proc. IEE 118 (1971) 1203; Fettweis, Proc. IEEE 74 (1986) 270 (both from memory)",
-    explains: ["energyResidue", "lossDeviation", "seenBeforeEcho", "seenAtLast"],
+    explains: [
+      "energyResidue",
+      "settlingTime",
+      "filmDeviation",
+      "loadQuality",
+      "loadFitDeviation",
+      "lossDeviation",
+      "seenBeforeEcho",
+      "seenAtLast",
+    ],
   };
 }
