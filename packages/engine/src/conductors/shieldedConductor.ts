@@ -1,13 +1,13 @@
 /** An outer conductor from how its shield is made: the one door to resistance factor and wall. */
 
 import { fillOfCoverage, knownBraid } from "./braidGeometry";
-import { braidResistance, braidSurfaceFactor } from "./braidSurface";
+import { braidSurfaceFactor } from "./braidSurface";
 import type { Metal, OuterConductor } from "./conductor";
 import { corrugationFactor } from "./corrugation";
 import type { Braid, Shield } from "./shield";
 
-/** What a braid is taken for where nothing is known of it: 95 % covered, 28 degrees (common practice, no source). */
-export const usualBraid = { coverage: 0.95, angle: (28 * Math.PI) / 180 } as const;
+/** What a braid is taken for where it is not known: 95 % covered, 28 degrees, wires of 0.15 mm (common practice, no source). */
+export const usualBraid = { coverage: 0.95, angle: (28 * Math.PI) / 180, wire: 0.15e-3 } as const;
 
 export interface ShieldedInput {
   /** m, below the shield. */
@@ -23,8 +23,8 @@ export interface ShieldedInput {
 /**
  * Outer conductor whose impedance is right at both ends: at small skin depth by the surface factor of its braid or the longer
  * way of its corrugation, at direct current by its metal, for which the wall of a braid stands: that of a tube which,
- * times the factor, has the resistance of the wires. Where the wires are not known in full, the wall is endless
- * (no direct-current resistance), and coverage and angle those of `usualBraid` as far as they are not known either.
+ * times the factor, has the resistance of the wires. Where the wires are not known in full, coverage, angle and wire are those
+ * of `usualBraid` as far as they are not known.
  */
 export function shieldedConductor(input: ShieldedInput): OuterConductor {
   const { innerRadius, metal, shield, coating } = input;
@@ -38,22 +38,18 @@ export function shieldedConductor(input: ShieldedInput): OuterConductor {
     case "foil":
       return { ...base, metal: shield.foil.metal, wall: shield.foil.thickness, resistanceFactor: 1 };
     default:
-      return { ...base, ...braided(innerRadius, metal, shield.braid) };
+      return { ...base, ...braided(innerRadius, shield.braid) };
   }
 }
 
-function braided(innerRadius: number, metal: Metal, braid: Braid): Pick<OuterConductor, "wall" | "resistanceFactor"> {
+function braided(innerRadius: number, braid: Braid): Pick<OuterConductor, "wall" | "resistanceFactor"> {
   const known = knownBraid(innerRadius, braid);
-  if (known === null) {
-    const fill = fillOfCoverage(braid.coverage ?? usualBraid.coverage);
-    return {
-      wall: Number.POSITIVE_INFINITY,
-      resistanceFactor: braidSurfaceFactor(fill, braid.angle ?? usualBraid.angle),
-    };
-  }
-  const resistanceFactor = braidSurfaceFactor(known.fill, known.angle);
-  if (metal.conductivity === Number.POSITIVE_INFINITY) return { wall: Number.POSITIVE_INFINITY, resistanceFactor };
-  const resistance = braidResistance(known, metal) / known.layers;
-  const area = resistanceFactor / (metal.conductivity * resistance);
+  const fill = known?.fill ?? fillOfCoverage(braid.coverage ?? usualBraid.coverage);
+  const angle = braid.angle ?? usualBraid.angle;
+  const wire = braid.wire ?? usualBraid.wire;
+  const resistanceFactor = braidSurfaceFactor(fill, angle);
+  // Metal across the axis: wires of both directions side by side, each cut at its angle and longer by it.
+  const metalArea = (fill * Math.PI ** 2 * (2 * innerRadius + 2 * wire) * wire * Math.cos(angle) ** 2) / 2;
+  const area = resistanceFactor * metalArea * braid.layers;
   return { wall: Math.sqrt(innerRadius ** 2 + area / Math.PI) - innerRadius, resistanceFactor };
 }

@@ -21,11 +21,14 @@ export function metalOf({ material, conductivity, permeability }: Conductor): Me
  * One metal for the whole of a conductor that has a single one in the engine (shields): of coated metal its core's
  * constants where the coat is thin, the surface's where it is thick, under the name in the file.
  */
-export function bulkMetalOf(conductor: Conductor): Metal {
-  const { cladding, material } = conductor;
-  if (!cladding || cladding.thickness >= thinCoat) return metalOf(conductor);
-  return { ...cladding.core, name: material };
-}
+export const bulkMetalOf = (conductor: Conductor): Metal =>
+  isThinlyCoated(conductor) ? { ...conductor.cladding.core, name: conductor.material } : metalOf(conductor);
+
+/** A conductor plated with tin or silver. */
+export const isThinlyCoated = (
+  conductor: Conductor,
+): conductor is Conductor & { readonly cladding: NonNullable<Conductor["cladding"]> } =>
+  conductor.cladding !== null && conductor.cladding !== undefined && conductor.cladding.thickness < thinCoat;
 
 /** A round conductor by its nominal diameter: its layers, strands, or solid of one metal. A tube without a wall is as good as solid. */
 export function roundConductor({ conductor, strands }: LineConductor): RoundConductor {

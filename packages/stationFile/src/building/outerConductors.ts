@@ -1,15 +1,22 @@
 /** Outer conductors and shields as written to what the engine computes with. */
-import { type Braid, exactly, type Metal, type OuterConductor, type Quantity, type Shield } from "@feedpath/engine";
+import {
+  type Braid,
+  exactly,
+  type Metal,
+  type OuterConductor,
+  type Quantity,
+  type Shield,
+  shieldedConductor,
+  usualBraid,
+} from "@feedpath/engine";
 import type { KeyPath } from "../reading/sourceText";
 import type { FileBraid, FileOuter } from "../schema/outerConductor";
 import { conductorOf } from "../units/conductor";
-import { type Build, fault } from "./build";
-import { bulkMetalOf } from "./lineConductors";
+import { formatAmount } from "../units/formatQuantity";
+import { type Build, fault, list } from "./build";
+import { bulkMetalOf, isThinlyCoated, metalOf } from "./lineConductors";
 
 type Long = Exclude<FileOuter, { conductivity: number }>;
-
-/** Resistance of a braid over a smooth tube: common practice, no source; the catalogue's too. */
-const braidFactor = 2;
 
 export function outerConductor(build: Build, written: FileOuter, path: KeyPath): OuterConductor {
   if (!("conductivity" in written)) return shielded(build, written, path);
@@ -30,10 +37,35 @@ function shielded(build: Build, written: Long, path: KeyPath): OuterConductor {
     build.report(path, "value", fault('An outer conductor needs its "material".', "material: copper"));
   const at = written.material === undefined ? [...path, "foil", "material"] : [...path, "material"];
   const metal = metalNamed(build, material ?? "copper", diameter, at);
-  const base: OuterConductor = { ...smooth(diameter, metal), ...(wall ? { wall: wall.value } : {}) };
   const shield = shieldOf(build, written, path);
-  if (!shield) return base;
-  return { ...base, shield, resistanceFactor: shield.form.includes("braid") ? braidFactor : 1 };
+  if (!shield) return { ...smooth(diameter, metal), ...(wall ? { wall: wall.value } : {}) };
+  if ("braid" in shield) listUnknownBraid(build, shield.braid, path);
+  const coating = coatNamed(material ?? "copper", diameter);
+  return shieldedConductor({
+    innerRadius: diameter.value / 2,
+    metal,
+    shield,
+    ...(wall && { wall: wall.value }),
+    ...(coating && { coating }),
+  });
+}
+
+/** What a braid is taken for where its text leaves it open. */
+function listUnknownBraid(build: Build, braid: Braid, path: KeyPath): void {
+  const { carriers, ends, wire, angle, coverage } = braid;
+  const place = [...path, "braid"].join(".");
+  const wires = carriers !== null && ends !== null && wire !== null;
+  if (angle === null) {
+    const degrees = `${Math.round((180 * usualBraid.angle) / Math.PI)}°`;
+    const left = wires && coverage !== null ? "; its wires are then taken by their coverage alone" : "";
+    list(build, `${place}.angle`, "angle of a braid", degrees, `to the axis, common practice${left}`);
+  }
+  if (coverage === null && !(wires && angle !== null)) {
+    list(build, `${place}.coverage`, "coverage of a braid", `${100 * usualBraid.coverage} %`, "common practice");
+  }
+  if (wire === null) {
+    list(build, `${place}.wire`, "wires of a braid", formatAmount(usualBraid.wire, "length"), "common practice");
+  }
 }
 
 export function metalNamed(build: Build, name: string, diameter: Quantity, path: KeyPath): Metal {
@@ -43,12 +75,25 @@ export function metalNamed(build: Build, name: string, diameter: Quantity, path:
   return { name, conductivity: 1, permeability: 1 };
 }
 
+/** The thin coat of a metal's name, tin on tinned copper; undefined for a metal of one piece. */
+function coatNamed(name: string, diameter: Quantity): OuterConductor["coating"] {
+  const read = conductorOf(diameter, "tube", name, null);
+  if (!read.ok || !isThinlyCoated(read.value)) return undefined;
+  return { metal: metalOf(read.value), thickness: read.value.cladding.thickness };
+}
+
 function shieldOf(build: Build, written: Long, path: KeyPath): Shield | null {
   const { braid: wires, foil, corrugated, wall, diameter } = written;
   if (corrugated) {
     if (wires || foil) {
       const message = "A corrugated tube is closed: it has no braid and no foil.";
       build.report([...path, "corrugated"], "key", fault(message, "corrugated, or braid and foil"));
+    }
+    if (corrugated.depth.value > corrugated.pitch.value) {
+      const message =
+        "The depth of a corrugation goes from trough to crest and is less than its pitch, from crest to crest.";
+      build.report([...path, "corrugated", "depth"], "value", fault(message, "a depth below the pitch"));
+      return null;
     }
     return { form: "corrugated", depth: corrugated.depth.value, pitch: corrugated.pitch.value };
   }
@@ -95,6 +140,7 @@ function braidOf(build: Build, written: FileBraid, innerDiameter: number, path: 
     const percent = Math.round(100 * filled);
     const message = `So many wires do not fit round ${(innerDiameter * 1e3).toFixed(2)} mm: side by side they need ${percent} % of the way.`;
     build.report(path, "value", fault(message, "fewer carriers or ends, or a thinner wire"));
+    return { ...braid, wire: null };
   }
   return braid;
 }

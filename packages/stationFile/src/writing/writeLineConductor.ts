@@ -67,10 +67,14 @@ export function writeOuter({ innerRadius, wall, metal, shield }: OuterConductor)
   return present({
     diameter,
     material: metal.name,
-    wall: wall === Number.POSITIVE_INFINITY ? undefined : metres(wall),
+    // The wall of a braid and that of a foil stand for what their own keys tell.
+    wall: wall === Number.POSITIVE_INFINITY || ownsWall(shield) ? undefined : metres(wall),
     ...(shield ? shieldKeys(shield) : {}),
   });
 }
+
+const ownsWall = (shield: Shield | undefined): boolean =>
+  shield !== undefined && ("braid" in shield || "foil" in shield);
 
 function shieldKeys(shield: Shield): Readonly<Record<string, Leaf>> {
   if (shield.form === "tube") return {};
