@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { examineDataSheet, impliedImpedance, type SheetPoint } from "./fitFindings";
 
@@ -38,6 +39,45 @@ describe("what physics cannot give", () => {
   it("sees a loss that grows less steep than it was", () => {
     const found = examineDataSheet(sheet([10, 2], [100, 12], [1000, 20]));
     expect(found.map((f) => f.says).join()).toMatch(/power 0\.22 of frequency, below it already as the power 0\.78/);
+  });
+});
+
+describe("what a line can give", () => {
+  const share = (most: number) => fc.double({ min: 0, max: most, noNaN: true });
+
+  it("is never found fault with, whatever its conductors and insulation", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 5, noNaN: true }),
+        share(0.05),
+        share(2),
+        fc.integer({ min: 2, max: 7 }),
+        (a, b, c, n) => {
+          const frequencies = [1, 5, 10, 55, 100, 400, 1000].slice(0, n);
+          const points = frequencies.map((f) => [f, a * Math.sqrt(f) + b * f + c] as const);
+          expect(examineDataSheet(sheet(...points))).toEqual([]);
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+
+  it("is found out where one point of five is off by a hundred, whichever it is", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 1, noNaN: true }),
+        share(0.01),
+        fc.integer({ min: 0, max: 4 }),
+        (a, b, i) => {
+          const points = sheet(...[10, 50, 100, 400, 1000].map((f) => [f, a * Math.sqrt(f) + b * f] as const));
+          points[i] = { ...points[i]!, decibelsPerMetre: points[i]!.decibelsPerMetre / 100 };
+          expect(examineDataSheet(points)).toMatchObject([
+            { point: i, suggestion: expect.stringMatching(/per metre and read per 100 m/) },
+          ]);
+        },
+      ),
+      { numRuns: 100 },
+    );
   });
 });
 

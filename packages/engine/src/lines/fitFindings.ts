@@ -79,9 +79,9 @@ function impossible({ frequency, decibelsPerMetre, index }: Numbered): SheetFind
   return [loss(index, place, decibelsPerMetre < 0 ? "Write losses as positive decibels." : null)];
 }
 
-/** Fit of a sqrt(f) + b f (+ c with more than three points), as a function of frequency, and how far it misses its points. */
+/** Fit of a sqrt(f) + b f (+ c with more than two points), as a function of frequency, and how far it misses its points. */
 function smoothFit(points: readonly SheetPoint[]): { readonly at: (f: number) => number; readonly worst: number } {
-  const terms = (f: number): number[] => [Math.sqrt(f), f, ...(points.length > 3 ? [1] : [])];
+  const terms = (f: number): number[] => [Math.sqrt(f), f, ...(points.length > 2 ? [1] : [])];
   const rows = points.map((p) => terms(p.frequency).map((t) => t / p.decibelsPerMetre));
   const found = nonNegativeLeastSquares(
     rows,

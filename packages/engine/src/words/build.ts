@@ -85,11 +85,11 @@ export const buildHeadline = (f: BuildFacts): Phrase[] => {
 
 export function buildVerdict(f: BuildFacts): Phrase[] {
   const share = f.conductorShare > 0.995 ? "all of it" : `${plainNumber(100 * f.conductorShare, 0)} % of it`;
-  const by = f.splitByBuild ? " by its build" : "";
+  const by = f.splitByBuild ? "by its build " : "";
   return [
     said(`At ${hertz(f.frequency)}, matched, ${wordCount(f.designation) > 3 ? f.designation : "it"} takes `),
     linked(per100(f.attenuation), "attenuation"),
-    said(`, ${share} in the metal${by}. Its impedance there is `),
+    said(`, ${by}${share} in the metal. Its impedance there is `),
     linked(ohms(f.z0), "characteristicImpedance"),
     said("; its waves run at "),
     linked(fixedNumber(f.velocityFactor.value, 3), "velocityFactor"),
@@ -141,6 +141,11 @@ export const buildSettles =
   "Two sweeps of one piece, its far end open and shorted: the root of the product of both impedances is the characteristic impedance, the dips give the velocity factor, and half the return loss of the open piece is its loss.";
 
 export const buildNotCovered = (f: BuildFacts): string[] => [
+  ...(f.cutOff === null
+    ? []
+    : [
+        `Frequencies from ${hertz(f.cutOff.frequency)} on, where a second mode (TE11) can travel: the table ends there.`,
+      ]),
   ...(f.sheet ? ["Cable sold under this name that does not meet the sheet: measure what you have."] : []),
   ...(f.build !== null && f.build.pairsEnd !== null
     ? ["Metal, rain and dirt near the wires of a pair, and what it sends where it bends or stands unequally."]

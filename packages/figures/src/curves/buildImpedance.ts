@@ -112,7 +112,9 @@ export function buildImpedance(answer: Answer, options: ChartOptions): Figure {
     table: figureTable(table, `Impedance of ${designationOf(answer)}`, {
       frequency: "frequency",
       ...words(table),
-      velocityFactor: "velocity factor",
+      ...(hasColumn(table, "velocityFactorByBuild")
+        ? { velocityFactorByBuild: "velocity factor by its build" }
+        : { velocityFactor: "velocity factor" }),
     }),
   };
 }

@@ -70,7 +70,7 @@ function splitStep({ parts, constants }: Route): WorkingStep {
   ];
   return {
     text: "What a wave leaves in each, over what it carries, splits the attenuation exactly:",
-    formula: "\\alpha = \\frac{R}{2 \\Re Z_0} + \\frac{G |Z_0|^2}{2 \\Re Z_0}",
+    formula: "\\alpha = \\frac{R}{2 \\mathrm{Re} \\, Z_0} + \\frac{G |Z_0|^2}{2 \\mathrm{Re} \\, Z_0}",
     substituted: `${named.join(" + ")} = ${per100m(constants.gamma.re)} \\; \\mathrm{dB/100\\,m}`,
     source: "power of a forward wave on a matched line; exact at every frequency",
     explains: [

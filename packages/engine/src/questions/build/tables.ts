@@ -2,7 +2,7 @@
 import type { Column, Table } from "../../answer/answer";
 import { attenuationParts } from "../../lines/attenuationParts";
 import { lineConstants } from "../../lines/lineConstants";
-import type { BuiltLine } from "../../lines/lineModel";
+import type { BuiltLine, LineRatings } from "../../lines/lineModel";
 import { shieldLeak } from "./leaks";
 import { type BuildResult, decibelsPerMetre, optionsOf } from "./study";
 
@@ -22,7 +22,26 @@ export function frequenciesOf({ input, from, to, sheet }: BuildResult): number[]
 }
 
 export function buildTables(result: BuildResult): Table[] {
-  return [constantsTable(result), ...(result.sheet ? [sheetTable(result)] : [])];
+  return [
+    constantsTable(result),
+    ...(result.sheet ? [sheetTable(result)] : []),
+    ...publishedTable(result.input.chosen.entry.ratings?.publishedPower ?? []),
+  ];
+}
+
+/** Mean power a published curve allows: shown beside, used nowhere. */
+function publishedTable(points: NonNullable<LineRatings["publishedPower"]>): Table[] {
+  if (points.length === 0) return [];
+  return [
+    {
+      name: "publishedPower",
+      axis: "frequency",
+      columns: {
+        frequency: { unit: "MHz", values: points.map((p) => p.frequency / 1e6) },
+        meanPower: { unit: "W", values: points.map((p) => p.power) },
+      },
+    },
+  ];
 }
 
 /** A sheet says nothing of resistance far below its points (Hz), unless it gives that at direct current. */

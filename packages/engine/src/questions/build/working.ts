@@ -111,7 +111,7 @@ function sendsStep({ sends, input }: BuildResult): WorkingStep[] {
     {
       text: `The pair sends a little by itself, off its two ends; the wave it carries is taken as running one way over ${significantNumber(input.length, 3)} m:`,
       formula:
-        "R = \\frac{\\eta_0}{2\\pi} (k s)^2 \\left(1 - \\frac{\\sin 2 k \\ell}{2 k \\ell}\\right), \\quad \\frac{P}{P_0} = \\frac{R}{\\Re Z_0}",
+        "R = \\frac{\\eta_0}{2\\pi} (k s)^2 \\left(1 - \\frac{\\sin 2 k \\ell}{2 k \\ell}\\right), \\quad \\frac{P}{P_0} = \\frac{R}{\\mathrm{Re} \\, Z_0}",
       substituted: `\\frac{P}{P_0} = ${significantNumber(1e6 * sends, 3)} \\times 10^{-6}`,
       source: "far field of two opposite travelling waves; Storer and King, Proc. IRE 39 (1951) 1408 (from memory)",
       explains: ["sentByPair"],
@@ -139,7 +139,7 @@ function ratedStep({ input, main }: BuildResult): WorkingStep[] {
   return [
     {
       text: `Matched, and with no thought of heat, its working voltage (${plainNumber(volts, 0)} V rms) is reached at`,
-      formula: "P = \\frac{V^2}{\\Re Z_0}",
+      formula: "P = \\frac{V^2}{\\mathrm{Re} \\, Z_0}",
       substituted: `\\frac{(${typeset(volts, "V")})^2}{${fixedNumber(z0.re, 1)}\\; \\Omega} = ${typeset(volts ** 2 / z0.re, "W")}`,
       source: sourceOf(input.chosen.entry.sources, /volt|\bV\b/i),
       explains: ["ratedVoltage", "powerAtRatedVoltage"],
