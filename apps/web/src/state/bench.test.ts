@@ -18,7 +18,7 @@ function started(kept: Kept | null = null) {
   const bench = makeBench({
     startClient: (onReport) => {
       report = onReport;
-      return { ask: (asking) => void asked.push(asking), sheet: () => {}, stop: () => {} };
+      return { ask: (asking) => void asked.push(asking), sheet: () => {}, lines: () => {}, stop: () => {} };
     },
     makeKeeper: (onRefused) => {
       refuse = onRefused;

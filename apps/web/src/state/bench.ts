@@ -1,4 +1,6 @@
 /** The bench: acts of the person in, state out. Computing happens in the worker only. */
+
+import type { LinesAsked } from "../worker/messages";
 import { type BenchState, beginState } from "./benchState";
 import { beginHistory, changeText, redo, type TextHistory, undo } from "./history";
 import type { Keeper } from "./keeper";
@@ -32,6 +34,10 @@ export interface Bench {
   readonly stop: () => void;
   /** HTML of the answer sheet of what is shown; rejects when it could not be made. */
   readonly makeSheet: () => Promise<string>;
+  /** Has the feed lines listed as asked; they come into the state. */
+  readonly showLines: (lines: LinesAsked) => void;
+  /** HTML of a page of the feed lines chosen. */
+  readonly makeLinesPage: (lines: LinesAsked) => Promise<string>;
   readonly keepNow: () => void;
   readonly putAwayDefect: () => void;
 }
@@ -67,6 +73,8 @@ export function makeBench(parts: BenchParts): Bench {
     askAgain: runner.run,
     stop: runner.stop,
     makeSheet: runner.makeSheet,
+    showLines: runner.showLines,
+    makeLinesPage: runner.makeLinesPage,
     keepNow: () => void keeper.keepNow(),
     putAwayDefect: () => set({ defect: null }),
   };

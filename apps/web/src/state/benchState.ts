@@ -1,6 +1,13 @@
 /** What the bench knows at one moment. Plain data; `bench.ts` changes it, the ui shows it. */
 import type { Answer, Problem, Progress, Refusal } from "@feedpath/engine";
-import type { Depth, ParameterProblem, QuestionListing, StationOutline, TypedParameters } from "../worker/messages";
+import type {
+  Depth,
+  LinesListing,
+  ParameterProblem,
+  QuestionListing,
+  StationOutline,
+  TypedParameters,
+} from "../worker/messages";
 import type { TextHistory } from "./history";
 
 /** The last result, with the text and the question it belongs to. */
@@ -36,6 +43,8 @@ export interface BenchState {
   /** A run that takes long enough to say so. */
   readonly slow: boolean;
   readonly progress: Progress | null;
+  /** Feed lines as they were looked at last; null before they are. */
+  readonly lines: LinesListing | null;
   /** The person stopped the last run. */
   readonly stopped: boolean;
   readonly defect: string | null;
@@ -63,6 +72,7 @@ export const beginState = (history: TextHistory, fileName: string, question: str
   running: false,
   slow: false,
   progress: null,
+  lines: null,
   stopped: false,
   defect: null,
   missing: false,

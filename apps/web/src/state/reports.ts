@@ -44,6 +44,8 @@ export function applyReport(state: BenchState, report: Report): BenchState {
       return { ...state, ...rest, defect: report.message };
     case "broke":
       return { ...state, ...rest, defect: report.message || "The computation ended without saying why." };
+    case "lines":
+      return { ...state, missing: false, lines: report.lines };
     case "sheet":
       return state;
   }

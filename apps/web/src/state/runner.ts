@@ -1,5 +1,6 @@
 /** Runs what is asked in the worker, now or after a pause, and brings the reports into the bench's state. */
 import type { Report, WorkerClient } from "../worker/client";
+import type { LinesAsked } from "../worker/messages";
 import type { BenchState } from "./benchState";
 import { applyReport } from "./reports";
 import type { Store } from "./store";
@@ -20,6 +21,8 @@ export interface Runner {
   readonly runFirst: () => void;
   readonly stop: () => void;
   readonly makeSheet: () => Promise<string>;
+  readonly showLines: (lines: LinesAsked) => void;
+  readonly makeLinesPage: (lines: LinesAsked) => Promise<string>;
 }
 
 /** Times in ms: pause in typing before a run; a run's length before the page says so. */
@@ -51,6 +54,10 @@ export function makeRunner(store: Store<BenchState>, parts: RunnerParts): Runner
     set({ running: true, askedText: history.now, stopped: false, parameterProblems: [], progress: null });
     cancelSlow = parts.later(patience, () => get().running && set({ slow: true }));
   };
+  const stationAsked = () => {
+    const { history, fileName } = get();
+    return { text: history.now, fileName, measured: parts.measuredBeside(fileName) };
+  };
   const runFirst = () => {
     firstWanted = get().questions.length === 0;
     if (!firstWanted) run();
@@ -64,6 +71,12 @@ export function makeRunner(store: Store<BenchState>, parts: RunnerParts): Runner
     },
     runFirst,
     stop: client.stop,
+    showLines: (lines) => client.lines("lines", stationAsked(), lines),
+    makeLinesPage: (lines) =>
+      new Promise((done, failed) => {
+        sheet = { done, failed };
+        client.lines("linesPage", stationAsked(), lines);
+      }),
     makeSheet: () =>
       new Promise((done, failed) => {
         const { shown } = get();

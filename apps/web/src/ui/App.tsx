@@ -5,6 +5,7 @@ import type { FilePlace } from "./filePlace";
 import { HandOver } from "./HandOver";
 import { Header } from "./Header";
 import { Keys } from "./Keys";
+import { LinesPlace } from "./LinesPlace";
 import { Notes } from "./Notes";
 import { Panel } from "./Panel";
 import { PhoneBar, type Place } from "./PhoneBar";
@@ -13,7 +14,7 @@ import { StationFile } from "./StationFile";
 import { Stations } from "./Stations";
 import { useBenchState } from "./useBench";
 
-type PanelName = "questions" | "stations" | "hand over" | "keys";
+type PanelName = "questions" | "stations" | "lines" | "hand over" | "keys";
 
 export function App() {
   const { question, outline } = useBenchState();
@@ -54,9 +55,13 @@ export function App() {
       <button type="button" className="skip" onClick={() => main.current?.focus()}>
         Go to the answer
       </button>
-      <Header onStations={() => setPanel("stations")} onHandOver={() => setPanel("hand over")} />
+      <Header
+        onStations={() => setPanel("stations")}
+        onLines={() => setPanel("lines")}
+        onHandOver={() => setPanel("hand over")}
+      />
       <nav className="rail" aria-label="Questions">
-        <Rail />
+        <Rail onLines={() => setPanel("lines")} />
       </nav>
       <main id="answer" ref={main} tabIndex={-1}>
         <Notes />
@@ -77,6 +82,7 @@ export function App() {
       <PhoneBar place={place} onPlace={setPlace} />
       <Panel title="All questions" open={panel === "questions"} onOpenChange={show("questions")}>
         <Rail
+          onLines={() => setPanel("lines")}
           onAsked={() => {
             setPlace("answer");
             close();
@@ -85,6 +91,9 @@ export function App() {
       </Panel>
       <Panel title="Choose a station" open={panel === "stations"} onOpenChange={show("stations")}>
         <Stations onChosen={close} />
+      </Panel>
+      <Panel title="Feed lines" wide open={panel === "lines"} onOpenChange={show("lines")}>
+        <LinesPlace />
       </Panel>
       <Panel title="Hand over" open={panel === "hand over"} onOpenChange={show("hand over")}>
         <HandOver />

@@ -5,10 +5,11 @@ import { useBenchState } from "./useBench";
 
 interface HeaderProps {
   readonly onStations: () => void;
+  readonly onLines: () => void;
   readonly onHandOver: () => void;
 }
 
-export function Header({ onStations, onHandOver }: HeaderProps) {
+export function Header({ onStations, onLines, onHandOver }: HeaderProps) {
   const state = useBenchState();
   const answer = state.shown?.kind === "answer" ? state.shown.answer : null;
   const title = state.outline?.title ?? exampleOf(state.history.now)?.title ?? "A station";
@@ -31,6 +32,9 @@ export function Header({ onStations, onHandOver }: HeaderProps) {
           <span className="label quiet example-says">an example: change any underlined value, or open a file</span>
         )}
       </p>
+      <button type="button" className="button lines-button" onClick={onLines}>
+        Feed lines
+      </button>
       <button type="button" className="button hand-over-button" onClick={onHandOver}>
         Hand over
       </button>

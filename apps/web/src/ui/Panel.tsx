@@ -6,13 +6,15 @@ interface PanelProps {
   readonly title: string;
   readonly open: boolean;
   readonly onOpenChange: (open: boolean) => void;
+  /** As wide as the page, for tables. Left out: for lists. */
+  readonly wide?: boolean;
   readonly children: ReactNode;
 }
 
-export function Panel({ title, open, onOpenChange, children }: PanelProps) {
+export function Panel({ title, open, onOpenChange, wide = false, children }: PanelProps) {
   return (
     <ModalOverlay className="panel-ground" isDismissable isOpen={open} onOpenChange={onOpenChange}>
-      <Modal className="panel">
+      <Modal className={wide ? "panel wide" : "panel"}>
         <Dialog className="panel-inside">
           <div className="panel-head">
             <Heading slot="title">{title}</Heading>

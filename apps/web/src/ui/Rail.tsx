@@ -4,7 +4,12 @@ import { findQuestions } from "../state/saidWords";
 import type { QuestionListing } from "../worker/messages";
 import { useBench, useBenchState } from "./useBench";
 
-export function Rail({ onAsked }: { readonly onAsked?: () => void }) {
+interface RailProps {
+  readonly onLines: () => void;
+  readonly onAsked?: () => void;
+}
+
+export function Rail({ onLines, onAsked }: RailProps) {
   const state = useBenchState();
   const [said, setSaid] = useState("");
   const field = useId();
@@ -33,6 +38,9 @@ export function Rail({ onAsked }: { readonly onAsked?: () => void }) {
       {groupsOf(found.length > 0 ? found : state.questions).map(([group, questions]) => (
         <Group key={group} group={group} questions={questions} searching={searching} onAsked={onAsked} />
       ))}
+      <button type="button" className="plain rail-lines" onClick={onLines}>
+        All feed lines, beside each other
+      </button>
     </div>
   );
 }

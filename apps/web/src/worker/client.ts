@@ -1,6 +1,6 @@
 /** The page's side of the worker: one run at a time, reports of older runs dropped, a broken worker replaced and told. */
 import type { Answer } from "@feedpath/engine";
-import type { FromWorker, ToWorker, TypedParameters } from "./messages";
+import type { FromWorker, LinesAsked, ToWorker, TypedParameters } from "./messages";
 
 /** What the client needs of a Worker; tests give their own. */
 export interface WorkerLike {
@@ -13,10 +13,13 @@ export interface WorkerLike {
 /** `broke`: the worker died at work, and a new one stands ready. */
 export type Report = FromWorker | { readonly kind: "broke"; readonly message: string };
 
-export interface Asking {
+export interface StationAsked {
   readonly text: string;
   readonly fileName: string;
   readonly measured: Readonly<Record<string, string>>;
+}
+
+export interface Asking extends StationAsked {
   readonly question: string;
   readonly parameters: TypedParameters;
 }
@@ -26,6 +29,8 @@ export interface WorkerClient {
   readonly ask: (asking: Asking) => void;
   /** Has the answer sheet made, beside a run that may be going on. */
   readonly sheet: (answer: Answer, text: string) => void;
+  /** Has lines listed, or a page of them made, beside a run that may be going on. */
+  readonly lines: (kind: "lines" | "linesPage", station: StationAsked, lines: LinesAsked) => void;
   readonly stop: () => void;
 }
 
@@ -33,7 +38,16 @@ export interface WorkerClient {
 const patience = 60;
 
 /** Reports after which the worker owes nothing for that run. */
-const last = new Set<string>(["answered", "refused", "wrongParameters", "stopped", "defect", "missing", "sheet"]);
+const last = new Set<string>([
+  "answered",
+  "refused",
+  "wrongParameters",
+  "stopped",
+  "defect",
+  "missing",
+  "sheet",
+  "lines",
+]);
 
 export function startClient(
   makeWorker: () => WorkerLike,
@@ -63,7 +77,7 @@ export function startClient(
       if (last.has(data.kind) || (data.kind === "read" && !data.outline)) owed.delete(data.run);
       // A browser may remember that a part did not come, so the next thing asked is asked of a new worker.
       if (data.kind === "missing") dead = true;
-      const current = data.run === asked || ["sheet", "defect", "missing"].includes(data.kind);
+      const current = data.run === asked || ["sheet", "lines", "defect", "missing"].includes(data.kind);
       if (current) onReport(data);
     };
     fresh.onerror = (event) => {
@@ -91,6 +105,12 @@ export function startClient(
       count += 1;
       owed.add(count);
       worker.postMessage({ kind: "sheet", run: count, answer, text });
+    },
+    lines: (kind, station, lines) => {
+      if (dead) replace();
+      count += 1;
+      owed.add(count);
+      worker.postMessage({ kind, run: count, ...station, lines });
     },
     stop: () => {
       const stopping = asked;

@@ -25,6 +25,12 @@ const loadHandOver = () =>
     throw new NotLoaded(String(why));
   });
 
+/** Looked at by those who ask for lines only. */
+const loadLines = () =>
+  import("./lines").catch((why: unknown) => {
+    throw new NotLoaded(String(why));
+  });
+
 /** Number of the run that goes on; another number in it ends the one before. */
 let current = 0;
 
@@ -125,9 +131,12 @@ self.onmessage = async ({ data }: MessageEvent<ToWorker>) => {
     } else if (data.kind === "ask") {
       makeCurrent(data.run);
       await ask(data);
-    } else {
+    } else if (data.kind === "sheet") {
       const { makeSheet } = await loadHandOver();
       say({ kind: "sheet", run: data.run, html: makeSheet(data.answer, data.text) });
+    } else {
+      const { answerLines } = await loadLines();
+      say(answerLines(data));
     }
   } catch (defect) {
     if (defect instanceof NotLoaded) return say({ kind: "missing", run: data.run });

@@ -1,6 +1,7 @@
 /** What page and worker say to each other. Plain data only; `run` numbers a computation, and a report of an older run is dropped. */
 import type { Answer, ParameterDefinition, Problem, Progress, Refusal } from "@feedpath/engine";
-import type { Document, Step } from "@feedpath/report";
+import type { LossStudy } from "@feedpath/figures";
+import type { Document, LineComparison, LineUnits, Step } from "@feedpath/report";
 
 /** A question as the page needs it: all but the computing. */
 export interface QuestionListing {
@@ -53,6 +54,31 @@ export interface ParameterProblem {
 /** Parameters as typed, by name; an empty text is the same as none. */
 export type TypedParameters = Readonly<Record<string, string>>;
 
+/** What of the feed lines is looked at, as typed; an empty text: as the station has it. */
+export interface LinesAsked {
+  readonly at: string;
+  readonly length: string;
+  /** Designations of the lines to draw; null for the station's own line. */
+  readonly chosen: readonly string[] | null;
+  readonly units: LineUnits;
+}
+
+/** Every line that can be looked at, the station's own first, and a study of those chosen. */
+export interface LinesListing {
+  readonly comparison: LineComparison;
+  readonly chosen: readonly string[];
+  /** Null while none is chosen. */
+  readonly study: LossStudy | null;
+  readonly problems: readonly ParameterProblem[];
+}
+
+interface StationText {
+  readonly text: string;
+  readonly fileName: string;
+  /** Texts of the measured files beside the station's file, by name. */
+  readonly measured: Readonly<Record<string, string>>;
+}
+
 export type ToWorker =
   | {
       readonly kind: "ask";
@@ -65,6 +91,12 @@ export type ToWorker =
       readonly parameters: TypedParameters;
     }
   | { readonly kind: "stop"; readonly run: number }
+  | (StationText & {
+      /** A listing, or a page of the lines chosen (of all where none is), which comes as a sheet. */
+      readonly kind: "lines" | "linesPage";
+      readonly run: number;
+      readonly lines: LinesAsked;
+    })
   | { readonly kind: "sheet"; readonly run: number; readonly answer: Answer; readonly text: string };
 
 export type FromWorker =
@@ -82,6 +114,7 @@ export type FromWorker =
   | { readonly kind: "refused"; readonly run: number; readonly refusal: Refusal }
   | { readonly kind: "stopped"; readonly run: number }
   | { readonly kind: "sheet"; readonly run: number; readonly html: string }
+  | { readonly kind: "lines"; readonly run: number; readonly lines: LinesListing }
   /** A part of the page that is loaded when first needed did not come: no server, and not kept yet. */
   | { readonly kind: "missing"; readonly run: number }
   | { readonly kind: "defect"; readonly run: number; readonly message: string };

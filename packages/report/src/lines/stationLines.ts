@@ -2,14 +2,18 @@
 import type { LineEntry, LinePart, Path, Station } from "@feedpath/engine";
 import { type ListedLine, ownFamily } from "./compareLines";
 
-/** Lines a station describes itself, then the catalogue. */
+/** Lines a station describes itself, by name or where they lie in its path, then the catalogue. */
 export function listLines(
   station: Station | null,
   catalogue: readonly (LineEntry & { readonly family: string })[],
 ): ListedLine[] {
-  const own = (station?.lines ?? []).map((entry) => ({ entry, family: ownFamily, own: true }));
+  const known = new Set(catalogue.map(({ designation }) => designation));
+  const inPath = station ? linesOf(station.path).map(({ line }) => line) : [];
+  const described = [...(station?.lines ?? []), ...inPath.filter(({ designation }) => !known.has(designation))];
+  const entries = new Map(described.map((entry) => [entry.designation, entry]));
+  const own = [...entries.values()].map((entry) => ({ entry, family: ownFamily, own: true }));
   // An own line may be a catalogue line with something added, a price: it stands for both.
-  const rest = catalogue.filter(({ designation }) => !own.some(({ entry }) => entry.designation === designation));
+  const rest = catalogue.filter(({ designation }) => !entries.has(designation));
   return [...own, ...rest.map((entry) => ({ entry, family: entry.family, own: false }))];
 }
 
