@@ -1,14 +1,8 @@
 /** What conductors are made of. Types only; the sibling files turn them into impedances. */
+import type { Metal } from "./metal";
 import type { Shield } from "./shield";
 
-/** Bulk metal. Conductivity in S/m (Infinity for a perfect conductor), relative permeability. */
-export interface Metal {
-  readonly name: string;
-  readonly conductivity: number;
-  readonly permeability: number;
-  /** Relative rise of the resistivity a kelvin, from 293.15 K; that of copper (0.00393, IEC 60028) when left out. */
-  readonly temperatureCoefficient?: number;
-}
+export type { Metal } from "./metal";
 
 /** Round conductor seen from outside, layers from the core outwards; outer radii in metres, increasing. */
 export interface RoundConductor {

@@ -1,5 +1,5 @@
 /** How the outer conductor of a coaxial line is made. Types only. */
-import type { Metal } from "./conductor";
+import type { Metal } from "./metal";
 
 /** A braid: `carriers` bundles of `ends` wires each, half of them either way round. What is not known is null. */
 export interface Braid {
