@@ -11,6 +11,7 @@ export { trimLengths } from "./curves/trimLengths";
 export type { FigureFilm } from "./filmOf";
 export { filmOf } from "./filmOf";
 export { figuresOf, questionsWithFigures, withFigures } from "./figuresOf";
+export { hasFilm } from "./hasFilm";
 export type { Theme } from "./kit/colours";
 export { colourDeclarations, colourOf, colourProperty } from "./kit/colours";
 export { escapeText } from "./kit/escape";

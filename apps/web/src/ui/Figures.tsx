@@ -1,11 +1,14 @@
 /** The further pictures of an answer, each under its message, with the numbers behind it to open. */
 import type { Answer } from "@feedpath/engine";
-import { type Figure, figuresOf, toSvg } from "@feedpath/figures";
+import { type Figure, figuresOf, hasFilm, toSvg } from "@feedpath/figures";
 import type { DocumentTable } from "@feedpath/report";
-import { useMemo, useRef } from "react";
+import { lazy, Suspense, useMemo, useRef } from "react";
 import { NumbersTable } from "./NumbersTable";
 import { sayNumber } from "./say";
 import { useWidth } from "./useWidth";
+
+/** Loaded with the first answer that has one. */
+const Film = lazy(() => import("./Film").then(({ Film: loaded }) => ({ default: loaded })));
 
 /** Narrowest picture that still reads, px. */
 const leastWidth = 280;
@@ -19,6 +22,11 @@ export function Figures({ answer, grey }: { readonly answer: Answer; readonly gr
   );
   return (
     <div className={grey ? "figures grey" : "figures"} ref={frame}>
+      {hasFilm(answer) && (
+        <Suspense fallback={null}>
+          <Film answer={answer} grey={grey} />
+        </Suspense>
+      )}
       {figures.map((figure) => (
         <FigureWithTable key={figure.name} figure={figure} />
       ))}
