@@ -16,6 +16,8 @@ import { outsideChoke } from "./curves/outsideChoke";
 import { outsideLength } from "./curves/outsideLength";
 import { radialCuts } from "./curves/radialCuts";
 import { radialLengths, radialNumber } from "./curves/radialPanels";
+import { stressAlong } from "./curves/stressAlong";
+import { hasCourse, stressInTime } from "./curves/stressInTime";
 import { swrAcrossBand } from "./curves/swrAcrossBand";
 import { hasLadder, trimLadder } from "./curves/trimLadder";
 import { trimLengths } from "./curves/trimLengths";
@@ -45,6 +47,11 @@ const curves =
 /** None where no dip could be followed from length to length. */
 const ladder: Draw = (answer, options) => (hasLadder(answer) ? trimLadder(answer, options) : null);
 
+/** None where the answer has no lines, or no line with a build. */
+const along: Draw = (answer, options) =>
+  answer.tables.some(({ name }) => name === "alongLines") ? stressAlong(answer, options) : null;
+const course: Draw = (answer, options) => (hasCourse(answer) ? stressInTime(answer, options) : null);
+
 /** First the figure that leads, then those of the depth. A question without an entry has no figure yet. */
 const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   watts: [stage],
@@ -57,6 +64,7 @@ const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   radials: [stage, curves(radialNumber), curves(radialLengths), curves(radialCuts), curves(radialCurrents)],
   nearby: [stage, curves(nearbyCurrents), curves(nearbyDistance), curves(nearbyPattern)],
   build: [curves(buildImpedance), curves(buildAttenuation)],
+  limits: [stage, curves(along), curves(course)],
   why: [curves(impedanceCompromise)],
   bounce: [bounceMoments, bounceLattice, bounceStanding, bounceStart, bounceEnergy].map(curves),
 };

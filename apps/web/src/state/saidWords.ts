@@ -18,6 +18,8 @@ export const saidWords: Readonly<Record<string, string>> = {
     "gutter mast tower guy metal roof panel railing fence other antenna second dipole near by close distance away detuned induced resonance insulator parasitic neighbour house wires",
   build:
     "line cable coax coaxial constants impedance ohm ohm-meter velocity factor VF attenuation loss data sheet dimensions dielectric capacitance inductance unknown reel marking cut-off frequency skin shield",
+  limits:
+    "arc arcing spark flash over overheat hot heat melt burn smell power voltage rating limit high kilowatt connector insulation breakdown corona glow tuner snaps SWR creeps up duty derate altitude coax balun core ferrite",
   why: "why 50 ohm 75 ohm impedance coaxial standard compromise attenuation voltage power diameter dielectric cable television",
   bounce:
     "bounce echo echoes reflection reflected wave comes back standing wave pulse step impulse animation film time delay open short tester ohms burns transmitter steady",

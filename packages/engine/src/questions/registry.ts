@@ -4,6 +4,7 @@ import { bounce } from "./bounce/run";
 import { build } from "./build/run";
 import type { Question } from "./common/question";
 import { height } from "./height/run";
+import { limits } from "./limits/run";
 import { line } from "./line/run";
 import { nearby } from "./nearby/run";
 import { outside } from "./outside/run";
@@ -23,6 +24,7 @@ export const questions: readonly Question[] = [
   outside,
   radials,
   nearby,
+  limits,
   build,
   why,
   bounce,

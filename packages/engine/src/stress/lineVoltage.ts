@@ -1,6 +1,6 @@
 /** What voltage a line stands between its conductors: as published, where air in it begins to glow, where its insulation breaks. */
 import { outerRadius } from "../conductors/roundConductor";
-import { cableDielectric } from "../lines/cableMaterials";
+import { cableDielectric } from "../dielectrics/materials";
 import { radiusRatio } from "../lines/coaxialLine";
 import type { CoaxialLine, LineEntry, ParallelWireLine, RoundConductor } from "../lines/lineModel";
 import { spacingRatio } from "../lines/parallelWireLine";

@@ -1,4 +1,8 @@
 /** How materials of lines carry, store and bear heat, each with its source. Room temperature. */
+import type { CableDielectric } from "../dielectrics/cableDielectric";
+import { foamed } from "../dielectrics/foam";
+import { cableDielectric } from "../dielectrics/materials";
+import { gasFractionOfVelocity } from "../dielectrics/mixture";
 
 export interface ThermalMaterial {
   /** W/(m K). */
@@ -12,54 +16,42 @@ export interface ThermalMaterial {
 
 const celsius = (degrees: number): number => degrees + 273.15;
 
-const polyethylene: ThermalMaterial = {
-  conductivity: 1 / 3.5,
-  heatCapacity: 2.4e6,
-  greatestTemperature: celsius(80),
-  source: "3.5 K m/W: IEC 60287-2-1, 2.4 MJ/(m³ K): IEC 60853 (both from memory); 80 °C: cable practice (from memory)",
-};
-const foam: ThermalMaterial = {
-  conductivity: 0.12,
-  heatCapacity: 1.1e6,
-  greatestTemperature: celsius(80),
-  source:
-    "45 % polyethylene with cells of air, mixed by Maxwell's formula (our assumption); 80 °C: cable practice (from memory)",
-};
-const fluorocarbon: ThermalMaterial = {
-  conductivity: 0.25,
-  heatCapacity: 2.2e6,
-  greatestTemperature: celsius(200),
-  source: "handbooks, and 200 °C: cable practice (from memory)",
-};
-const vinyl: ThermalMaterial = {
-  conductivity: 0.2,
-  heatCapacity: 1.7e6,
-  greatestTemperature: celsius(70),
-  source: "5 K m/W: IEC 60287-2-1, 1.7 MJ/(m³ K): IEC 60853, 70 °C: cable practice (from memory)",
-};
-/** Air that does not move: what little it carries by conduction alone. */
-const air: ThermalMaterial = {
-  conductivity: 0.026,
-  heatCapacity: 1.2e3,
-  greatestTemperature: null,
-  source: "dry air at rest: handbooks (from memory)",
+const thermalOf = (insulation: CableDielectric): ThermalMaterial => ({
+  conductivity: insulation.thermalConductivity,
+  heatCapacity: insulation.density * insulation.specificHeat,
+  greatestTemperature: insulation.greatestTemperature ?? null,
+  source: insulation.thermalSource,
+});
+
+const named = (name: string): ThermalMaterial => {
+  const found = cableDielectric(name);
+  if (!found) throw new Error(`thermal materials: no dielectric "${name}"`);
+  return thermalOf(found);
 };
 
-/** First that fits a name decides; foams before solids. */
+const polyethylene = named("polyethylene");
+const vinyl = named("PVC");
+const ptfe = cableDielectric("PTFE")!;
+const foamPtfe = thermalOf(foamed(ptfe, gasFractionOfVelocity(ptfe.permittivity, 0.82)));
+
+/** What other names mean: the first that fits decides, foams and spacers before solids. */
 const insulations: readonly (readonly [RegExp, ThermalMaterial])[] = [
   [/window|web/i, polyethylene],
-  [/foam|cellular/i, foam],
-  [/ptfe|fep|fluoro/i, fluorocarbon],
+  [/(foam|cellular|spaced|expanded).*(ptfe|fep)/i, foamPtfe],
+  [/foam|cellular|spaced|expanded/i, named("foam polyethylene")],
+  [/ptfe|fep|fluoro/i, named("PTFE")],
   [/pvc|vinyl/i, vinyl],
-  [/polyethylene|^pe$|polypropylene|polystyrene/i, polyethylene],
-  [/air|vacuum|spacer/i, air],
+  [/polypropylene/i, named("polypropylene")],
+  [/polystyrene/i, named("polystyrene")],
+  [/polyethylene|^pe$/i, polyethylene],
+  [/air|vacuum|spacer/i, named("air")],
 ];
 
 /** Insulation by its name; null where nothing is known of it. */
 export const thermalMaterial = (name: string): ThermalMaterial | null =>
   insulations.find(([pattern]) => pattern.test(name))?.[1] ?? null;
 
-/** Insulations of which nothing is known, and jackets: of PVC. */
+/** Jackets are of PVC; insulations of which nothing is known count as polyethylene. */
 export const jacketMaterial = vinyl;
 export const unknownInsulation = polyethylene;
 

@@ -1,0 +1,155 @@
+/** Under what conditions the limits are worked out: air, sending, and how heat leaves. */
+import type { Lying } from "../../station/path";
+import type { Station } from "../../station/station";
+import { type Modulation, modulations } from "../../stress/modulation";
+import { type AirState, standardAir } from "../../stress/standardAir";
+import type { Rhythm } from "../../stress/transientHeat";
+import type { Parameters } from "../common/question";
+
+interface Span {
+  readonly low: number;
+  readonly value: number;
+  readonly high: number;
+}
+
+/** What was asked and what the file says, before any doubt is moved. */
+export interface Asked {
+  readonly altitude: number;
+  /** K, and where it comes from. */
+  readonly airTemperature: Span & { readonly from: "asked" | "file" | "taken" };
+  readonly lies: Lying | null;
+  readonly modulation: Modulation | null;
+  /** Mean over peak envelope power while sending. */
+  readonly duty: Span;
+  readonly sending: Sending;
+}
+
+/** By turns; once, from cold, for so many seconds; or without end. */
+export type Sending =
+  | { readonly kind: "turns"; readonly rhythm: Rhythm }
+  | { readonly kind: "once"; readonly seconds: number }
+  | { readonly kind: "endless" };
+
+/** One set of conditions; `limits` says which end of each limit's doubt counts. */
+export interface Conditions {
+  readonly air: AirState;
+  readonly duty: number;
+  readonly sending: Sending;
+  readonly lies: Lying | null;
+  /** Times the heat that leaves at a temperature. */
+  readonly cooling: number;
+  /** K m/W. */
+  readonly soilResistivity: number;
+  readonly limits: "low" | "value" | "high";
+}
+
+/** K where nobody says more: that of most published power curves. */
+const usualAir = 313.15;
+/** K far from a buried line (IEC 60287-3-1 for temperate places, from memory). */
+export const soilTemperature = 293.15;
+/** K m/W, moist to dry: IEC 60287-3-1 (from memory). */
+const resistivity: Span = { low: 0.7, value: 1, high: 2.5 };
+/** Correlations of free convection, emissivities and draughts together (our estimate). */
+const cooling: Span = { low: 0.8, value: 1, high: 1.25 };
+
+export function askedOf(station: Station, parameters: Parameters): Asked {
+  const modulation = (parameters.modulation as Modulation | undefined) ?? null;
+  const { duty } = station.transmitter;
+  return {
+    altitude: typeof parameters.altitude === "number" ? parameters.altitude : (station.site?.altitude?.value ?? 0),
+    airTemperature: airOf(station, parameters),
+    lies: (parameters.lies as Lying | undefined) ?? null,
+    modulation,
+    duty: modulation ? modulations[modulation].mean : { low: duty.low, value: duty.value, high: duty.high },
+    sending: sendingOf(station, parameters),
+  };
+}
+
+function airOf(station: Station, { airTemperature }: Parameters): Asked["airTemperature"] {
+  if (typeof airTemperature === "number")
+    return { low: airTemperature, value: airTemperature, high: airTemperature, from: "asked" };
+  const own = station.site?.airTemperature;
+  if (own) return { low: own.low, value: own.value, high: own.high, from: "file" };
+  return { low: usualAir, value: usualAir, high: usualAir, from: "taken" };
+}
+
+function sendingOf({ transmitter: { onAir } }: Station, { transmission }: Parameters): Sending {
+  if (typeof transmission !== "number") return onAir ? { kind: "turns", rhythm: onAir } : { kind: "endless" };
+  if (!onAir || onAir.on >= onAir.of) return { kind: "once", seconds: transmission };
+  return { kind: "turns", rhythm: { on: transmission, of: (transmission * onAir.of) / onAir.on } };
+}
+
+/** Share of the time in which the transmitter sends, as a mean over long. */
+export const shareOfTime = (sending: Sending): number =>
+  sending.kind === "turns" ? sending.rhythm.on / sending.rhythm.of : 1;
+
+export function usualConditions(asked: Asked): Conditions {
+  return {
+    air: airAt(asked, asked.airTemperature.value),
+    duty: asked.duty.value,
+    sending: asked.sending,
+    lies: asked.lies,
+    cooling: cooling.value,
+    soilResistivity: resistivity.value,
+    limits: "value",
+  };
+}
+
+const airAt = (asked: Asked, temperature: number): AirState => ({
+  pressure: standardAir(asked.altitude).pressure,
+  temperature,
+});
+
+export interface Doubt {
+  /** In words, and its place as `uncertainties` name it. */
+  readonly name: string;
+  readonly place: string;
+  readonly says: string;
+  readonly low: Conditions;
+  readonly high: Conditions;
+}
+
+/** What is not known of these conditions, each moved alone. */
+export function doubtsOf(asked: Asked, usual: Conditions): Doubt[] {
+  const celsius = (kelvin: number): string => `${Math.round(kelvin - 273.15)}`;
+  const { airTemperature: air, duty } = asked;
+  const percent = (share: number): string => `${Math.round(100 * share)}`;
+  return [
+    {
+      name: "how well a line is cooled",
+      place: "limits.cooling",
+      says: "a fifth less to a quarter more heat leaves; soil 0.7 to 2.5 K m/W",
+      low: { ...usual, cooling: cooling.low, soilResistivity: resistivity.high },
+      high: { ...usual, cooling: cooling.high, soilResistivity: resistivity.low },
+    },
+    {
+      name: "the limits themselves",
+      place: "limits.limits",
+      says: "low to high end of each limit as its source gives it",
+      low: { ...usual, limits: "low" },
+      high: { ...usual, limits: "high" },
+    },
+    ...(duty.low < duty.high
+      ? [
+          {
+            name: "mean power while sending",
+            place: "transmitter.duty",
+            says: `${percent(duty.low)} to ${percent(duty.high)} % of peak envelope power`,
+            low: { ...usual, duty: duty.high },
+            high: { ...usual, duty: duty.low },
+          },
+        ]
+      : []),
+    ...(air.low < air.high
+      ? [
+          {
+            name: "temperature of the air",
+            place: "site.airTemperature",
+            says: `${celsius(air.low)} to ${celsius(air.high)} °C`,
+            low: { ...usual, air: airAt(asked, air.high) },
+            high: { ...usual, air: airAt(asked, air.low) },
+          },
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,191 @@
+/** The sentences of `limits`: what fails first, at what power, and what to do. English. */
+import type { Phrase, Verdict } from "../answer/answer";
+import { metres, plainNumber, significantNumber, withPrefix } from "../quantity/format";
+import { capital, linked, said } from "./phrases";
+
+export interface FirstFacts {
+  /** "line 1", "the tuner"; "" for the antenna's wires. */
+  readonly name: string;
+  readonly of: "voltage" | "glow" | "sparkover" | "temperature" | "heat";
+  readonly happens: string;
+  readonly value: number;
+  readonly limit: number;
+  readonly unit: string;
+  /** m from the part's end towards the transmitter; null without length. */
+  readonly at: number | null;
+  /** m, of the part. */
+  readonly length: number;
+  readonly source: string;
+}
+
+export interface StressFacts {
+  /** W, peak envelope, as it is. */
+  readonly power: number;
+  readonly first: FirstFacts;
+  /** W at which it happens: as taken, and the ends of what is uncertain. */
+  readonly failing: number;
+  readonly failingLow: number;
+  readonly failingHigh: number;
+  readonly verdict: Verdict;
+  readonly share: number;
+  readonly endless: boolean;
+  /** The line that gets hottest for its insulation; null where none is worked out. */
+  readonly hot: HotFacts | null;
+  /** SWR on the part's own line; null where it is none. */
+  readonly swrOnLine: number | null;
+  /** What the arrestor or connector should stand. */
+  readonly peak: number;
+  /** Metres of line behind the tuner that make its voltage least, and that voltage; null without a tuner on a line. */
+  readonly added: { readonly metres: number; readonly volts: number; readonly now: number } | null;
+}
+
+export interface HotFacts {
+  readonly name: string;
+  readonly designation: string;
+  /** °C of conductor, jacket, air. */
+  readonly conductor: number;
+  readonly jacket: number;
+  readonly limit: number;
+  /** m from the line's end at the transmitter. */
+  readonly at: number;
+  readonly length: number;
+  /** °C with the same power and its far end matched. */
+  readonly matched: number;
+  /** W/m at the hottest place, mean while sending. */
+  readonly watts: number;
+  /** W of peak envelope power that bring it to its limit. */
+  readonly failing: number;
+  /** s. */
+  readonly timeConstant: number;
+}
+
+/** "480 W", "1.2 kW": two figures, as such limits are known. */
+export const roughWatts = (watts: number): string => withPrefix(watts, "W", 2);
+
+export const volts = (value: number): string =>
+  value >= 999.5 ? `${significantNumber(value / 1000, 2)} kV` : `${plainNumber(value, 0)} V`;
+
+export const celsius = (degrees: number): string => `${plainNumber(degrees, 0)} °C`;
+
+export function minutes(seconds: number): string {
+  if (seconds < 90) return `${plainNumber(seconds, 0)} s`;
+  return seconds < 5400 ? `${plainNumber(seconds / 60, 0)} min` : `${plainNumber(seconds / 3600, 1)} h`;
+}
+
+const verbs: Readonly<Record<FirstFacts["of"], string>> = {
+  voltage: "may arc",
+  glow: "begins to glow",
+  sparkover: "fires",
+  temperature: "overheats",
+  heat: "overheats",
+};
+
+const wires = "the antenna wire";
+const nameOf = (first: FirstFacts): string => (first.name === "" ? wires : first.name);
+
+/** What never gets near a limit is told only up to here, W. */
+const beyondTelling = 1e6;
+
+export function stressHeadline(f: StressFacts): Phrase[] {
+  const at = linked(roughWatts(f.failing), "powerAtFirstLimit");
+  if (f.failing < f.power)
+    return [
+      linked(roughWatts(f.power), "powerFromTransmitter"),
+      said(" is too much: above "),
+      at,
+      said(` ${nameOf(f.first)} ${verbs[f.first.of]}.`),
+    ];
+  if (f.failing > beyondTelling) return [said("Nothing with a known limit comes anywhere near it.")];
+  return [said("Up to about "), at, said(" nothing with a known limit arcs or overheats.")];
+}
+
+/** "3.1 m from its start", "at its start", "at its far end". */
+export const placeOn = (at: number, length: number): string =>
+  at < 0.02 * length
+    ? "at its end towards the transmitter"
+    : at > 0.98 * length
+      ? "at its end towards the antenna"
+      : `${metres(at)} from its end towards the transmitter`;
+
+function wherePhrase({ at, length }: FirstFacts): string {
+  return at === null || length === 0 ? "" : `, ${placeOn(at, length)}`;
+}
+
+export function stressVerdict(f: StressFacts): Phrase[] {
+  const { first } = f;
+  const span =
+    f.failingHigh - f.failingLow > 0.1 * f.failing
+      ? ` (${roughWatts(f.failingLow)} to ${roughWatts(f.failingHigh)} with what is not known)`
+      : "";
+  const now = `now ${amount(first.value, first.unit)} of ${amount(first.limit, first.unit)}`;
+  const who = first.name === "" ? "The antenna's own wires come" : `${capital(first.name)} comes`;
+  return [
+    said(`${who} first: at `),
+    linked(roughWatts(f.failing), "powerAtFirstLimit"),
+    said(`${span} ${first.happens}${wherePhrase(first)}; ${now}.`),
+  ];
+}
+
+/** "230 V peak", "52 °C", "0.3 W". */
+export function amount(value: number, unit: string): string {
+  if (unit === "°C") return celsius(value);
+  const figures = value >= 100 ? plainNumber(value, 0) : significantNumber(value, 2);
+  return `${figures} ${unit}`;
+}
+
+export function stressAdvice(f: StressFacts): string {
+  if (f.verdict === "good")
+    return `Nothing to do at this power. More than ${roughWatts(Math.min(f.failing, f.failingLow))} wants a new look at what comes first.`;
+  const power = roughWatts(Math.min(f.failing, f.failingLow));
+  switch (f.first.of) {
+    case "temperature":
+      return heatAdvice(f, power);
+    case "heat":
+      return `Send with ${power} at most, or pause longer: ${nameOf(f.first)} warms with the mean. Else put a larger one there, or one for the impedance it really meets.`;
+    case "sparkover":
+      return `Take an arrestor that fires above ${volts(2 * f.peak)} for this place, or move it to where the voltage is low.`;
+    case "glow":
+      return f.first.name === ""
+        ? `Send with ${power} at most, or make the wire's ends round: a loop or ball several wire diameters thick there, and thicker wire.`
+        : `Send with ${power} at most, or take ${nameOf(f.first)} with thicker conductors; a better match lowers the voltage with the root of the SWR.`;
+    case "voltage":
+      return voltageAdvice(f, power);
+  }
+}
+
+function heatAdvice(f: StressFacts, power: string): string {
+  const matched =
+    f.hot && f.swrOnLine !== null && f.swrOnLine > 1.3 && f.hot.conductor - f.hot.matched > 3
+      ? ` A match at its far end would take its conductor from ${celsius(f.hot.conductor)} to ${celsius(f.hot.matched)} at the same power.`
+      : "";
+  const pause = f.endless ? "pause between transmissions, " : "pause longer, ";
+  return `Send with ${power} at most, ${pause}or lay a thicker line.${matched}`;
+}
+
+function voltageAdvice(f: StressFacts, power: string): string {
+  if (f.added && f.added.volts < 0.7 * f.added.now)
+    return `Add ${metres(f.added.metres)} of line behind it: that brings its voltage from ${volts(f.added.now)} to ${volts(f.added.volts)} peak on this band; other bands change too. Else send with ${power} at most.`;
+  return `Send with ${power} at most, or put there what stands more than ${volts(Math.SQRT2 * f.peak)} peak; a better match at the antenna's end lowers the voltage with the root of the SWR.`;
+}
+
+export interface CautionFacts {
+  readonly peak: number;
+  readonly hot: HotFacts | null;
+  readonly altitude: number;
+}
+
+export function stressCautions({ peak, hot }: CautionFacts): string[] {
+  return [
+    ...(peak > 50
+      ? [
+          `Up to ${volts(peak)} peak stands on lines and joints while sending: burns deep into the skin, and enough to light what burns. Open no box and touch no conductor before the transmitter is off.`,
+        ]
+      : []),
+    ...(hot && hot.conductor > 60
+      ? [
+          `The conductor of ${hot.name} reaches ${celsius(hot.conductor)} and its surface ${celsius(hot.jacket)}: keep it off foam, insulation wool and other cables, and do not wind it up while sending.`,
+        ]
+      : []),
+    "Below a limit under these assumptions is no promise: old, kinked, wet or badly soldered parts fail long before.",
+  ];
+}
