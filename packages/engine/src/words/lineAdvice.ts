@@ -43,7 +43,7 @@ function receiveWords(f: LineFacts, other: LineInPath): string {
   const gained = f.present.receive - other.receive;
   return gained < 0.1
     ? "; nothing that could be heard on receiving"
-    : `, and ${decibels(gained)} less noise on receiving`;
+    : `, and ${decibels(gained)} more over the noise on receiving`;
 }
 
 function byMeasure(f: LineFacts): string {

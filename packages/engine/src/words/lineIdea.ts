@@ -95,6 +95,7 @@ export interface LeftOut {
   readonly noPrice: number;
   readonly shown: number;
   readonly outsideKept: boolean;
+  readonly pairs: boolean;
 }
 
 export function lineNotCovered(l: LeftOut): string[] {
@@ -115,6 +116,7 @@ export function lineNotCovered(l: LeftOut): string[] {
     ...missing(l.noMargin, "known build, from which their heat would follow,"),
     ...missing(l.noWeight, "published weight"),
     ...missing(l.noPrice, "price in the file"),
+    ...(l.pairs ? ["Rain, ice and metal near pair lines: they are taken as dry and alone."] : []),
     "What connectors stand and bear, and heat by turns of sending and pause.",
     "Noise that the line picks up on its outside, and lightning far away.",
   ];
@@ -123,3 +125,19 @@ export function lineNotCovered(l: LeftOut): string[] {
 /** Lengths of a line in a sentence: "9.3 m (9 to 9.6 m)". */
 export const lengthText = (length: number, low: number, high: number): string =>
   high - low < 0.005 ? metres(length) : `${metres(length)} (${metres(low)} to ${metres(high)})`;
+
+/** Of lines that were looked at. Common practice, no source. */
+export function lineCautions(of: { readonly drop: boolean; readonly pairs: boolean }): string[] {
+  return [
+    ...(of.drop
+      ? [
+          "Drop cable has an aluminium foil and a hard inner conductor: it takes crimped plugs of its own kind, no solder, and water creeps in where they are not sealed (common practice, no source).",
+        ]
+      : []),
+    ...(of.pairs
+      ? [
+          "Pair lines carry high voltage within reach: keep them off walls, metal and people, and give them an arrestor where they enter the house (common practice, no source).",
+        ]
+      : []),
+  ];
+}

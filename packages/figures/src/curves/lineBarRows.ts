@@ -93,7 +93,7 @@ function wideRows(groups: readonly BarGroup[], { width, s, most }: BarsOptions, 
   const marks: Mark[] = shown.map(({ name }, k) =>
     write(s, name, columnEnd(k), size * s, { role: "ink2", anchor: "end" }),
   );
-  marks.push(write(s, "into the antenna", nameWidth, size * s, { role: "ink2" }));
+  marks.push(write(s, `into the antenna, of ${wholeWattsText(most)}`, nameWidth, size * s, { role: "ink2" }));
   let y = 8 * s;
   for (const group of groups) {
     y += heading * s;
@@ -116,7 +116,9 @@ function wideRows(groups: readonly BarGroup[], { width, s, most }: BarsOptions, 
       y += Math.max(bar + 8, 16 * lines.length + 6) * s;
     }
   }
-  return { marks, height: Math.ceil(y + 2 * s) };
+  const end = nameWidth + most * scale;
+  const whole: Mark = { kind: "line", x1: end, y1: 22 * s, x2: end, y2: y, stroke: { role: "hair", width: 1 * s } };
+  return { marks: [whole, ...marks], height: Math.ceil(y + 2 * s) };
 }
 
 function narrowRows(groups: readonly BarGroup[], { width, s, most }: BarsOptions, used: readonly boolean[]): Drawn {

@@ -30,6 +30,8 @@ const bandWords = (answer: Answer): string => {
   return typeof band === "string" ? ` on ${band}` : "";
 };
 
+const capital = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
+
 const mostWatts = (answer: Answer, rows: readonly LineRow[]): number =>
   Math.max(requiredNumber(answer, "powerFromTransmitter"), ...rows.map((row) => row.watts));
 
@@ -37,7 +39,7 @@ function titleOf(answer: Answer, rows: readonly LineRow[]): string {
   const now = rows.find((row) => row.present)!;
   const proposed = rows.find((row) => row.proposed);
   const best = rows.reduce((a, b) => (b.watts > a.watts ? b : a));
-  const start = `${now.name} brings ${wholeWattsText(now.watts)}${bandWords(answer)}`;
+  const start = `${capital(now.name)} brings ${wholeWattsText(now.watts)}${bandWords(answer)}`;
   if (proposed) return `${start}, ${proposed.name} would bring ${wholeWattsText(proposed.watts)}`;
   return best === now
     ? `${start}: none brings more`

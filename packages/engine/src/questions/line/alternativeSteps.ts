@@ -8,6 +8,7 @@ import { bandName } from "./columns";
 import { type Findings, usualCoaxial } from "./findings";
 import { shortSection, widthSwr } from "./matchedEnds";
 import { presentOf } from "./proposal";
+import { worstOf } from "./study";
 
 export function lengthSteps({ lengths }: Findings): WorkingStep[] {
   if (!lengths) return [];
@@ -21,7 +22,7 @@ export function lengthSteps({ lengths }: Findings): WorkingStep[] {
   const list =
     told.length === 0
       ? ""
-      : ` Multiples near the present length: ${told.join("; ")}. ${halfWaves.some((h) => h.high > h.low) ? "The spread is that" : "Nothing is known of the spread"} of the velocity factor: measure the reel before it is cut.`;
+      : ` Multiples near the present length: ${told.join("; ")}. ${halfWaves.some((h) => h.high > h.low) ? "The spread is that" : "Nothing is known of the spread"} of the velocity factor: measure the reel before it is cut.${beyondCutting(lengths)}`;
   return [
     {
       text: `Half a wave of ${entry.designation} shows what stands at its end, less what its loss hides.${list}`,
@@ -38,6 +39,14 @@ export function lengthSteps({ lengths }: Findings): WorkingStep[] {
       explains: ["lowestSwrByLength", "highestSwrByLength", "lowestSwrOnRated", "highestSwrOnRated"],
     },
   ];
+}
+
+/** Where the doubt of the length is no longer small against half a wave. */
+function beyondCutting({ halfWaves, halfWave, band }: NonNullable<Findings["lengths"]>): string {
+  const wide = halfWaves.some((h) => h.band === band && h.high - h.low > halfWave / 4);
+  return wide
+    ? " So many half waves cannot be cut by a printed velocity factor: the doubt is over a quarter of one."
+    : "";
 }
 
 export function endSteps({ ends, worked, swrBelow }: Findings): WorkingStep[] {
@@ -98,6 +107,24 @@ export function arrangementStep({ arrangements, study }: Findings): WorkingStep[
     {
       text: `One line to a switch, or a line for each antenna. Into the antenna with ${told.join("; with ")}. A line each leaves out the switch and what it takes.`,
       source: "the same path, worked out with each; prices are the file's, the switch left out",
+      explains: [],
+    },
+  ];
+}
+
+/** Which impedance of pair to build: by the spacing of the same wires. */
+export function spacingStep({ spacings, study }: Findings): WorkingStep[] {
+  const [close, wide] = [spacings[0], spacings.at(-1)];
+  if (!close || !wide || close === wide) return [];
+  const told = (s: typeof close): string =>
+    `${plainNumber(1000 * s.spacing, 0)} mm apart ${plainNumber(s.impedance, 0)} Ω, ${fixedNumber(s.loss, 2)} dB and ${plainNumber(s.highestVoltage, 0)} V rms at most`;
+  const { band } = study.present.rows[worstOf(study.present)]!;
+  return [
+    {
+      text: `The same wires built otherwise, on ${bandName(band.name, band.frequency.value)}: ${told(close)}; ${told(wide)}. The impedance need not be the antenna's: what counts is the loss with what stands on the line.`,
+      formula:
+        "Z_0 = \\frac{\\eta_0}{\\pi} \\ln\\left(\\frac{D}{d} + \\sqrt{\\left(\\frac{D}{d}\\right)^{2} - 1}\\right)",
+      source: "telegrapher's equations with the pair's own constants at each spacing; the formula without loss, in air",
       explains: [],
     },
   ];

@@ -11,6 +11,7 @@ export const alternativeTables = (found: Findings): Table[] => [
   ...lengthTables(found),
   ...endsTable(found),
   ...twinTable(found),
+  ...spacingTable(found),
   ...arrangementTable(found),
   powerTable(found),
 ];
@@ -76,6 +77,26 @@ function twinTable({ twins }: Findings): Table[] {
           "1",
           twins.map((t) => t.swrSeen),
         ),
+      },
+    },
+  ];
+}
+
+function spacingTable({ spacings }: Findings): Table[] {
+  if (spacings.length === 0) return [];
+  const of = (unit: string, value: (s: (typeof spacings)[number]) => number): Column =>
+    column(unit, spacings.map(value));
+  return [
+    {
+      name: "pairSpacing",
+      axis: "spacing",
+      columns: {
+        spacing: of("mm", (s) => 1000 * s.spacing),
+        wattsIntoAntenna: of("W", (s) => s.watts),
+        lossAtLoad: of("dB", (s) => s.loss),
+        impedance: of("ohm", (s) => s.impedance),
+        highestVoltage: of("V", (s) => s.highestVoltage),
+        swrOnLine: of("1", (s) => s.swrOnLine),
       },
     },
   ];

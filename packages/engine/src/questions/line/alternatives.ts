@@ -7,11 +7,14 @@ import { type MatchedEnds, studyEnds } from "./matchedEnds";
 import { studyArrangements } from "./oneOrSeveral";
 import { presentOf } from "./proposal";
 import type { Ranked } from "./ranking";
+import { studySpacings } from "./spacings";
+import { worstOf } from "./study";
 import { studyTwins } from "./twins";
 
-type Chosen = Omit<Findings, "lengths" | "ends" | "twins" | "arrangements">;
+type Alternatives = "lengths" | "ends" | "twins" | "spacings" | "arrangements";
+type Chosen = Omit<Findings, Alternatives>;
 
-export function alternativesOf(chosen: Chosen): Pick<Findings, "lengths" | "ends" | "twins" | "arrangements"> {
+export function alternativesOf(chosen: Chosen): Pick<Findings, Alternatives> {
   const { bench, study, worked, proposal, money, ranked } = chosen;
   const entry = entryOfLength(chosen);
   return {
@@ -22,6 +25,7 @@ export function alternativesOf(chosen: Chosen): Pick<Findings, "lengths" | "ends
       ranked.map((one) => one.candidate),
       worked.band,
     ),
+    spacings: studySpacings(bench, study.bands[worstOf(study.present)]!),
     arrangements: studyArrangements(bench, study, proposal?.candidate.entry ?? null, money),
   };
 }

@@ -1,7 +1,9 @@
 /** What `line` takes for granted of lines that are not there yet. */
 import type { Answer } from "../../answer/answer";
+import { lineConstants } from "../../lines/lineConstants";
 import { decibels, plainNumber } from "../../quantity/format";
 import type { Findings } from "./findings";
+import { worstOf } from "./study";
 import { conversionLoss } from "./swapped";
 
 export function ownAssumptions(found: Findings): Answer["assumptions"] {
@@ -41,8 +43,22 @@ export function ownAssumptions(found: Findings): Answer["assumptions"] {
           },
         ]
       : []),
+    ...notesOfLines(found),
     ...takenAround(found),
   ];
+}
+
+/** Where the constants of the lines that are named are weaker than they look. */
+function notesOfLines({ proposal, cheap, study, bench }: Findings): Answer["assumptions"] {
+  const { frequency } = study.bands[worstOf(study.present)]!;
+  return [...new Set([proposal, cheap])].flatMap((one) => {
+    if (!one || one.candidate.present) return [];
+    const { designation, model } = one.candidate.entry;
+    const { notes } = lineConstants(model, frequency.value, {
+      temperature: bench.replaced.part.temperature?.value ?? null,
+    });
+    return notes.map((value) => ({ name: designation, value, reason: "nothing more is known of it", place: "path" }));
+  });
 }
 
 /** What the file does not say of air, place and receiver. */

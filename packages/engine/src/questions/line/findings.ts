@@ -9,6 +9,7 @@ import type { MatchedEnds } from "./matchedEnds";
 import type { Arrangement } from "./oneOrSeveral";
 import { presentOf } from "./proposal";
 import type { Matters, Ranked } from "./ranking";
+import type { Spacing } from "./spacings";
 import type { Study } from "./study";
 import { worstOf } from "./study";
 import type { Twin } from "./twins";
@@ -30,6 +31,7 @@ export interface Findings {
   readonly lengths: LengthStudy | null;
   readonly ends: readonly MatchedEnds[];
   readonly twins: readonly Twin[];
+  readonly spacings: readonly Spacing[];
   readonly arrangements: readonly Arrangement[];
 }
 

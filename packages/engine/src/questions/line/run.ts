@@ -3,7 +3,7 @@ import type { Answer, Refusal } from "../../answer/answer";
 import type { Station } from "../../station/station";
 import { lineHeadline, lineVerdict } from "../../words/line";
 import { lineAdvice } from "../../words/lineAdvice";
-import { type LeftOut, lineMistakenIdea, lineNotCovered, lineReasons } from "../../words/lineIdea";
+import { type LeftOut, lineCautions, lineMistakenIdea, lineNotCovered, lineReasons } from "../../words/lineIdea";
 import { sentence } from "../../words/phrases";
 import { frameOf } from "../common/frame";
 import type { Context, Parameters, Progress, Question } from "../common/question";
@@ -13,7 +13,7 @@ import { wouldSettle } from "../common/settle";
 import { type Worked, workStation } from "../common/worked";
 import { alternativesOf } from "./alternatives";
 import { ownAssumptions } from "./assumed";
-import { candidatesOf } from "./candidates";
+import { candidatesOf, sideOf } from "./candidates";
 import { type Findings, lineFacts } from "./findings";
 import { parameterDefinitions } from "./parameters";
 import { cheapLine, chosenLines } from "./proposal";
@@ -48,6 +48,13 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
     values: { ...frame.values, ...lineValues(facts, found) },
     tables: [...lineTables(found), ...frame.tables],
     assumptions: [...frame.assumptions, ...ownAssumptions(found)],
+    cautions: [
+      ...lineCautions({
+        drop: /drop/i.test(found.cheap?.candidate.entry.designation ?? ""),
+        pairs: hasPairs(found.ranked),
+      }),
+      ...frame.cautions,
+    ],
     notCovered: [...frame.notCovered, ...lineNotCovered(leftOutOf(found)), ...compared.notComputed],
     parameters: {
       judged: "powerIntoAntenna",
@@ -78,6 +85,9 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
     figures: [],
   };
 }
+
+const hasPairs = (ranked: Findings["ranked"]): boolean =>
+  ranked.some(({ candidate }) => sideOf(candidate.entry.model) === "balanced");
 
 type Found = Findings & { readonly leftOut: readonly string[] };
 
@@ -127,6 +137,7 @@ function leftOutOf({ ranked, leftOut, bench, worked }: Found): LeftOut {
     noMargin: without(({ run }) => run.powerMargin),
     noPrice: without(({ run }) => run.price),
     shown: ranked.length,
+    pairs: hasPairs(ranked),
     outsideKept: worked.point.antenna.build.outside.length > 0 && bench.replaced.part.route.length > 1,
   };
 }

@@ -1,15 +1,18 @@
 /** The lines that are told first: the present one, what is proposed, the ends of the list, and some between. */
-import type { Findings } from "./findings";
+import { type Findings, usualCoaxial } from "./findings";
 import { presentOf } from "./proposal";
 import type { Ranked } from "./ranking";
 
 /** As many as a terminal and a picture show whole. */
 const most = 9;
 
+const isUsual = (one: Ranked): boolean => one.candidate.entry.designation === usualCoaxial;
+
 /** In the order of the ranking. */
-export function shortList({ ranked, proposal, best, cheap }: Findings): Ranked[] {
+export function shortList({ ranked, proposal, best, cheap, bench }: Findings): Ranked[] {
   const converted = ranked.filter((one) => one.candidate.standing === "converted");
-  const musts = [presentOf(ranked), proposal, best, cheap, ranked[0]!, converted[0] ?? null];
+  const usual = bench.replaced.side === "balanced" ? converted.find(isUsual) : undefined;
+  const musts = [presentOf(ranked), proposal, best, cheap, ranked[0]!, usual ?? converted[0] ?? null];
   const chosen = new Set(musts.flatMap((one) => one ?? []));
   const others = ranked.filter((one) => one.candidate.standing !== "converted" && !chosen.has(one));
   const room = Math.max(0, most - chosen.size);

@@ -3,7 +3,7 @@ import type { WorkingStep } from "../../answer/answer";
 import { constantsOf } from "../../chain/edges";
 import { fixedNumber, ohms, plainNumber, significantNumber, swrText, watts } from "../../quantity/format";
 import type { LineFacts } from "../../words/lineFacts";
-import { arrangementStep, endSteps, lengthSteps, powerStep, twinStep } from "./alternativeSteps";
+import { arrangementStep, endSteps, lengthSteps, powerStep, spacingStep, twinStep } from "./alternativeSteps";
 import { bearingSteps } from "./bearingSteps";
 import { bandName } from "./columns";
 import type { Findings } from "./findings";
@@ -17,6 +17,7 @@ export const lineWorking = (f: LineFacts, found: Findings): WorkingStep[] => [
   ...lengthSteps(found),
   ...endSteps(found),
   ...twinStep(found),
+  ...spacingStep(found),
   ...arrangementStep(found),
   powerStep(f),
 ];
