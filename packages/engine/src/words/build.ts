@@ -110,14 +110,26 @@ function measuredPhrases({ measured }: BuildFacts): Phrase[] {
   ];
 }
 
+/** Below the sheet's points: whether the build says the same, or the points are not far. */
+function bornOut({ frequency, sheet, build }: BuildFacts): boolean {
+  if (build !== null && build.againstSheet !== null) return Math.abs(build.againstSheet) <= nominalSheet;
+  return sheet !== null && frequency >= 0.5 * sheet.from;
+}
+
+/** What a nominal sheet is taken for, relative: MIL-DTL-17 lists. */
+const nominalSheet = 0.15;
+
 /** Bounds of the velocity factor this close need no measurement for ordinary cuts: our rule. */
 const closeEnough = 0.002;
 
 export function buildNext(f: BuildFacts): string {
   const wrong = f.sheet?.findings[0];
   if (wrong) return wrong.suggestion === null ? `Check the data sheet: ${uncapital(wrong.says)}` : wrong.suggestion;
-  if (f.sheet && f.frequency < 0.5 * f.sheet.from && f.build?.againstSheet === undefined) {
-    return `Measure a length at ${hertz(f.frequency)}: the sheet begins at ${hertz(f.sheet.from)}, and thin foil or clad steel may take more below.`;
+  if (f.sheet && f.frequency < f.sheet.from && !bornOut(f)) {
+    const measure = `Measure a length at ${hertz(f.frequency)}: the sheet begins at ${hertz(f.sheet.from)}`;
+    return f.build === null
+      ? `${measure}, and thin foil or clad steel may take more below.`
+      : `${measure}, and by its build the line takes ${per100(f.build.attenuation)} there.`;
   }
   if (f.measured) return "Cut by your own dip: it holds for this reel, and a printed value for the make.";
   const { value, low, high } = f.velocityFactor;
@@ -153,6 +165,12 @@ export const buildNotCovered = (f: BuildFacts): string[] => [
   "Mismatch: all losses here are those of the line ended in its own impedance; `watts` works with the real one.",
 ];
 
+/** Thin copper over steel, strands, foil: what a fit of points at high frequency cannot know. */
+const outsidePoints = ({ sheet, frequency }: BuildFacts): string =>
+  sheet !== null && frequency < sheet.from
+    ? ` Below the sheet's points (${hertz(sheet.from)} and up) the build is the better guide.`
+    : "";
+
 const celsius = (kelvin: number): string => `${plainNumber(kelvin - 273.15, 0)} °C`;
 
 export const buildCautions = (f: BuildFacts): string[] => [
@@ -167,9 +185,9 @@ export const buildCautions = (f: BuildFacts): string[] => [
       ]
     : []),
   ...(f.sheet?.findings ?? []).map(({ says, suggestion }) => (suggestion === null ? says : `${says} ${suggestion}`)),
-  ...(f.build?.againstSheet !== null && f.build !== null && Math.abs(f.build.againstSheet) > 0.15
+  ...(f.build?.againstSheet !== null && f.build !== null && Math.abs(f.build.againstSheet) > nominalSheet
     ? [
-        `Sheet and build disagree by ${plainNumber(Math.abs(100 * f.build.againstSheet), 0)} % at ${hertz(f.frequency)}: more than the 15 % that a nominal sheet is taken for.`,
+        `Sheet and build disagree by ${plainNumber(Math.abs(100 * f.build.againstSheet), 0)} % at ${hertz(f.frequency)}: more than the 15 % that a nominal sheet is taken for.${outsidePoints(f)}`,
       ]
     : []),
 ];

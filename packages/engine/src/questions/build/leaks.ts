@@ -15,14 +15,17 @@ export interface ShieldLeak {
   readonly nearEnd: number;
 }
 
-/** Null where a braid is not known in detail, or where a wall of endless thickness lets nothing through. `length` in m. */
+/** dB beyond which nothing is measured: a closed tube. Our rule. */
+const closed = 180;
+
+/** Null where a braid is not known in detail, or where a closed wall lets nothing through that could be measured. `length` in m. */
 export function shieldLeak(line: BuiltLine | null, frequency: number, length: number): ShieldLeak | null {
   if (line?.kind !== "coaxial") return null;
   const [one, other] = [
     coupling(line, frequency, length, "Tyni 1976"),
     coupling(line, frequency, length, "Vance 1975"),
   ];
-  if (one === null || other === null || !Number.isFinite(one.screeningAttenuation)) return null;
+  if (one === null || other === null || !(one.screeningAttenuation < closed)) return null;
   return {
     transferImpedance: magnitude(one.transferImpedance),
     screening: one.screeningAttenuation,

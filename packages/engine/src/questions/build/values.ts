@@ -137,7 +137,7 @@ function sheetValues({ sheet }: BuildResult): Record<string, ScalarValue> {
 }
 
 function leakValues({ leak, sends, input }: BuildResult): Record<string, ScalarValue> {
-  const unknown = "no shield, a closed one of endless wall, or a braid not known in detail";
+  const unknown = "no shield, a closed one that lets nothing measurable through, or a braid not known in detail";
   return {
     transferImpedance: scalarValue(leak === null ? null : 1e3 * leak.transferImpedance, "mΩ/m", unknown),
     screeningAttenuation:
