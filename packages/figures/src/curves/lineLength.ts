@@ -25,7 +25,11 @@ const curve = (table: Table, series: string, look: Omit<Curve, "series" | "value
 function panelsOf(answer: Answer, table: Table): Panel[] {
   const power = requiredNumber(answer, "powerFromTransmitter");
   const [, top] = swrSpan(allNumbers(table, ["swrSeen"]), mostSwr);
-  const [low, high] = roundSpan(allNumbers(table, ["resistanceSeen", "reactanceSeen"]));
+  const impedances = allNumbers(table, ["resistanceSeen", "reactanceSeen"]);
+  const kilo = Math.max(...impedances.map(Math.abs)) >= 2000;
+  const [low, high] = roundSpan(kilo ? impedances.map((z) => z / 1000) : impedances);
+  const scaled = (one: Curve): Curve =>
+    kilo ? { ...one, values: one.values.map((z) => (z === null ? null : z / 1000)) } : one;
   const ink = { role: "ink", labelRole: "ink", dashed: false } as const;
   return [
     {
@@ -47,7 +51,7 @@ function panelsOf(answer: Answer, table: Table): Panel[] {
       rings: [],
     },
     {
-      name: `impedance ${seenBy(answer)}, Ω`,
+      name: `impedance ${seenBy(answer)}, ${kilo ? "kΩ" : "Ω"}`,
       height: 112,
       from: low,
       to: high,
@@ -60,7 +64,7 @@ function panelsOf(answer: Answer, table: Table): Panel[] {
           dashed: true,
           labels: ["reactance", "X"],
         }),
-      ],
+      ].map(scaled),
       rings: [],
     },
   ];
