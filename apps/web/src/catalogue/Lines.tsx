@@ -1,7 +1,7 @@
 /** Feed lines beside each other: a list of all, up to four drawn, each with its sources. */
 import { useEffect, useState } from "react";
-import { printHtml, saveText } from "../ui/handOver";
 import { useBench, useBenchState } from "../ui/useBench";
+import { printHtml, saveText } from "../ui/waysOut";
 import type { LinesAsked } from "../worker/messages";
 import { LineRows } from "./LineRows";
 import { LinesAskedWith } from "./LinesAskedWith";

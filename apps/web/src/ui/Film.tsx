@@ -3,8 +3,8 @@ import type { Answer } from "@feedpath/engine";
 import { type FigureFilm, filmOf, toSvg } from "@feedpath/figures";
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from "react";
 import "../theme/film.css";
-import { saveText, sheetName } from "./handOver";
 import { useWidth } from "./useWidth";
+import { saveText, sheetName } from "./waysOut";
 
 /** ms for one moment. */
 const pace = { usual: 100, slow: 500 };

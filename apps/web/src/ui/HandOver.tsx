@@ -1,7 +1,7 @@
 /** Handing an answer over: as a sheet that opens anywhere, on paper, or as the station's file. */
 import { useState } from "react";
-import { printHtml, saveText, sheetName } from "./handOver";
 import { useBench, useBenchState } from "./useBench";
+import { printHtml, saveText, sheetName } from "./waysOut";
 
 export function HandOver() {
   const state = useBenchState();

@@ -1,6 +1,7 @@
 /** What a person must know beside the answer: an example is shown, the browser keeps nothing, the program has a defect. */
-import { saveText } from "./handOver";
+
 import { useBench, useBenchState } from "./useBench";
+import { saveText } from "./waysOut";
 
 export function Notes() {
   const state = useBenchState();

@@ -1,7 +1,7 @@
 /** When the page itself breaks: plain words, and the file's text can still be saved. Nothing is sent. */
 import { Component, type ReactNode } from "react";
 import type { Bench } from "../state/bench";
-import { saveText } from "./handOver";
+import { saveText } from "./waysOut";
 
 interface Props {
   readonly bench: Bench;
