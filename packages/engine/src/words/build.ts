@@ -52,6 +52,7 @@ export interface BuildWords {
   readonly kind: "coaxial" | "parallel-wire" | "twisted pair" | "wire over plane" | "four-wire" | "shielded pair";
   /** dB/100 m, and over the sheet's, relative; null where there is no sheet. */
   readonly attenuation: number;
+  readonly powerThrough: number;
   readonly againstSheet: number | null;
   readonly impedance: number;
   /** Outer over inner diameter, or width over diameter, as measured with a caliper. */
@@ -63,14 +64,27 @@ export interface BuildWords {
   readonly pairsEnd: number | null;
 }
 
+/** What a nominal sheet is taken for, relative: MIL-DTL-17 lists. */
+const nominalSheet = 0.15;
+
 export const per100 = (attenuation: number): string => `${significantNumber(attenuation, 2)} dB per 100 m`;
 export const hertz = (frequency: number): string => withPrefix(frequency, "Hz", 4);
 export const lengthSays = (metres: number): string => `${significantNumber(metres, 3)} m`;
 const wordCount = (text: string): number => text.split(/\s+/).length;
 
 /** Below a watt in milliwatts; one decimal where the line takes little. */
-const through = (f: BuildFacts): string =>
-  f.power < 0.95 ? withPrefix(f.powerThrough, "W", 3) : watts(f.powerThrough).replace(/\.0 W$/, " W");
+const told = (f: BuildFacts, power: number): string =>
+  f.power < 0.95 ? withPrefix(power, "W", 3) : watts(power).replace(/\.0 W$/, " W");
+
+/** Both routes where they part below the sheet's points: neither is known to be right. */
+function through(f: BuildFacts): string {
+  const one = told(f, f.powerThrough);
+  if (f.build === null || f.sheet === null || f.frequency >= f.sheet.from || !parts(f.build)) return one;
+  const [least, most] = [f.powerThrough, f.build.powerThrough].sort((a, b) => a - b).map((power) => told(f, power));
+  return least!.split(" ")[1] === most!.split(" ")[1] ? `${least!.split(" ")[0]} to ${most}` : one;
+}
+
+const parts = ({ againstSheet }: BuildWords): boolean => againstSheet !== null && Math.abs(againstSheet) > nominalSheet;
 const into = (f: BuildFacts): string => (f.power < 0.95 ? withPrefix(f.power, "W", 3) : wholeWatts(f.power));
 
 /** A designation of many words is left to the verdict: a headline has twelve at most. */
@@ -85,10 +99,11 @@ export const buildHeadline = (f: BuildFacts): Phrase[] => {
 
 export function buildVerdict(f: BuildFacts): Phrase[] {
   const share = f.conductorShare > 0.995 ? "all of it" : `${plainNumber(100 * f.conductorShare, 0)} % of it`;
-  const by = f.splitByBuild ? "by its build " : "";
+  const by = f.splitByBuild && byBuild(f).length === 0 ? "by its build " : "";
   return [
     said(`At ${hertz(f.frequency)}, matched, ${wordCount(f.designation) > 3 ? f.designation : "it"} takes `),
     linked(per100(f.attenuation), "attenuation"),
+    ...byBuild(f),
     said(`, ${by}${share} in the metal. Its impedance there is `),
     linked(ohms(f.z0), "characteristicImpedance"),
     said("; its waves run at "),
@@ -96,6 +111,15 @@ export function buildVerdict(f: BuildFacts): Phrase[] {
     said(" of the speed of light."),
     ...measuredPhrases(f),
     said(` ${buildNext(f)}`),
+  ];
+}
+
+function byBuild({ build }: BuildFacts): Phrase[] {
+  if (build === null || !parts(build)) return [];
+  return [
+    said(" by its sheet and "),
+    linked(significantNumber(build.attenuation, 2), "attenuationByBuild"),
+    said(" dB by its build"),
   ];
 }
 
@@ -112,12 +136,9 @@ function measuredPhrases({ measured }: BuildFacts): Phrase[] {
 
 /** Below the sheet's points: whether the build says the same, or the points are not far. */
 function bornOut({ frequency, sheet, build }: BuildFacts): boolean {
-  if (build !== null && build.againstSheet !== null) return Math.abs(build.againstSheet) <= nominalSheet;
+  if (build !== null && build.againstSheet !== null) return !parts(build);
   return sheet !== null && frequency >= 0.5 * sheet.from;
 }
-
-/** What a nominal sheet is taken for, relative: MIL-DTL-17 lists. */
-const nominalSheet = 0.15;
 
 /** Bounds of the velocity factor this close need no measurement for ordinary cuts: our rule. */
 const closeEnough = 0.002;
@@ -129,7 +150,7 @@ export function buildNext(f: BuildFacts): string {
     const measure = `Measure a length at ${hertz(f.frequency)}: the sheet begins at ${hertz(f.sheet.from)}`;
     return f.build === null
       ? `${measure}, and thin foil or clad steel may take more below.`
-      : `${measure}, and by its build the line takes ${per100(f.build.attenuation)} there.`;
+      : `${measure}, and sheet and build part below.`;
   }
   if (f.measured) return "Cut by your own dip: it holds for this reel, and a printed value for the make.";
   const { value, low, high } = f.velocityFactor;
@@ -185,7 +206,7 @@ export const buildCautions = (f: BuildFacts): string[] => [
       ]
     : []),
   ...(f.sheet?.findings ?? []).map(({ says, suggestion }) => (suggestion === null ? says : `${says} ${suggestion}`)),
-  ...(f.build?.againstSheet !== null && f.build !== null && Math.abs(f.build.againstSheet) > nominalSheet
+  ...(f.build !== null && f.build.againstSheet !== null && parts(f.build)
     ? [
         `Sheet and build disagree by ${plainNumber(Math.abs(100 * f.build.againstSheet), 0)} % at ${hertz(f.frequency)}: more than the 15 % that a nominal sheet is taken for.${outsidePoints(f)}`,
       ]

@@ -59,13 +59,14 @@ function sheetWords({ sheet }: BuildResult): SheetWords | null {
   };
 }
 
-function buildWords({ main, build }: BuildResult): BuildWords | null {
+function buildWords({ main, build, input }: BuildResult): BuildWords | null {
   if (build === null) return null;
   const { model, constants } = build;
   const { ratio, permittivity, insulation } = geometryOf(model);
   return {
     kind: model.kind,
     attenuation: 100 * decibelsPerMetre(constants.gamma.re),
+    powerThrough: input.power * 10 ** (-(decibelsPerMetre(constants.gamma.re) * input.length) / 10),
     againstSheet: model === main.model ? null : constants.gamma.re / main.constants.gamma.re - 1,
     impedance: constants.z0.re,
     ratio,
