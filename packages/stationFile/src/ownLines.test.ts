@@ -161,6 +161,37 @@ describe("outer conductors", () => {
     });
   });
 
+  it("have the resistance of their braid's wires, a coat on them, and a corrugation's longer way", () => {
+    const outer = (text: string) => {
+      const { model } = own(line(text));
+      return model.kind === "coaxial" ? model.outer : null;
+    };
+    const wires = "braid: { carriers: 24, ends: 7, wire: 0.17 mm, angle: 31 deg }";
+    const bare = outer(`{ diameter: 7.24 mm, material: copper, ${wires} }`)!;
+    // 168 wires of 0.17 mm at 31 degrees: 4/(pi d^2 N C sigma cos a), the wall of a tube that has it times the factor.
+    const resistance = 4 / (Math.PI * 0.17e-3 ** 2 * 168 * 58e6 * Math.cos((31 * Math.PI) / 180));
+    const area = Math.PI * ((bare.innerRadius + bare.wall) ** 2 - bare.innerRadius ** 2);
+    expect(bare.resistanceFactor / (58e6 * area) / resistance).toBeCloseTo(1, 9);
+    expect(bare.coating).toBeUndefined();
+    const tinned = outer(`{ diameter: 7.24 mm, material: tinned copper, ${wires} }`)!;
+    expect(tinned.metal.conductivity).toBe(58e6);
+    expect(tinned.coating?.metal.conductivity).toBeLessThan(1e7);
+    const pipe = outer("{ diameter: 7.24 mm, material: copper, corrugated: { depth: 1 mm, pitch: 4 mm } }")!;
+    expect(pipe.resistanceFactor).toBeGreaterThan(1.1);
+  });
+
+  it("list what a braid is taken for where the file does not say", () => {
+    const read = readStation(
+      file(`  mine: ${line("{ diameter: 7.24 mm, material: copper, braid: { coverage: 96 % } }")}`, "mine"),
+      { fileName: "x.yaml" },
+    );
+    const listed = read.station!.assumptions.filter((one) => one.place.includes("braid"));
+    expect(listed.map((one) => `${one.name}: ${one.value}`)).toEqual([
+      "angle of a braid: 28°",
+      "wires of a braid: 0.15 mm",
+    ]);
+  });
+
   it("take the lay of a braid as its angle", () => {
     const { model } = own(
       line("{ diameter: 7 mm, material: copper, braid: { carriers: 24, ends: 6, wire: 0.15 mm, lay: 30 mm } }"),
@@ -187,6 +218,10 @@ describe("outer conductors", () => {
     [
       "{ diameter: 7 mm, material: copper, foil: { material: aluminium, thickness: 9 um }, corrugated: { depth: 1 mm, pitch: 4 mm } }",
       "A corrugated tube is closed",
+    ],
+    [
+      "{ diameter: 7 mm, material: copper, corrugated: { depth: 9 mm, pitch: 4 mm } }",
+      "less than its pitch, from crest to crest",
     ],
     ["{ diameter: 7 mm, material: coper }", "Nearest: copper."],
     ["{ diameter: 7 mm, braid: { coverage: 90 % } }", 'needs its "material"'],
