@@ -1,6 +1,6 @@
 /** The sentences of `limits`: what fails first, at what power, and what to do. English. */
 import type { Phrase, Verdict } from "../answer/answer";
-import { metres, plainNumber, significantNumber, withPrefix } from "../quantity/format";
+import { metres, plainNumber, significantNumber, wholeWatts, withPrefix } from "../quantity/format";
 import { capital, linked, said } from "./phrases";
 
 export interface FirstFacts {
@@ -35,7 +35,7 @@ export interface StressFacts {
   readonly swrOnLine: number | null;
   /** What the arrestor or connector should stand. */
   readonly peak: number;
-  /** Metres of line behind the tuner that make its voltage least, and that voltage; null without a tuner on a line. */
+  /** The least length of line behind the tuner that halves its voltage, or makes it least; null without a tuner on a line. */
   readonly added: { readonly metres: number; readonly volts: number; readonly now: number } | null;
 }
 
@@ -60,7 +60,7 @@ export interface HotFacts {
 }
 
 /** "480 W", "1.2 kW": two figures, as such limits are known. */
-export const roughWatts = (watts: number): string => withPrefix(watts, "W", 2);
+export const roughWatts = (watts: number): string => withPrefix(Number(watts.toPrecision(2)), "W", 2);
 
 export const volts = (value: number): string =>
   value >= 999.5 ? `${significantNumber(value / 1000, 2)} kV` : `${plainNumber(value, 0)} V`;
@@ -90,7 +90,7 @@ export function stressHeadline(f: StressFacts): Phrase[] {
   const at = linked(roughWatts(f.failing), "powerAtFirstLimit");
   if (f.failing < f.power)
     return [
-      linked(roughWatts(f.power), "powerFromTransmitter"),
+      linked(wholeWatts(f.power), "powerFromTransmitter"),
       said(" is too much: above "),
       at,
       said(` ${nameOf(f.first)} ${verbs[f.first.of]}.`),
@@ -164,7 +164,7 @@ function heatAdvice(f: StressFacts, power: string): string {
 
 function voltageAdvice(f: StressFacts, power: string): string {
   if (f.added && f.added.volts < 0.7 * f.added.now)
-    return `Add ${metres(f.added.metres)} of line behind it: that brings its voltage from ${volts(f.added.now)} to ${volts(f.added.volts)} peak on this band; other bands change too. Else send with ${power} at most.`;
+    return `Add ${metres(f.added.metres)} of line behind it: that brings its voltage from ${volts(f.added.now)} to ${volts(f.added.volts)} peak on this band, while its current rises; other bands change too. Else send with ${power} at most.`;
   return `Send with ${power} at most, or put there what stands more than ${volts(Math.SQRT2 * f.peak)} peak; a better match at the antenna's end lowers the voltage with the root of the SWR.`;
 }
 

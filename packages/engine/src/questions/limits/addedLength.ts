@@ -27,7 +27,8 @@ export function addedLength({ worked: { point } }: Study): AddedLength | null {
     const state = stateAt(constants, end, line.length + more);
     return Math.SQRT2 * magnitude(state.voltage) * Math.sqrt(power / netPower(state));
   });
-  const least = peaks.indexOf(Math.min(...peaks));
+  const halved = peaks.findIndex((peak) => peak < peaks[0]! / 2);
+  const least = halved >= 0 ? halved : peaks.indexOf(Math.min(...peaks));
   return {
     table: {
       name: "voltageByAddedLine",

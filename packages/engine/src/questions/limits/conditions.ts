@@ -22,6 +22,8 @@ export interface Asked {
   /** Mean over peak envelope power while sending. */
   readonly duty: Span;
   readonly sending: Sending;
+  /** m of air in the tuner; null: its voltage limit counts. */
+  readonly gap: number | null;
 }
 
 /** By turns; once, from cold, for so many seconds; or without end. */
@@ -41,6 +43,7 @@ export interface Conditions {
   /** K m/W. */
   readonly soilResistivity: number;
   readonly limits: "low" | "value" | "high";
+  readonly gap: number | null;
 }
 
 /** K where nobody says more: that of most published power curves. */
@@ -62,6 +65,7 @@ export function askedOf(station: Station, parameters: Parameters): Asked {
     modulation,
     duty: modulation ? modulations[modulation].mean : { low: duty.low, value: duty.value, high: duty.high },
     sending: sendingOf(station, parameters),
+    gap: typeof parameters.gap === "number" ? parameters.gap : null,
   };
 }
 
@@ -92,6 +96,7 @@ export function usualConditions(asked: Asked): Conditions {
     cooling: cooling.value,
     soilResistivity: resistivity.value,
     limits: "value",
+    gap: asked.gap,
   };
 }
 

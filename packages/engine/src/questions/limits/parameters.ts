@@ -42,4 +42,5 @@ export const limitParameters: readonly ParameterDefinition[] = [
     [1, 86_400],
     "the file's `on air`, else without end",
   ),
+  quantity("gap", "least gap between plates or contacts of the tuner", "length", [5e-5, 0.05], "its `voltage limit`"),
 ];

@@ -17,7 +17,9 @@ export function settleLimits(study: Study, unknown: Uncertainty | undefined, f: 
     return `Tape a thermometer to the jacket of ${hot.name} ${placeOn(hot.at, hot.length)} and send for ${minutes(3 * hot.timeConstant)}: with air of ${celsius(air)} this answer expects ${celsius(hot.jacket)} there.`;
   if (unknown.place === "transmitter.duty")
     return "Read the mean power with a meter that averages, or the current the set takes, while sending as usual.";
+  // What hardly warms, or is far from its limit, no thermometer tells.
+  if (f.verdict === "good" || (f.first.of === "glow" && f.first.name === "")) return null;
   if (f.first.of === "temperature" || f.first.of === "heat")
     return "Send as usual for half an hour, switch off, and read with a thermometer how warm it has become.";
-  return `Only a test of the part itself at more than ${volts(f.first.of === "glow" && f.first.name === "" ? 0 : f.first.limit)} would: its maker's figure for voltage is the next best.`;
+  return `Only a test of the part itself at ${volts(f.first.limit)} would: its maker's figure for voltage is the next best.`;
 }
