@@ -1,7 +1,8 @@
 /** Foams, and air held by spacers, from the solid they are made of. */
-import { type Complex, complex } from "../numerics/complex";
+import { complex } from "../numerics/complex";
 import type { CableDielectric } from "./cableDielectric";
 import type { Dielectric } from "./dielectric";
+import { diluted } from "./diluted";
 import { depolarisation, mixture } from "./mixture";
 
 /** Dry air at 20 degrees Celsius: W/(m K) and V/m of peak field (handbooks, from memory). */
@@ -52,23 +53,5 @@ export function airWithSpacers(solid: Dielectric, share: number, form: SpacerFor
     ...solid,
     ...diluted(solid, (own) => mixture(complex(1), own, share, factorOf[form])),
     name: `air with ${solid.name} ${form}`,
-  };
-}
-
-/** Permittivity and every loss of a solid seen through a mixing rule; losses are small, so that their share is the rule's slope. */
-function diluted(
-  solid: Dielectric,
-  rule: (own: Complex) => Complex,
-): Pick<Dielectric, "permittivity" | "lossTangent" | "lossPoints" | "relaxations" | "conductivity"> {
-  const { permittivity, lossTangent, lossPoints, relaxations, conductivity } = solid;
-  const mixed = rule(complex(permittivity, -1e-6));
-  const slope = -mixed.im / 1e-6;
-  const factor = (slope * permittivity) / mixed.re;
-  return {
-    permittivity: mixed.re,
-    lossTangent: lossTangent * factor,
-    ...(lossPoints && { lossPoints: lossPoints.map((p) => ({ ...p, lossTangent: p.lossTangent * factor })) }),
-    ...(relaxations && { relaxations: relaxations.map((r) => ({ ...r, strength: r.strength * slope })) }),
-    ...(conductivity !== undefined && { conductivity: conductivity * slope }),
   };
 }
