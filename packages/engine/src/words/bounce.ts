@@ -1,6 +1,6 @@
 /** Sentences of `bounce`. English. */
 import type { Phrase } from "../answer/answer";
-import { ohms, plainNumber, significantNumber, wholeWatts, withPrefix } from "../quantity/format";
+import { metres, ohms, plainNumber, significantNumber, wholeWatts, withPrefix } from "../quantity/format";
 import { shareOut } from "../quantity/shareOut";
 import { linked, said, theName } from "./phrases";
 
@@ -40,7 +40,13 @@ export interface BounceFacts {
   readonly matchedHeat: number;
   readonly sources: readonly { readonly name: string; readonly echoes: number | null }[];
   /** Step and pulse: first echo as signed percent of the first wave, and ohm at the start before it and at the end of the film. */
-  readonly home: { readonly share: number; readonly before: number | null; readonly after: number | null } | null;
+  readonly home: {
+    readonly share: number;
+    readonly before: number | null;
+    readonly after: number | null;
+    /** Seconds of the film. */
+    readonly filmed: number;
+  } | null;
   readonly shows: "waves" | "sizes";
   readonly cut: boolean;
   readonly quality: number | null;
@@ -94,20 +100,22 @@ export function bounceHeadline(f: BounceFacts): Phrase[] {
 }
 
 /** Ohm at the start at last, in a few words. */
-const atLastSays = (f: BounceFacts): string => {
-  const after = f.home?.after ?? null;
-  if (after === null || Math.abs(after) > 1e4) return "almost nothing flows";
-  return `${significantNumber(Math.abs(after), 2)} Ω`;
-};
+function atLastSays({ home }: BounceFacts): string {
+  const after = home?.after ?? null;
+  return after === null || Math.abs(after) > noCurrent ? "no current" : `${significantNumber(Math.abs(after), 2)} Ω`;
+}
+
+/** Ohm from which on next to nothing flows. */
+const noCurrent = 1e4;
 
 const stepHeadline = (f: BounceFacts): Phrase[] => [
-  said("For "),
-  linked(nanoseconds(2 * f.delay), "firstEchoHome"),
-  said(" the line shows "),
+  said("It shows "),
   linked(`${plainNumber(f.home?.before ?? f.surgeImpedance, 0)} Ω`, "seenBeforeEcho"),
-  said(", in the end "),
+  said(" for "),
+  linked(nanoseconds(2 * f.delay), "firstEchoHome"),
+  said(", "),
   linked(atLastSays(f), "seenAtLast"),
-  said("."),
+  said(` after ${nanoseconds(f.home?.filmed ?? 0)}.`),
 ];
 
 /** Below this share of the first wave an echo is not told. */
@@ -174,7 +182,10 @@ function testVerdict(f: BounceFacts): Phrase[] {
 }
 
 export function bounceNext(f: BounceFacts): string {
-  if (f.signal !== "carrier") {
+  if (f.signal === "pulse") {
+    return `To find where an echo comes from, count ${metres((5e-9 * f.length) / f.delay)} of this line for every 10 ns until it is home.`;
+  }
+  if (f.signal === "step") {
     return "A tester at direct current shows what comes after the last echo: the wire and whatever stands at its end.";
   }
   if (f.loadKind === "open" || f.loadKind === "shorted")

@@ -30,7 +30,9 @@ export function bounceIdea(f: BounceFacts): { idea: string; refutation: string }
 function sourcesSay({ sources }: BounceFacts): string {
   const counts = [...new Set(sources.map(({ echoes }) => echoes))];
   const told = counts.map((count) => {
-    const names = sources.filter(({ echoes }) => echoes === count).map(({ name }) => name);
+    const names = sources
+      .filter(({ echoes }) => echoes === count)
+      .map(({ name }) => (name === "asked" ? "as asked" : name));
     return `${count ?? "over 200"} with a source that is ${names.join(" or ")}`;
   });
   return `Echoes until then: ${told.join(", ")}`;

@@ -111,7 +111,7 @@ function stillPicture(answer: Answer, film: BounceFilm, options: ChartOptions): 
   const s = options.scale ?? 1;
   const frames: PanelFrame[] = [];
   const curves: (readonly Curve[])[] = [];
-  const panels = framePanels(answer, film.times.length - 1, true).map((panel) => {
+  const panels = framePanels(answer, film.times.length - 1).map((panel) => {
     curves.push(panel.curves);
     return {
       ...panel,
@@ -138,12 +138,7 @@ function stillPicture(answer: Answer, film: BounceFilm, options: ChartOptions): 
     width: options.width,
     height: drawn.height + 80 * s,
     scale: s,
-    marks: [
-      ...drawn.marks,
-      ...keyMarks(frames[0]!, curves[0]!, s),
-      ...marks,
-      ...headlineMarks(answer, options, bar.y + 60 * s),
-    ],
+    marks: [...drawn.marks, ...marks, ...headlineMarks(answer, options, bar.y + 60 * s)],
     description: `Film of the waves on the line, from switching on to ${momentSays(film, film.times.length - 1)}.`,
     table: { caption: "", columns: [], rows: [] },
   };
@@ -156,30 +151,6 @@ function headlineMarks({ headline }: Answer, { width, scale: s = 1 }: ChartOptio
   return [
     { kind: "text", x: 42 * s, y, text: headline, role: "ink", size, weight: 600, anchor: "start", face: "words" },
   ];
-}
-
-/** What each stroke stands for, above the first panel: on a moving curve no name would stay. */
-function keyMarks(frame: PanelFrame, curves: readonly Curve[], s: number): Mark[] {
-  const y = frame.top - 11 * s;
-  let { right } = frame;
-  return [...curves].reverse().flatMap(({ labels, role, labelRole, dashed }): Mark[] => {
-    const text = labels.at(-1) ?? "";
-    const x = right;
-    const left = x - textWidth(text, 13 * s, 600) - 30 * s;
-    right = left - 16 * s;
-    const dash = dashed ? { dash: `${6 * s} ${4 * s}` } : {};
-    return [
-      { kind: "text", x, y, text, role: labelRole, size: 13 * s, weight: 600, anchor: "end", face: "numbers" },
-      {
-        kind: "line",
-        x1: left,
-        y1: y - 4.5 * s,
-        x2: left + 24 * s,
-        y2: y - 4.5 * s,
-        stroke: { role, width: 2.2 * s, ...dash },
-      },
-    ];
-  });
 }
 
 /** Ticks for every way along the line, and the part in which all stays as it is. */

@@ -53,11 +53,11 @@ function echoHome(study: BounceStudy): BounceFacts["home"] {
   const [echoes] = bounceTables(study, []);
   const share = echoes!.columns.share!.values[1] ?? 0;
   const { film, plan } = study;
-  const before = Math.round(1.5 * plan.sections);
+  const before = Math.round(0.5 * plan.sections);
   const last = plan.steps - 1;
   const ratio = (n: number): number | null => {
     const current = film.inputCurrent[n]!;
     return Math.abs(current) > 1e-9 * Math.abs(film.inputVoltage[n]!) ? film.inputVoltage[n]! / current : null;
   };
-  return { share, before: ratio(before), after: ratio(last) };
+  return { share, before: ratio(before), after: ratio(last), filmed: last * study.stepped.timeStep };
 }

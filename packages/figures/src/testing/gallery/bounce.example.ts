@@ -23,4 +23,5 @@ export const examples: readonly FigureExample[] = [
   { builder: "startChart", name: "bounce-start", draw: () => startChart(exampleBounceStep(), { width: 520 }) },
   { builder: "bounceEnergy", name: "bounce-energy", draw: () => bounceEnergy(exampleBounce(), { width: 520 }) },
   { builder: "bounceFrame", name: "bounce-frame", draw: () => bounceFrame(exampleBounce(), 27, { width: 520 }) },
+  { builder: "bounceFrame", name: "bounce-frame-phone", draw: () => bounceFrame(exampleBounce(), 27, { width: 320 }) },
 ];
