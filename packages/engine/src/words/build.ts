@@ -35,6 +35,13 @@ export interface BuildFacts {
   readonly temperature: { readonly asked: number; readonly most: number | null };
   /** Lines of the catalogue that measure alike, nearest first. */
   readonly similar: readonly string[];
+  /** From two sweeps of the file, Hz, ohm, dB/m; null without. */
+  readonly swept: {
+    readonly frequency: number;
+    readonly z0: { readonly re: number; readonly im: number };
+    readonly attenuation: number;
+    readonly velocityFactor: number;
+  } | null;
 }
 
 export interface SheetWords {
@@ -110,6 +117,7 @@ export function buildVerdict(f: BuildFacts): Phrase[] {
     linked(fixedNumber(f.velocityFactor.value, 3), "velocityFactor"),
     said(" of the speed of light."),
     ...measuredPhrases(f),
+    ...sweptPhrases(f),
     said(` ${buildNext(f)}`),
   ];
 }
@@ -120,6 +128,19 @@ function byBuild({ build }: BuildFacts): Phrase[] {
     said(" by its sheet and "),
     linked(significantNumber(build.attenuation, 2), "attenuationByBuild"),
     said(" dB by its build"),
+  ];
+}
+
+function sweptPhrases({ swept }: BuildFacts): Phrase[] {
+  if (swept === null) return [];
+  return [
+    said(` Your two sweeps say, at ${hertz(swept.frequency)}, `),
+    linked(ohms(swept.z0), "measuredImpedance"),
+    said(", "),
+    linked(per100(100 * swept.attenuation), "measuredAttenuation"),
+    said(" and "),
+    linked(fixedNumber(swept.velocityFactor, 3), "velocityFactorOfSweeps"),
+    said(" of the speed of light."),
   ];
 }
 
@@ -153,6 +174,7 @@ export function buildNext(f: BuildFacts): string {
       : `${measure}, and sheet and build part below.`;
   }
   if (f.measured) return "Cut by your own dip: it holds for this reel, and a printed value for the make.";
+  if (f.swept) return "Go by your sweeps where they differ: they hold for this piece of line.";
   const { value, low, high } = f.velocityFactor;
   if (f.build !== null && f.build.pairsEnd !== null && f.build.kind !== "shielded pair") {
     return "Keep it dry and two or three of its widths away from metal: either changes these constants more than anything told here.";

@@ -5,7 +5,10 @@ import { geometryOf, pairsEnd } from "./geometry";
 import { type BuildResult, decibelsPerMetre, optionsOf } from "./study";
 import type { LineBounds } from "./values";
 
-export function buildFacts(result: BuildResult, { nominal, low, high }: LineBounds): Omit<BuildFacts, "similar"> {
+export function buildFacts(
+  result: BuildResult,
+  { nominal, low, high }: LineBounds,
+): Omit<BuildFacts, "similar" | "swept"> {
   const { input, main, build, direct, cutOff } = result;
   const split = (build ?? main).parts;
   const whole = split.conductors + split.dielectric;

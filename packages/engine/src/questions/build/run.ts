@@ -14,6 +14,7 @@ import { buildFacts } from "./facts";
 import { buildParameters, type ChosenLine, chosenLine } from "./parameters";
 import { type SimilarLine, similarLines, similarTable } from "./similar";
 import { type BuildInput, type BuildResult, buildResult, cutOffOf } from "./study";
+import { type SweptLine, sweptLine, sweptStep, sweptValues } from "./sweeps";
 import { buildTables } from "./tables";
 import { buildValues, lineBounds } from "./values";
 import { buildWorking } from "./working";
@@ -58,16 +59,25 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
   const beyond = beyondItsMode(input);
   if (beyond) return refusal(build, station, beyond.refused, beyond.mend);
   yield { done: 0, of: 1, what: "frequencies" };
+  const result = buildResult(input);
   const similar = similarLines(input.chosen.entry, context.lines ?? [], input.frequency);
-  return answerOf(station, parameters, { ...buildResult(input), similar }, context);
+  const swept = sweptLine(station, input.chosen, result.main.model, input.frequency, input.length);
+  return answerOf(station, parameters, { ...result, similar, swept }, context);
 }
 
-type Found = BuildResult & { readonly similar: readonly SimilarLine[] };
+interface Found extends BuildResult {
+  readonly similar: readonly SimilarLine[];
+  readonly swept: SweptLine | null;
+}
 
 function answerOf(station: Station, parameters: Parameters, result: Found, context: Context): Answer {
   const { input } = result;
   const bounds = lineBounds(result);
-  const facts = { ...buildFacts(result, bounds), similar: result.similar.map((line) => line.designation) };
+  const facts = {
+    ...buildFacts(result, bounds),
+    similar: result.similar.map((line) => line.designation),
+    swept: result.swept,
+  };
   const headline = words.buildHeadline(facts);
   return {
     schema: "feedpath-answer-1",
@@ -90,8 +100,12 @@ function answerOf(station: Station, parameters: Parameters, result: Found, conte
     verdictPhrases: words.buildVerdict(facts),
     reasons: [],
     next: words.buildNext(facts),
-    wouldSettle: words.buildSettles,
-    values: { ...buildValues(result, bounds), impedanceByRule: ruleValue(facts) },
+    wouldSettle: result.swept ? null : words.buildSettles,
+    values: {
+      ...buildValues(result, bounds),
+      impedanceByRule: ruleValue(facts),
+      ...(result.swept && sweptValues(result.swept)),
+    },
     joints: [],
     parts: [],
     tables: [...buildTables(result), ...(result.similar.length > 0 ? [similarTable(result.similar)] : [])],
@@ -103,7 +117,7 @@ function answerOf(station: Station, parameters: Parameters, result: Found, conte
     readings: [],
     cautions: cautionsOf(result, facts),
     notCovered: words.buildNotCovered(facts),
-    working: buildWorking(result),
+    working: [...(result.swept ? [sweptStep(result.swept)] : []), ...buildWorking(result)],
     figures: [],
     drawing: null,
     provenance: provenanceOf(context, null, methodsOf(result)),
