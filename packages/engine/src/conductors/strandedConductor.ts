@@ -86,4 +86,4 @@ function ringOf(outer: number, circle: number): StrandRing {
 }
 
 /** Length of a strand that winds at `radius` m over that of the conductor, one turn in `turn` m. */
-export const wayFactor = (radius: number, turn: number): number => Math.hypot(1, (2 * Math.PI * radius) / turn);
+const wayFactor = (radius: number, turn: number): number => Math.hypot(1, (2 * Math.PI * radius) / turn);

@@ -1,6 +1,7 @@
 /** Outer conductors and shields as written to what the engine computes with. */
 import {
   type Braid,
+  braidAngle,
   exactly,
   type Metal,
   type OuterConductor,
@@ -126,7 +127,7 @@ function braidOf(build: Build, written: FileBraid, innerDiameter: number, path: 
     build.report([...path, "carriers"], "value", fault(message, "an even count"));
   }
   const meanDiameter = innerDiameter + 2 * (wire?.value ?? 0);
-  const wound = lay ? Math.atan((Math.PI * meanDiameter) / lay.value) : null;
+  const wound = lay ? braidAngle(innerDiameter / 2, wire?.value ?? 0, lay.value) : null;
   const braid: Braid = {
     coverage: coverage?.value ?? null,
     carriers,
