@@ -48,7 +48,7 @@ export interface PartResult {
   readonly loss: number;
   /** W, peak envelope. */
   readonly heat: number;
-  /** Not computed yet for any part: null. */
+  /** dB by which the power may rise until the part's first limit, negative beyond it; null where none is known or asked (`limits`). */
   readonly margin: number | null;
   /** Metres, for lines; 0 otherwise. */
   readonly length: number;

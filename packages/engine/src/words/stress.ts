@@ -1,6 +1,6 @@
 /** The sentences of `limits`: what fails first, at what power, and what to do. English. */
 import type { Phrase, Verdict } from "../answer/answer";
-import { metres, plainNumber, significantNumber, wholeWatts, withPrefix } from "../quantity/format";
+import { metres, plainNumber, significantNumber, withPrefix } from "../quantity/format";
 import { capital, linked, said } from "./phrases";
 
 export interface FirstFacts {
@@ -90,7 +90,7 @@ export function stressHeadline(f: StressFacts): Phrase[] {
   const at = linked(roughWatts(f.failing), "powerAtFirstLimit");
   if (f.failing < f.power)
     return [
-      linked(wholeWatts(f.power), "powerFromTransmitter"),
+      linked(withPrefix(f.power, "W", 3), "powerFromTransmitter"),
       said(" is too much: above "),
       at,
       said(` ${nameOf(f.first)} ${verbs[f.first.of]}.`),
@@ -129,6 +129,7 @@ export function stressVerdict(f: StressFacts): Phrase[] {
 /** "230 V peak", "52 °C", "0.3 W". */
 export function amount(value: number, unit: string): string {
   if (unit === "°C") return celsius(value);
+  if (unit === "V peak") return `${volts(value)} peak`;
   const figures = value >= 100 ? plainNumber(value, 0) : significantNumber(value, 2);
   return `${figures} ${unit}`;
 }
