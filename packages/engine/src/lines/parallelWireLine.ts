@@ -1,10 +1,9 @@
 /** Two equal parallel round wires, far from everything else, driven in opposition. */
 import { relativePermittivity } from "../dielectrics/complexPermittivity";
-import { add, type Complex, divide, multiply, scale, zero } from "../numerics/complex";
-import { sleevedPairCapacitance } from "./crossSection/sleevedPair";
-import { webbedCapacitance } from "./crossSection/webbedCapacitance";
+import { add, type Complex, scale } from "../numerics/complex";
 import { crowdedWireImpedance, fieldRadius } from "./crowdedWire";
 import type { LineImmittance } from "./immittance";
+import { insulatedCapacitance } from "./insulatedPair";
 import type { ParallelWireLine } from "./lineModel";
 import { reactanceOf, shuntOf } from "./pairShunt";
 
@@ -50,29 +49,9 @@ export function parallelWireImmittance(line: ParallelWireLine, omega: number): L
 }
 
 /** Capacitance over eps0, complex with the dielectrics' loss, at `omega` rad/s. */
-export function pairCapacitance(line: ParallelWireLine, omega: number): Complex {
+function pairCapacitance(line: ParallelWireLine, omega: number): Complex {
   const around = relativePermittivity(line.dielectric, omega);
   const { insulation } = line;
   if (insulation === undefined) return scale(around, Math.PI / Math.acosh(spacingRatio(line)));
-  const ratio = divide(relativePermittivity(insulation.dielectric, omega), around);
-  const { outerRadius } = insulation;
-  const sleeved = { radius: fieldRadius(line.wire), outerRadius, spacing: line.spacing.value };
-  if (insulation.form === "sleeves") return multiply(around, sleevedPairCapacitance(sleeved, ratio));
-  const { filled } = insulation;
-  if (!(filled >= 0 && filled <= 1)) {
-    throw new RangeError(`pair with a web: ${filled} of its length filled; expected a share of 0 to 1`);
-  }
-  const empty = filled < 1 ? scale(sleevedPairCapacitance(sleeved, ratio), 1 - filled) : zero;
-  const full = filled > 0 ? scale(webOf(line, insulation.thickness)(ratio), filled) : zero;
-  return multiply(around, add(empty, full));
-}
-
-/** A line never changes, and its web is solved once. */
-const webs = new WeakMap<ParallelWireLine, (ratio: Complex) => Complex>();
-
-function webOf(line: ParallelWireLine, thickness: number): (ratio: Complex) => Complex {
-  const [radius, outerRadius] = [fieldRadius(line.wire), line.insulation?.outerRadius ?? 0];
-  const known = webs.get(line) ?? webbedCapacitance({ radius, outerRadius, spacing: line.spacing.value, thickness });
-  webs.set(line, known);
-  return known;
+  return insulatedCapacitance(line, insulation, relativePermittivity(insulation.dielectric, omega), around);
 }

@@ -95,6 +95,15 @@ describe("webbedField", () => {
     }
   });
 
+  it("has the surface field that a sleeve grown a little asks for", () => {
+    const k = 2.26;
+    const { alongSurface, acrossSurface } = webbedField(noWeb, complex(k));
+    const at = (outerRadius: number) => sleevedPairCapacitance({ ...noWeb, outerRadius }, complex(k)).re;
+    const grown = (at(1.001e-3) - at(0.999e-3)) / 2e-6;
+    // Energy for 2 V: (k - 1) of the field along the surface, (1 - 1/k) of that across it.
+    expect((alongSurface * (k - 1) + acrossSurface * (1 - 1 / k)) / 4 / grown).toBeCloseTo(1, 2);
+  });
+
   it("refuses a web thicker than its sleeves", () => {
     expect(() => webbedField({ ...noWeb, thickness: 3e-3 }, complex(2))).toThrow(/no thicker/);
   });
