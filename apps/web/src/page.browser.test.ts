@@ -342,6 +342,32 @@ describe("the built page", () => {
     await broken.close();
   });
 
+  it("lists feed lines, draws those chosen, and tells where their values come from", async () => {
+    await page.setViewportSize({ width: 1440, height: 900 });
+    await page.getByRole("button", { name: "Feed lines", exact: true }).click();
+    const lines = page.getByRole("dialog", { name: "Feed lines" });
+    const draw = lines.getByRole("checkbox", { name: "Draw RG-58C/U" });
+    await draw.waitFor();
+    expect(await lines.getByRole("checkbox").count()).toBeGreaterThan(35);
+    await draw.check();
+    await lines.locator(".loss-picture h3", { hasText: "RG-58C/U" }).waitFor();
+    await lines.getByRole("button", { name: "RG-58C/U", exact: true }).click();
+    await lines.getByText("MIL-DTL-17 sheet M17/28").first().waitFor();
+    await lines.getByRole("textbox", { name: "frequency" }).fill("7 metres");
+    await lines.locator(".value-problem").waitFor();
+    await lines.getByRole("textbox", { name: "frequency" }).fill("145 MHz");
+    await lines.locator(".loss-picture h3", { hasText: "145" }).waitFor();
+    await lines.getByRole("textbox", { name: "find" }).fill("corrugated air");
+    await lines.getByText(/^3 of \d+ lines$/).waitFor();
+    expect(await violations(page)).toEqual([]);
+    const downloading = page.waitForEvent("download");
+    await lines.getByRole("button", { name: /^Save .* as a page$/ }).click();
+    const saved = readFileSync(await (await downloading).path(), "utf8");
+    expect(saved).toContain("RG-58C/U");
+    await page.keyboard.press("Escape");
+    await lines.waitFor({ state: "detached" });
+  });
+
   it("writes out in its head what would turn the reading direction of a station's name", async () => {
     const other = await (await built.browser.newContext({ viewport: { width: 1440, height: 900 } })).newPage();
     await other.goto(built.address);

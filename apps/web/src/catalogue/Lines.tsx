@@ -26,7 +26,9 @@ export function Lines() {
   }, [bench, asked, history.now]);
 
   if (!listing) return <p role="status">The lines are being worked out.</p>;
-  const { comparison, study, chosen, problems } = listing;
+  const { comparison, study, problems } = listing;
+  // What is chosen shows at once; its picture follows.
+  const chosen = asked.chosen ?? listing.chosen;
   const found = matching(comparison.rows, sought);
   const choose = (name: string, on: boolean) => {
     const others = chosen.filter((one) => one !== name);

@@ -28,14 +28,14 @@ export function LinesAskedWith(props: LinesAskedWithProps) {
         title="frequency"
         value={asked.at}
         says={problemOf("at")}
-        otherwise={`empty: the station's, ${sayFrequency(at)}`}
+        otherwise={asked.at.trim() === "" ? `empty: the station's, ${sayFrequency(at)}` : "as typed"}
         onValue={(text) => onAsked({ ...asked, at: text })}
       />
       <TextField
         title="length of the run"
         value={asked.length}
         says={problemOf("length")}
-        otherwise={`empty: the station's longest, ${run}`}
+        otherwise={asked.length.trim() === "" ? `empty: the station's longest, ${run}` : "as typed"}
         onValue={(text) => onAsked({ ...asked, length: text })}
       />
       <TextField

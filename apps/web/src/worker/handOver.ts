@@ -1,8 +1,10 @@
-/** What is made from an answer after it is there: the depth of the page, the sheet. Loaded when first needed. */
+/** What is made from an answer after it is there: the depth of the page, the sheet; and the feed lines. Loaded when first needed. */
 import type { Answer } from "@feedpath/engine";
 import { figuresOf } from "@feedpath/figures";
 import { answerSheet, type Block, documentOf, type Step, sheetFigureSizes, typesetFormula } from "@feedpath/report";
 import type { Depth } from "./messages";
+
+export { answerLines } from "./lines";
 
 /** Blocks below the picture, and their formulas typeset. The figures and the file stay with the page. */
 export function makeDepth(answer: Answer): Depth {

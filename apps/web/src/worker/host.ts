@@ -25,12 +25,6 @@ const loadHandOver = () =>
     throw new NotLoaded(String(why));
   });
 
-/** Looked at by those who ask for lines only. */
-const loadLines = () =>
-  import("./lines").catch((why: unknown) => {
-    throw new NotLoaded(String(why));
-  });
-
 /** Number of the run that goes on; another number in it ends the one before. */
 let current = 0;
 
@@ -135,7 +129,7 @@ self.onmessage = async ({ data }: MessageEvent<ToWorker>) => {
       const { makeSheet } = await loadHandOver();
       say({ kind: "sheet", run: data.run, html: makeSheet(data.answer, data.text) });
     } else {
-      const { answerLines } = await loadLines();
+      const { answerLines } = await loadHandOver();
       say(answerLines(data));
     }
   } catch (defect) {

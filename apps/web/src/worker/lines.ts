@@ -1,4 +1,4 @@
-/** Feed lines listed and compared, beside the questions. Loaded when first asked for. */
+/** Feed lines listed and compared, beside the questions. Loaded with what is made after an answer. */
 import type { Station } from "@feedpath/engine";
 import { type Figure, lineLosses } from "@feedpath/figures";
 import {
