@@ -12,6 +12,8 @@ export interface BuildFacts {
   readonly powerThrough: number;
   /** dB/100 m. */
   readonly attenuation: number;
+  /** dB/100 m over a new line, as the file says. */
+  readonly excess: number;
   /** Of the attenuation, 0 to 1, in the conductors: of the route that splits it. */
   readonly conductorShare: number;
   readonly splitByBuild: boolean;
@@ -48,6 +50,8 @@ export interface SheetWords {
   /** Hz. */
   readonly from: number;
   readonly to: number;
+  /** The file's own, not of the catalogue. */
+  readonly own: boolean;
   /** Relative. */
   readonly worstDeviation: number;
   readonly findings: readonly { readonly says: string; readonly suggestion: string | null }[];
@@ -110,8 +114,11 @@ export function buildVerdict(f: BuildFacts): Phrase[] {
   return [
     said(`At ${hertz(f.frequency)}, matched, ${wordCount(f.designation) > 3 ? f.designation : "it"} takes `),
     linked(per100(f.attenuation), "attenuation"),
+    ...(f.excess > 0 ? [said(" when new")] : []),
     ...byBuild(f),
-    said(`, ${by}${share} in the metal. Its impedance there is `),
+    said(`, ${by}${share} in the metal`),
+    ...overNew(f),
+    said(". Its impedance there is "),
     linked(ohms(f.z0), "characteristicImpedance"),
     said("; its waves run at "),
     linked(fixedNumber(f.velocityFactor.value, 3), "velocityFactor"),
@@ -119,6 +126,15 @@ export function buildVerdict(f: BuildFacts): Phrase[] {
     ...measuredPhrases(f),
     ...sweptPhrases(f),
     said(` ${buildNext(f)}`),
+  ];
+}
+
+function overNew({ excess }: BuildFacts): Phrase[] {
+  if (excess <= 0) return [];
+  return [
+    said(" when new and "),
+    linked(`${significantNumber(excess, 2)} dB`, "attenuationOverNew"),
+    said(" more now; when new"),
   ];
 }
 
@@ -201,7 +217,9 @@ export const buildNotCovered = (f: BuildFacts): string[] => [
     : [
         `Frequencies from ${hertz(f.cutOff.frequency)} on, where a second mode (TE11) can travel: the table ends there.`,
       ]),
-  ...(f.sheet ? ["Cable sold under this name that does not meet the sheet: measure what you have."] : []),
+  ...(f.sheet && !f.sheet.own
+    ? ["Cable sold under this name that does not meet the sheet: measure what you have."]
+    : []),
   ...(f.build !== null && f.build.pairsEnd !== null
     ? ["Metal, rain and dirt near the wires of a pair, and what it sends where it bends or stands unequally."]
     : ["Connectors, bends, crushed places and water inside."]),

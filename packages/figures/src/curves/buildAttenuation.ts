@@ -70,11 +70,11 @@ function titleOf(answer: Answer): string {
   const conductors = optionalNumber(answer, "attenuationInConductors");
   const at = frequencyText(answer.frequency / 1e6);
   const sum = (conductors ?? 0) + (dielectric ?? 0);
-  const share =
-    conductors === null || sum <= 0
-      ? ""
-      : `, ${withUnit(plainText((100 * conductors) / sum, 0), "%")} of it in the metal`;
-  return `${designationOf(answer)} takes ${withUnit(significantText(all ?? 0, 2), "dB")} per 100 m at ${at}${share}`;
+  const part = conductors === null || sum <= 0 ? null : conductors / sum;
+  const most = part !== null && part >= 0.995 ? "all" : withUnit(plainText(100 * (part ?? 0), 0), "%");
+  const name = designationOf(answer);
+  const takes = `${name.charAt(0).toUpperCase()}${name.slice(1)} takes ${withUnit(significantText(all ?? 0, 2), "dB")} per 100 m at ${at}`;
+  return part === null ? takes : `${takes}, ${most} of it in the metal`;
 }
 
 /** Figure of the answer to `build`. */

@@ -20,6 +20,7 @@ export function buildFacts(
     power: input.power,
     powerThrough: nominal.powerThrough,
     attenuation: nominal.attenuation,
+    excess: 100 * input.excess,
     conductorShare: whole > 0 ? split.conductors / whole : 0,
     splitByBuild: build !== null && build.model !== main.model,
     z0: main.constants.z0,
@@ -50,7 +51,7 @@ function measuredWords(
   return { ...ends, value: found, expected: { value: expected, low: at(low), high: at(high) } };
 }
 
-function sheetWords({ sheet }: BuildResult): SheetWords | null {
+function sheetWords({ sheet, input }: BuildResult): SheetWords | null {
   if (sheet === null) return null;
   const top = sheet.points.at(-1)!;
   return {
@@ -58,6 +59,7 @@ function sheetWords({ sheet }: BuildResult): SheetWords | null {
     to: sheet.fit.to,
     worstDeviation: sheet.fit.worstDeviation,
     findings: sheet.findings,
+    own: input.chosen.entry.sources.every(({ source }) => source === "the station file"),
     top: { frequency: top.frequency, attenuation: 100 * top.listed },
   };
 }
@@ -69,7 +71,7 @@ function buildWords({ main, build, input }: BuildResult): BuildWords | null {
   return {
     kind: model.kind,
     attenuation: 100 * decibelsPerMetre(constants.gamma.re),
-    powerThrough: input.power * 10 ** (-(decibelsPerMetre(constants.gamma.re) * input.length) / 10),
+    powerThrough: input.power * 10 ** (-((decibelsPerMetre(constants.gamma.re) + input.excess) * input.length) / 10),
     againstSheet: model === main.model ? null : constants.gamma.re / main.constants.gamma.re - 1,
     impedance: constants.z0.re,
     ratio,

@@ -92,7 +92,7 @@ export function chosenLine(
 /** Names there are: all of the file, and of the catalogue those that share a word or number with what was asked. */
 function mendOf(station: Station, context: Context, asked: string): string {
   const own = [...linesOfPath(station.path).map((p) => p.name), ...(station.lines ?? []).map((e) => e.designation)];
-  const tokens = asked.toLowerCase().match(/[a-z]{2,}|\d+/g) ?? [];
+  const tokens = asked.toLowerCase().match(/[a-z]{2,}|\d{2,}/g) ?? [];
   const catalogue = (context.lines ?? []).map((e) => e.designation);
   const near = catalogue.filter((name) => tokens.some((token) => name.toLowerCase().includes(token)));
   const names = [...new Set([...own, ...(near.length > 0 ? near : catalogue).slice(0, 8)])];

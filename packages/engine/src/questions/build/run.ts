@@ -36,6 +36,7 @@ function inputOf(station: Station, parameters: Parameters, context: Context): Bu
     temperature: given("temperature") ?? warm ?? statedTemperature,
     length: given("length") ?? part?.length.value ?? usualLength,
     power: station.transmitter.power.value,
+    excess: part?.kind === "line" ? part.excessLoss.value : 0,
     dip: given("dip"),
   };
 }

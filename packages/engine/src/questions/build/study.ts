@@ -25,6 +25,8 @@ export interface BuildInput {
   readonly temperature: number;
   readonly length: number;
   readonly power: number;
+  /** dB/m over that of a new line, as the file says; in the sums over the length only, since its frequency is not known. */
+  readonly excess: number;
   /** Hz, measured; null: nothing was. */
   readonly dip: number | null;
 }
@@ -72,10 +74,7 @@ export interface Breakdown {
 
 export const decibelsPerMetre = (nepers: number): number => nepers * decibelsPerNeper;
 
-export const optionsOf = ({ chosen, temperature }: BuildInput): LineOptions => ({
-  temperature,
-  excessDecibelsPerMetre: chosen.part?.kind === "line" ? chosen.part.excessLoss.value : 0,
-});
+export const optionsOf = ({ temperature }: BuildInput): LineOptions => ({ temperature });
 
 /** `model` in place of the entry's own: with an input moved. */
 export function routeOf(model: LineModel, input: BuildInput): Route {

@@ -29,7 +29,7 @@ const units = {
 export type LineNumbers = Readonly<Record<keyof typeof units, number>>;
 
 export function lineNumbers({ input }: BuildResult, { constants }: Route): LineNumbers {
-  const loss = decibelsPerMetre(constants.gamma.re) * input.length;
+  const loss = (decibelsPerMetre(constants.gamma.re) + input.excess) * input.length;
   const delay = constants.gamma.im / (2 * Math.PI * input.frequency);
   return {
     characteristicResistance: constants.z0.re,
@@ -102,7 +102,7 @@ function spanned({ nominal, low, high }: LineBounds, name: keyof typeof units, u
 
 const noBuild = "the build of this line is not known";
 
-function splitValues({ main, build }: BuildResult): Record<string, ScalarValue> {
+function splitValues({ main, build, input }: BuildResult): Record<string, ScalarValue> {
   const split = build ?? main;
   const share = (name: keyof AttenuationParts, reason = noBuild): ScalarValue => {
     const nepers = split.parts[name];
@@ -114,7 +114,7 @@ function splitValues({ main, build }: BuildResult): Record<string, ScalarValue> 
     attenuationInInner: share("inner"),
     attenuationInOuter: share("outer"),
     attenuationInDielectric: share("dielectric"),
-    ...(split.parts.excess > 0 ? { attenuationOverNew: share("excess") } : {}),
+    ...(input.excess > 0 ? { attenuationOverNew: { value: 100 * input.excess, unit: "dB/100 m" } } : {}),
     ...(apart && {
       attenuationByBuild: { value: per100m(build.constants.gamma.re), unit: "dB/100 m" },
       characteristicResistanceByBuild: { value: build.constants.z0.re, unit: "ohm" },

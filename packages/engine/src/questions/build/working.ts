@@ -52,13 +52,14 @@ function velocityStep({ main, input }: BuildResult): WorkingStep {
 
 function lossStep({ main, input }: BuildResult): WorkingStep {
   const alpha = decibelsPerMetre(main.constants.gamma.re);
-  const loss = alpha * input.length;
+  const loss = (alpha + input.excess) * input.length;
+  const over = input.excess > 0 ? ` + ${significantNumber(100 * input.excess, 3)} \\; (\\mathrm{over\\,new})` : "";
   return {
     text: `Its real part is the attenuation. ${significantNumber(input.length, 3)} m of the line, ended in its own impedance, let pass:`,
     formula: "P_2 = P_1 \\times 10^{-\\alpha \\ell / 10\\,\\mathrm{dB}}",
-    substituted: `\\alpha = ${significantNumber(100 * alpha, 4)} \\; \\mathrm{dB/100\\,m}, \\; \\alpha \\ell = ${significantNumber(loss, 3)} \\; \\mathrm{dB}: \\; P_2 = ${fixedNumber(input.power * 10 ** (-loss / 10), 2)} \\; \\mathrm{W}`,
+    substituted: `\\alpha = ${significantNumber(100 * alpha, 4)}${over} \\; \\mathrm{dB/100\\,m}, \\; \\alpha \\ell = ${significantNumber(loss, 3)} \\; \\mathrm{dB}: \\; P_2 = ${fixedNumber(input.power * 10 ** (-loss / 10), 2)} \\; \\mathrm{W}`,
     source: "telegrapher's equations; definition of the decibel",
-    explains: ["attenuation", "lossOfLength", "powerThrough"],
+    explains: ["attenuation", "attenuationOverNew", "lossOfLength", "powerThrough"],
   };
 }
 
