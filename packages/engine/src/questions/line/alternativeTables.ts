@@ -96,6 +96,7 @@ function spacingTable({ spacings }: Findings): Table[] {
         lossAtLoad: of("dB", (s) => s.loss),
         impedance: of("ohm", (s) => s.impedance),
         highestVoltage: of("V", (s) => s.highestVoltage),
+        radiated: of("%", (s) => 100 * s.radiated),
         swrOnLine: of("1", (s) => s.swrOnLine),
       },
     },

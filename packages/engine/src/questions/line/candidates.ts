@@ -1,7 +1,11 @@
 /** The lines that could lie where the present one lies: the file's own, then the catalogue's. */
 import type { Side } from "../../chain/resolve";
 import { lineConstants } from "../../lines/lineConstants";
+import { lineSide } from "../../lines/lineFacts";
 import type { LineEntry, LineModel } from "../../lines/lineModel";
+import { radiationLoss } from "../../lines/radiationLoss";
+import { greatestFrequency } from "../../lines/te11";
+import { withPrefix } from "../../quantity/format";
 import type { Station } from "../../station/station";
 import type { CannotWork } from "../common/worked";
 import type { Replaced } from "./replaced";
@@ -23,15 +27,12 @@ export interface Candidate {
 /** Relative deviation from the rated load up to which a line counts as of that impedance. */
 const sameImpedance = 0.1;
 
-export const sideOf = (model: LineModel): Side =>
-  model.kind === "coaxial" || (model.kind === "data sheet" && model.side === "coaxial") ? "coaxial" : "balanced";
-
 /** Ohm at `frequency` (Hz), or as the data sheet names it. */
 export const impedanceOf = (model: LineModel, frequency: number): number =>
   model.kind === "data sheet" ? model.impedance.value : lineConstants(model, frequency).z0.re;
 
 function standingOf(entry: LineEntry, impedance: number, side: Side, rated: number): Standing {
-  if (sideOf(entry.model) !== side) return "converted";
+  if (lineSide(entry.model) !== side) return "converted";
   if (side === "balanced") return "pair";
   return Math.abs(impedance - rated) <= sameImpedance * rated ? "rated" : "other";
 }
@@ -40,6 +41,25 @@ export interface CandidateList {
   readonly candidates: readonly Candidate[];
   /** Why lines of the list are left out, each with its name. */
   readonly leftOut: readonly string[];
+}
+
+/** Share of its power that an open pair may radiate and still be taken for a line: our rule. */
+const mostRadiated = 0.1;
+
+/** Why a line is no line at the highest frequency (Hz) it is wanted for, over `length` m; null where nothing speaks against it. */
+function unfit(
+  { model, build }: LineEntry,
+  at: { readonly frequency: number; readonly length: number },
+): string | null {
+  const models = build ? [model, build] : [model];
+  const cutOff = Math.min(...models.flatMap((one) => greatestFrequency(one) ?? []));
+  if (cutOff < at.frequency) return `above ${withPrefix(cutOff, "Hz", 3)} more than one wave can travel in it`;
+  const radiates = models.some(
+    (one) => one.kind === "parallel-wire" && radiationLoss(one, at.frequency, at.length).share > mostRadiated,
+  );
+  return radiates
+    ? `so wide a pair would radiate over a tenth of its power at ${withPrefix(at.frequency, "Hz", 3)}`
+    : null;
 }
 
 interface Asked {
@@ -59,9 +79,16 @@ export function candidatesOf(
   const all = entriesOf(station, catalogue, replaced.part.line);
   const chosen = names === null ? all : namedOf(all, names);
   if ("refused" in chosen) return chosen;
+  const highest = Math.max(...station.bands.map((band) => band.frequency.value));
   const candidates: Candidate[] = [];
   const leftOut: string[] = [];
   for (const entry of chosen) {
+    const why = unfit(entry, { frequency: highest, length: replaced.part.length.value });
+    if (why !== null)
+      leftOut.push(
+        `${entry.designation}: ${why}${entry === chosen[0] ? "; as the present line it is worked out all the same" : ""}`,
+      );
+    if (why !== null && entry !== chosen[0]) continue;
     try {
       const impedance = impedanceOf(entry.model, frequency);
       const standing = standingOf(entry, impedance, replaced.side, rated);

@@ -150,6 +150,60 @@ describe("line", () => {
     });
   });
 
+  it("leaves out a line in which more than one wave travels, and says why", () => {
+    const metal = { name: "copper", conductivity: 58e6, permeability: 1 };
+    const layers = [{ metal, outerRadius: 5 }];
+    const wide: LineEntry = {
+      ...entry("a tunnel", 50, 1e-6),
+      build: {
+        kind: "coaxial",
+        inner: { form: "solid", layers, holeRadius: 0, effectiveRadiusRatio: 1, resistanceFactor: 1 },
+        outer: { innerRadius: 12, wall: Number.POSITIVE_INFINITY, metal, resistanceFactor: 1 },
+        dielectric: { name: "air", permittivity: 1, lossTangent: 0 },
+      },
+    };
+    const answer = answered(plainStation({ lines: [wide] }));
+    expect(table(answer, "lines").labels).not.toContain("a tunnel");
+    expect(answer.notCovered.join(" ")).toContain("a tunnel: above");
+  });
+
+  const twoBands = [7.1e6, 14.2e6].map((f, i) => ({
+    name: ["40 m", "20 m"][i]!,
+    frequency: exactly(f),
+    sweep: { from: f, to: f + 1e5 },
+    set: {},
+  }));
+
+  it("judges the present line in the band where it brings least, and tells every line in every band", () => {
+    const answer = answered(plainStation({ bands: twoBands }));
+    const rows = table(answer, "lineBands");
+    expect(rows.labels).toHaveLength(2 * table(answer, "lines").labels!.length);
+    const own = rows.columns.wattsIntoAntenna!.values.filter((_, i) => rows.labels![i]!.startsWith("a line,"));
+    expect(value(answer, "wattsOfPresent")).toBe(Math.min(...own.map(Number)));
+  });
+
+  it("holds one line to a switch against a line for each antenna", () => {
+    const { path } = plainStation();
+    const end = {
+      kind: "switch" as const,
+      name: "relay",
+      positions: { one: pathOf([linePart("tail", 2)]), other: pathOf([linePart("other tail", 5)], "nowhere") },
+      idle: "open" as const,
+      now: "one",
+      loss: exactly(0.3),
+      isolation: null,
+    };
+    const answer = answered(plainStation({ path: { ...path, end } }));
+    const { labels, columns } = table(answer, "oneOrSeveral");
+    const [asItIs] = columns.wattsIntoAntenna!.values;
+    expect(asItIs).toBeCloseTo(value(answer, "powerIntoAntenna"), 9);
+    const each = labels!.findIndex((l) => l.startsWith("2 lines of"));
+    expect(columns.metresOfLine!.values[0]).toBeCloseTo(28 + 2 + 5, 9);
+    expect(columns.metresOfLine!.values[each]).toBeCloseTo(2 * 28 + 2 + 5, 9);
+    // Into a load near the rated one the switch's 0.3 dB is what a line each saves.
+    expect(10 * Math.log10(columns.wattsIntoAntenna!.values[each]! / asItIs!)).toBeCloseTo(0.3, 1);
+  });
+
   it("answers without any other line", () => {
     const alone = line.run(usual, {}, { program: "", catalogue: "", fileHash: "", kept });
     let step = alone.next();

@@ -1,5 +1,6 @@
 /** Which feed line suits? Every line that could lie there, in every band of the station, with the antenna kept. */
 import type { Answer, Refusal } from "../../answer/answer";
+import { lineSide } from "../../lines/lineFacts";
 import type { Station } from "../../station/station";
 import { lineHeadline, lineVerdict } from "../../words/line";
 import { lineAdvice } from "../../words/lineAdvice";
@@ -13,7 +14,7 @@ import { wouldSettle } from "../common/settle";
 import { type Worked, workStation } from "../common/worked";
 import { alternativesOf } from "./alternatives";
 import { ownAssumptions } from "./assumed";
-import { candidatesOf, sideOf } from "./candidates";
+import { candidatesOf } from "./candidates";
 import { type Findings, lineFacts } from "./findings";
 import { parameterDefinitions } from "./parameters";
 import { cheapLine, chosenLines } from "./proposal";
@@ -87,7 +88,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
 }
 
 const hasPairs = (ranked: Findings["ranked"]): boolean =>
-  ranked.some(({ candidate }) => sideOf(candidate.entry.model) === "balanced");
+  ranked.some(({ candidate }) => lineSide(candidate.entry.model) === "balanced");
 
 type Found = Findings & { readonly leftOut: readonly string[] };
 

@@ -1,6 +1,7 @@
 /** A pair of wires built closer or wider than it is: impedance, watts, and the voltage between its wires. */
 import { lineConstants } from "../../lines/lineConstants";
 import type { LineEntry } from "../../lines/lineModel";
+import { radiationLoss } from "../../lines/radiationLoss";
 import { exactly } from "../../quantity/quantity";
 import type { Band } from "../../station/station";
 import { greatestAlong } from "../../stress/standingWave";
@@ -14,6 +15,8 @@ export interface Spacing {
   readonly watts: number;
   readonly loss: number;
   readonly swrOnLine: number;
+  /** Share of its power that the pair itself radiates, straight and alone. */
+  readonly radiated: number;
   /** V rms at peak envelope power, the highest along the line. */
   readonly highestVoltage: number;
 }
@@ -37,6 +40,7 @@ export function studySpacings(bench: Bench, band: Band): Spacing[] {
       const { watts, loss, swrOnLine, wave } = row;
       const impedance = lineConstants(moved, band.frequency.value).z0.re;
       const highestVoltage = Math.sqrt(greatestAlong(wave, (squares) => squares.voltage).value);
-      return [{ spacing, impedance, watts, loss, swrOnLine, highestVoltage }];
+      const radiated = radiationLoss(moved, band.frequency.value, part.length.value).share;
+      return [{ spacing, impedance, watts, loss, swrOnLine, highestVoltage, radiated }];
     });
 }

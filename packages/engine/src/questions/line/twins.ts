@@ -1,8 +1,9 @@
 /** Two equal coaxial lines side by side as one balanced line, in the place of the present one. */
 import { lineConstants, matchedLoss } from "../../lines/lineConstants";
+import { lineSide } from "../../lines/lineFacts";
 import type { Band } from "../../station/station";
 import { type Bench, bandRow } from "./bandRow";
-import { type Candidate, sideOf } from "./candidates";
+import type { Candidate } from "./candidates";
 import { sideBySide } from "./derivedLines";
 import { converted, newLine } from "./swapped";
 
@@ -24,7 +25,7 @@ export function studyTwins(bench: Bench, candidates: readonly Candidate[], band:
   const { part, side } = bench.replaced;
   const rated = bench.station.transmitter.designedFor.value;
   return candidates.flatMap(({ entry, impedance }): Twin[] => {
-    if (sideOf(entry.model) !== "coaxial") return [];
+    if (lineSide(entry.model) !== "coaxial") return [];
     const twin = sideBySide(entry, impedance, frequency);
     const line = newLine(part, twin);
     const row = bandRow(bench, band, side === "coaxial" ? converted(line, rated, 2 * impedance) : [line]);
