@@ -131,11 +131,7 @@ export function buildVerdict(f: BuildFacts): Phrase[] {
 
 function overNew({ excess }: BuildFacts): Phrase[] {
   if (excess <= 0) return [];
-  return [
-    said(" when new and "),
-    linked(`${significantNumber(excess, 2)} dB`, "attenuationOverNew"),
-    said(" more now; when new"),
-  ];
+  return [said(", and "), linked(`${significantNumber(excess, 2)} dB`, "attenuationOverNew"), said(" more now")];
 }
 
 function byBuild({ build }: BuildFacts): Phrase[] {
