@@ -10,6 +10,7 @@ import { heightPanels } from "./curves/heightPanels";
 import { impedanceCompromise } from "./curves/impedanceCompromise";
 import { lineBars } from "./curves/lineBars";
 import { lineLength } from "./curves/lineLength";
+import { listenNoise } from "./curves/listenNoise";
 import { nearbyDistance } from "./curves/nearbyDistance";
 import { outsideAlong } from "./curves/outsideAlong";
 import { outsideChoke } from "./curves/outsideChoke";
@@ -66,6 +67,7 @@ const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   build: [curves(buildImpedance), curves(buildAttenuation)],
   limits: [stage, curves(along), curves(course)],
   why: [curves(impedanceCompromise)],
+  listen: [curves(listenNoise)],
   bounce: [bounceMoments, bounceLattice, bounceStanding, bounceStart, bounceEnergy].map(curves),
 };
 

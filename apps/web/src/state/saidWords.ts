@@ -21,6 +21,8 @@ export const saidWords: Readonly<Record<string, string>> = {
   limits:
     "arc arcing spark flash over overheat hot heat melt burn smell power voltage rating limit high kilowatt connector insulation breakdown corona glow tuner snaps SWR creeps up duty derate altitude coax balun core ferrite",
   why: "why 50 ohm 75 ohm impedance coaxial standard compromise attenuation voltage power diameter dielectric cable television",
+  listen:
+    "hear hearing receive receiving receiver reception noise noisy only noise floor S-meter SNR signal weak preamplifier amplifier mast deaf local interference place city quiet loss cable matter",
   bounce:
     "bounce echo echoes reflection reflected wave comes back standing wave pulse step impulse animation film time delay open short tester ohms burns transmitter steady",
 };

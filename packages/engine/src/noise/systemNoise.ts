@@ -81,8 +81,7 @@ export function wonAtAntenna(system: ReceivingSystem, preamplifier: Preamplifier
 /** Noise power in dBm in `bandwidth` Hz that stands at the receiver's input, its own noise counted as if it came in there. */
 export function noiseAtReceiver(system: ReceivingSystem, bandwidth: number): number {
   const { antennaLoss, lineLoss } = system;
-  const watts =
-    (boltzmann * referenceTemperature * bandwidth * systemNoiseFactor(system)) / (antennaLoss * lineLoss);
+  const watts = (boltzmann * referenceTemperature * bandwidth * systemNoiseFactor(system)) / (antennaLoss * lineLoss);
   return decibelsOf(watts) + 30;
 }
 

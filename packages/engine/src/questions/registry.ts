@@ -6,6 +6,7 @@ import type { Question } from "./common/question";
 import { height } from "./height/run";
 import { limits } from "./limits/run";
 import { line } from "./line/run";
+import { listen } from "./listen/run";
 import { nearby } from "./nearby/run";
 import { outside } from "./outside/run";
 import { radials } from "./radials/run";
@@ -25,6 +26,7 @@ export const questions: readonly Question[] = [
   radials,
   nearby,
   limits,
+  listen,
   build,
   why,
   bounce,

@@ -1,0 +1,62 @@
+/** The facts the sentences of `listen` are made of. */
+import type { Verdict } from "../../answer/answer";
+import { megahertz } from "../../quantity/format";
+import type { Band } from "../../station/station";
+import type { ListenFacts } from "../../words/listen";
+import type { Numbers } from "../common/bounds";
+import type { Worked } from "../common/worked";
+import { linesOf, mattersFrom, span } from "./frequencies";
+import type { Listening } from "./parameters";
+import { unheard } from "./reception";
+
+/** dB of signal to noise up to which the line is workable: about the least step that listeners notice, and a half more. Our rule. */
+export const workableUpTo = 1.5;
+
+export const verdictOf = (cost: number): Verdict =>
+  cost < unheard ? "good" : cost < workableUpTo ? "workable" : "trouble";
+
+const whereOf = (band: Band): string => (band.name === "" ? megahertz(band.frequency.value) : band.name);
+
+export function listenFacts(worked: Worked, listening: Listening, rows: readonly (Numbers | null)[]): ListenFacts {
+  const { station, band, point, numbers, bounds } = worked;
+  const lines = linesOf(point);
+  return {
+    where: whereOf(band),
+    named: band.name !== "",
+    frequency: worked.frequency,
+    line:
+      lines.length === 0
+        ? { name: "the path", several: false }
+        : { name: lines.length > 1 ? "the lines" : "the line", several: lines.length > 1 },
+    verdict: verdictOf(numbers.snrLossByLine!),
+    cost: numbers.snrLossByLine!,
+    pathLoss: Math.max(0, numbers.pathLoss!),
+    antennaLoss: numbers.antennaLoss!,
+    external: numbers.externalNoise!,
+    behind: numbers.receiverNoiseAtAntenna!,
+    noise: {
+      dBm: numbers.noiseAtReceiver!,
+      sUnits: numbers.noiseOnMeter!,
+      low: bounds.low.noiseOnMeter!,
+      high: bounds.high.noiseOnMeter!,
+      bandwidth: listening.bandwidth,
+    },
+    rise: numbers.noiseRise!,
+    riseNeeded: numbers.noiseRiseNeeded ?? null,
+    place: listening.place,
+    placeKnown: listening.places.length === 1,
+    preamplifier: { shack: numbers.wonByPreamplifierInShack!, antenna: numbers.wonByPreamplifierAtAntenna! },
+    mattersFrom: mattersFrom(listening, point),
+    span,
+    worst: worstOf(station.bands, band, rows),
+    unheard,
+  };
+}
+
+function worstOf(bands: readonly Band[], asked: Band, rows: readonly (Numbers | null)[]): ListenFacts["worst"] {
+  const costs = bands.flatMap((band, i) => {
+    const cost = rows[i]?.snrLossByLine ?? null;
+    return band === asked || cost === null ? [] : [{ where: whereOf(band), cost }];
+  });
+  return costs.reduce<ListenFacts["worst"]>((a, b) => (a === null || b.cost > a.cost ? b : a), null);
+}
