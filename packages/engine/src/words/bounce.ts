@@ -79,12 +79,7 @@ export function toldWatts(f: BounceFacts): { into: string; out: string; heat: st
 export function bounceHeadline(f: BounceFacts): Phrase[] {
   if (f.signal === "step") return stepHeadline(f);
   if (f.signal === "pulse") return pulseHeadline(f);
-  const settled: Phrase[] =
-    f.echoes === null
-      ? [said("Not settled after 200 echoes: ")]
-      : f.echoes === 0
-        ? [said("No echo worth telling: ")]
-        : [said("Settled after "), linked(echoesSay(f.echoes), "echoesToSettle"), said(": ")];
+  const settled = settledSays(f);
   if (f.loadKind === "open" || f.loadKind === "shorted") {
     const kind = f.loadKind === "open" ? "the open end" : "the short";
     return [...settled, said(`${kind} takes `), linked("no power", "powerOutOfLine"), said(".")];
@@ -97,6 +92,24 @@ export function bounceHeadline(f: BounceFacts): Phrase[] {
         ? " come through."
         : ` go into ${ohmic(f.load!)}.`;
   return [...settled, linked(out, "powerOutOfLine"), said(" of "), linked(into, "powerIntoLine"), said(where)];
+}
+
+/** By time where the load comes into swing more slowly than the echoes fade, else by echoes. */
+function settledSays(f: BounceFacts): Phrase[] {
+  const time = swingTime(f);
+  if (time !== null) return [said("Settled after "), linked(withPrefix(time, "s", 2), "settlingTime"), said(": ")];
+  if (f.echoes === null) return [said("Not settled after 200 echoes: ")];
+  if (f.echoes === 0) return [said("No echo worth telling: ")];
+  return [said("Settled after "), linked(echoesSay(f.echoes), "echoesToSettle"), said(": ")];
+}
+
+/** Ways along the line beyond the last echo that counts, from which on the load is called slow. */
+const patience = 2;
+
+/** Seconds until the load is in swing, where that is later than its last echo that counts. */
+function swingTime({ settling, echoes, delay }: BounceFacts): number | null {
+  const time = settling?.time ?? null;
+  return time !== null && echoes !== null && time > (echoes + patience) * delay ? time : null;
 }
 
 /** Ohm at the start at last, in a few words. */
@@ -137,7 +150,7 @@ function pulseHeadline(f: BounceFacts): Phrase[] {
 export function bounceVerdict(f: BounceFacts): Phrase[] {
   if (f.signal !== "carrier") return testVerdict(f);
   const walk = `One way along ${theName(f.line)} takes `;
-  const both: Phrase[] = [said(walk), linked(nanoseconds(f.delay), "oneWayTime"), said(". ")];
+  const both: Phrase[] = [said(walk), linked(nanoseconds(f.delay), "oneWayTime"), ...slowLoad(f), said(". ")];
   if (f.loadKind === "open" || f.loadKind === "shorted") {
     return [
       ...both,
@@ -157,6 +170,18 @@ export function bounceVerdict(f: BounceFacts): Phrase[] {
     said(", and "),
     linked(toldWatts(f).heat, "heatInLine"),
     said(` ${plural(f.heat)} the line. ${bounceNext(f)}`),
+  ];
+}
+
+function slowLoad(f: BounceFacts): Phrase[] {
+  if (swingTime(f) === null || f.echoes === null || f.quality === null) return [];
+  const load = f.loadKind === "antenna" ? "the antenna" : "what stands at its end";
+  return [
+    said("; "),
+    linked(echoesSay(f.echoes), "echoesToSettle"),
+    said(` ${f.echoes === 1 ? "counts" : "count"}, but ${load} comes into swing more slowly than they fade (Q `),
+    linked(significantNumber(f.quality, 2), "loadQuality"),
+    said(")"),
   ];
 }
 

@@ -35,7 +35,7 @@ function sourcesSay({ sources }: BounceFacts): string {
       .map(({ name }) => (name === "asked" ? "as asked" : name));
     return `${count ?? "over 200"} with a source that is ${names.join(" or ")}`;
   });
-  return `Echoes until then: ${told.join(", ")}`;
+  return `Echoes that count: ${told.join(", ")}`;
 }
 
 export const bounceRules = (f: BounceFacts): RuleOfThumb[] =>

@@ -4,6 +4,7 @@ import { optionalNumber, requiredColumn, requiredTable } from "../kit/answerValu
 import type { Figure, Mark } from "../kit/figure";
 import { createLabelBoard } from "../kit/labelBoard";
 import { plainText, significantText, withUnit } from "../kit/numberText";
+import { textWidth } from "../kit/textWidth";
 import { timeText } from "./bounceFacts";
 import type { ChartOptions } from "./chartTypes";
 import { figureTable } from "./tableValues";
@@ -95,20 +96,22 @@ function labelsOf(
     { role: "ink" as const, size: 13 * s, weight: 600 as const },
   ];
   const halo = { role: "paper" as const, width: 5 * s };
-  const place = { x: (left + right) / 2, y: middle + 4.5 * s, anchor: "middle" as const };
+  // Above the stroke, clear of its thickness and its slope.
+  const slope = (room.row * s) / (right - left);
+  const clear = (text: string): number =>
+    middle - (5 + (thickest * Math.abs(share)) / 200) * s - (slope * textWidth(text, 13 * s, 600)) / 2;
+  const said = [
+    k === 0
+      ? `first wave ${voltsText(wave)}`
+      : `${voltsText(wave)}, ${plainText(share, Math.abs(share) < 9.95 ? 1 : 0)} %`,
+    voltsText(wave),
+  ];
   return [
     ...board.place(styles, [{ lines: [timeText(time), ...sum], x, y: y + 4 * s, anchor }]),
-    ...board.place({ role: "powerInk", size: 13 * s, weight: 600, halo }, [
-      {
-        lines: [
-          k === 0
-            ? `first wave ${voltsText(wave)}`
-            : `${voltsText(wave)}, ${plainText(share, Math.abs(share) < 9.95 ? 1 : 0)} %`,
-        ],
-        ...place,
-      },
-      { lines: [voltsText(wave)], ...place },
-    ]),
+    ...board.place(
+      { role: "powerInk", size: 13 * s, weight: 600, halo },
+      said.map((text) => ({ lines: [text], x: (left + right) / 2, y: clear(text), anchor: "middle" as const })),
+    ),
   ];
 }
 

@@ -1,8 +1,9 @@
 /** Six moments of the film under each other: what goes, what comes back, and what a meter would find. */
 import type { Answer } from "@feedpath/engine";
+import { optionalNumber } from "../kit/answerValues";
 import type { Figure } from "../kit/figure";
 import { significantText } from "../kit/numberText";
-import { type BounceFilm, bounceFilm, largestIn, momentSays } from "./bounceFacts";
+import { type BounceFilm, bounceFilm, largestIn, momentSays, timeText } from "./bounceFacts";
 import { drawChart } from "./chart";
 import type { ChartOptions, Curve, Panel } from "./chartTypes";
 import { roundSpan } from "./panelFrame";
@@ -111,11 +112,11 @@ export function bounceMoments(answer: Answer, options: ChartOptions): Figure {
 function titleOf(answer: Answer): string {
   const { signal } = answer.parameters;
   if (signal !== "carrier") return `The ${String(signal)} runs along the line, and the end answers`;
-  const echoes = answer.values.echoesToSettle;
-  const count = echoes && "value" in echoes ? echoes.value : null;
-  return count === null || count === undefined
-    ? "Wave upon wave, and not settled yet"
-    : count === 0
-      ? "The first wave is all there is"
-      : `Wave upon wave: after ${count} ${count === 1 ? "echo" : "echoes"} nothing changes any more`;
+  const [echoes, time, oneWay] = ["echoesToSettle", "settlingTime", "oneWayTime"].map((n) => optionalNumber(answer, n));
+  if (typeof echoes !== "number") return "Wave upon wave, and not settled yet";
+  // Where the load comes into swing more slowly than the echoes fade, time tells and not their number.
+  if (typeof time === "number" && time > (echoes + 2) * (oneWay ?? 0))
+    return `Wave upon wave: after ${timeText(time)} it stays`;
+  if (echoes === 0) return "The first wave is all there is";
+  return `Wave upon wave: after ${echoes} ${echoes === 1 ? "echo" : "echoes"} it stays`;
 }

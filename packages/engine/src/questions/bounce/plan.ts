@@ -28,7 +28,7 @@ const mostWavesShown = 3;
 const carrierPasses = (waves: number, echoes: number, ringing: number): number =>
   Math.ceil(Math.max(6, echoes + 2 + 1.5 * ringing + 3 / Math.max(waves, 0.01)));
 
-const testPasses = (echoes: number): number => Math.min(24, Math.max(8, echoes + 3));
+const testPasses = (echoes: number): number => Math.min(24, Math.max(5, echoes + 3));
 
 /** `waves` along the line; `echoes` until it is settled; `ringing` of the load in passes of the line. */
 export function filmPlan(signal: Signal, waves: number, echoes: number, ringing: number): FilmPlan {
