@@ -9,6 +9,13 @@ const examples = readdirSync(folder).filter((name) => name.endsWith(".yaml"));
 /** Sweeps and height studies solve the antenna anew many times: a few examples speak for their words. */
 const askedOnly: Readonly<Record<string, readonly string[]>> = {
   band: ["harbour-school-club.yaml", "field-day-doublet.yaml", "rooftop-flat.yaml"],
+  limits: [
+    "harbour-school-club.yaml",
+    "orchard-doublet.yaml",
+    "balcony-end-fed.yaml",
+    "rooftop-flat.yaml",
+    "terrace-fan.yaml",
+  ],
   height: ["harbour-school-club.yaml"],
   nearby: ["attic-coils.yaml", "eaves-and-mast.yaml"],
   outside: ["coax-as-counterpoise.yaml", "attic-coils.yaml"],

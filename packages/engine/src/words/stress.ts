@@ -96,7 +96,7 @@ export function stressHeadline(f: StressFacts): Phrase[] {
       said(` ${nameOf(f.first)} ${verbs[f.first.of]}.`),
     ];
   if (f.failing > beyondTelling) return [said("Nothing with a known limit comes anywhere near it.")];
-  return [said("Up to about "), at, said(" nothing with a known limit arcs or overheats.")];
+  return [said("Up to "), at, said(" nothing with a known limit arcs or overheats.")];
 }
 
 /** "3.1 m from its start", "at its start", "at its far end". */

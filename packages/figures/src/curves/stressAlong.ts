@@ -2,7 +2,7 @@
 import type { Answer, Table } from "@feedpath/engine";
 import { numbersOf, requiredColumn, requiredTable } from "../kit/answerValues";
 import type { Figure } from "../kit/figure";
-import { metresText, plainText, significantText, voltsText, withUnit } from "../kit/numberText";
+import { metresText, plainText, voltsText, withUnit } from "../kit/numberText";
 import { drawChart } from "./chart";
 import type { ChartOptions, Curve, Panel, Ring, Vertical } from "./chartTypes";
 import { amperesText } from "./outsideFacts";
@@ -119,7 +119,7 @@ export function stressAlong(answer: Answer, options: ChartOptions): Figure {
     ...panelOf(table, {
       column: "conductorTemperature",
       limit: "temperatureLimit",
-      name: "inner conductor at its hottest, °C",
+      name: "conductor at its hottest, °C",
       role: "heat",
       height: 120,
       text: degreesText,
@@ -145,7 +145,7 @@ export function stressAlong(answer: Answer, options: ChartOptions): Figure {
       peakVoltage: "voltage, peak",
       voltageLimit: "its limit",
       current: "current",
-      conductorTemperature: "inner conductor",
+      conductorTemperature: "conductor",
       temperatureLimit: "its limit",
     }),
   };
@@ -154,11 +154,17 @@ export function stressAlong(answer: Answer, options: ChartOptions): Figure {
 function titleOf(table: Table): string {
   const volts = peakOf(table, "peakVoltage");
   const heat = peakOf(table, "conductorTemperature");
-  const limit = peakOf(table, "temperatureLimit");
+  const limit = heat && limitAt(table, heat.at);
   const voltage = volts
     ? `${voltsText(volts.value)} peak at most, ${metresText(volts.at)} from the transmitter`
     : "Nothing is known along the lines";
   return heat && limit
-    ? `${voltage}; the conductor reaches ${degreesText(heat.value)} where it may reach ${significantText(limit.value, 3)}`
+    ? `${voltage}; the conductor reaches ${degreesText(heat.value)}, its limit is ${degreesText(limit)}`
     : voltage;
+}
+
+/** The limit of the line at a place; of two that meet there the first. */
+function limitAt(table: Table, at: number): number | null {
+  const row = numbersOf(table, table.axis).indexOf(at);
+  return requiredColumn(table, "temperatureLimit").values[row] ?? null;
 }

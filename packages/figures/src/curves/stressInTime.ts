@@ -1,10 +1,10 @@
 /** How the hottest line warms while the station sends. */
-import type { Answer } from "@feedpath/engine";
+import type { Answer, Table } from "@feedpath/engine";
 import { numbersOf, optionalNumber, requiredColumn, requiredTable } from "../kit/answerValues";
 import type { Figure } from "../kit/figure";
 import { plainText, withUnit } from "../kit/numberText";
 import { drawChart } from "./chart";
-import type { ChartOptions } from "./chartTypes";
+import type { ChartOptions, Curve } from "./chartTypes";
 import { roundSpan } from "./panelFrame";
 import { degreesText } from "./stressAlong";
 import { allNumbers, figureTable } from "./tableValues";
@@ -37,23 +37,16 @@ export function stressInTime(answer: Answer, options: ChartOptions): Figure {
             role: "heat",
             labelRole: "heatInk",
             dashed: false,
-            labels: ["inner conductor"],
+            labels: ["conductor"],
           },
-          {
-            series: "jacketTemperature",
-            values: requiredColumn(table, "jacketTemperature").values,
-            role: "heat",
-            labelRole: "heatInk",
-            dashed: true,
-            labels: ["surface"],
-          },
+          ...(differ(table) ? [surfaceOf(table)] : []),
           {
             series: "temperatureLimit",
             values: requiredColumn(table, "temperatureLimit").values,
             role: "line",
             labelRole: "ink2",
             dashed: true,
-            labels: ["what its insulation bears", "its limit"],
+            labels: ["its limit"],
           },
         ],
         rings: [{ at: times[conductor.indexOf(highest)]!, value: highest, text: degreesText(highest) }],
@@ -73,12 +66,29 @@ export function stressInTime(answer: Answer, options: ChartOptions): Figure {
     description: `Temperature of the hottest place of the line against time, from cold. ${title}.`,
     table: figureTable(table, "Temperature in time", {
       time: "time",
-      conductorTemperature: "inner conductor",
+      conductorTemperature: "conductor",
       jacketTemperature: "surface",
-      temperatureLimit: "limit of its insulation",
+      temperatureLimit: "its limit",
     }),
   };
 }
+
+/** K below which surface and conductor are one curve: bare wire. */
+const oneCurve = 1;
+
+function differ(table: Table): boolean {
+  const surface = numbersOf(table, "jacketTemperature");
+  return numbersOf(table, "conductorTemperature").some((t, i) => Math.abs(t - surface[i]!) > oneCurve);
+}
+
+const surfaceOf = (table: Table): Curve => ({
+  series: "jacketTemperature",
+  values: requiredColumn(table, "jacketTemperature").values,
+  role: "heat",
+  labelRole: "heatInk",
+  dashed: true,
+  labels: ["surface"],
+});
 
 function titleOf(answer: Answer, highest: number): string {
   const seconds = optionalNumber(answer, "timeConstant");

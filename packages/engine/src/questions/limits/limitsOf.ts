@@ -78,7 +78,7 @@ function lineLimits(point: WorkedPoint, part: WorkedPart, conditions: Conditions
       value: heat.temperatures.inner - 273.15,
       limit: heat.thermal.greatestTemperature - 273.15,
       unit: "°C",
-      happens: `its inner conductor passes ${Math.round(heat.thermal.greatestTemperature - 273.15)} °C`,
+      happens: `its conductor passes ${Math.round(heat.thermal.greatestTemperature - 273.15)} °C`,
       times: heat.times * drift,
       source: heat.thermal.limitSource,
       at: heat.at,

@@ -69,7 +69,7 @@ function heatSteps(study: Study, line: LineStudy, ways: readonly Way[]): Working
       explains: ["hotSpotHeat", "hotSpotAt", "spreadLength"],
     },
     {
-      text: `How it leaves: insulation ${w(heat.thermal.insulation)} K m/W, jacket ${w(heat.thermal.jacket)} K m/W, then from a surface of ${w(1000 * heat.thermal.surface.diameter)} mm, ${heat.lies}, to ${celsius(heat.ambient - 273.15)}. At the hottest moment the inner conductor is at ${celsius(heat.temperatures.inner - 273.15)}, the surface at ${celsius(heat.temperatures.surface - 273.15)}.`,
+      text: `How it leaves: insulation ${w(heat.thermal.insulation)} K m/W, jacket ${w(heat.thermal.jacket)} K m/W, then from a surface of ${w(1000 * heat.thermal.surface.diameter)} mm, ${heat.lies}, to ${celsius(heat.ambient - 273.15)}. At the hottest moment the conductor is at ${celsius(heat.temperatures.inner - 273.15)}, the surface at ${celsius(heat.temperatures.surface - 273.15)}.`,
       formula: "T_{i} - T_{s} = (W_{i} + W_{d}/2) T_{1} + (W_{i} + W_{d} + W_{o}) T_{3}",
       substituted: `T_{i} - T_{s} = ${fixedNumber(rise, 1)}\\,\\mathrm{K}`,
       result: { value: heat.temperatures.inner - 273.15, unit: "°C" },
