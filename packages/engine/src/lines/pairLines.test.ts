@@ -181,6 +181,17 @@ describe("shielded pair", () => {
     expect(narrow.velocityFactor).toBeCloseTo(wide.velocityFactor, 2);
   });
 
+  it("loses its shield towards direct current: the wires' resistance and the inductance of the pair alone are left", () => {
+    const foil = { innerRadius: 4e-3, wall: 20e-6, metal: copper, resistanceFactor: 1 };
+    const line = { ...shielded(8e-3), outer: foil } as BuiltLine;
+    const alone: ParallelWireLine = { ...pair(1e-3, 3e-3), dielectric: polyethylene };
+    const [low, bare] = [lineConstants(line, 1), lineConstants(alone, 1)];
+    expect(low.resistance / bare.resistance).toBeCloseTo(1, 9);
+    // What the shield does to the crowding in the wires stays in: some 0.1 %.
+    expect(low.inductance / bare.inductance).toBeCloseTo(1, 2);
+    expect(lineConstants(line, 1e7).inductance).toBeLessThan(0.95 * lineConstants(alone, 1e7).inductance);
+  });
+
   // Handbook formula with p = spacing over wire, q = spacing over shield, good to about 1 %: from memory.
   it("agrees with the handbooks' formula", () => {
     const [p, q] = [3, 3 / 8];

@@ -23,7 +23,16 @@ describe("fieldOfWires", () => {
   it("spreads the current evenly in a coaxial line", () => {
     const field = fieldOfWires({ radius: 0.5e-3, x: 0, y: 0, images: [], shield: 4e-3 });
     expect(field.crowding).toBeCloseTo(1, 12);
-    expect(field.shieldCrowding).toBeCloseTo(1, 12);
+    expect(field.shieldHarmonics[0]).toBeCloseTo(1, 12);
+    expect(field.shieldHarmonics.slice(1).reduce((sum, h) => sum + h, 0)).toBeLessThan(1e-12);
+  });
+
+  it("puts the charge on the shield that its own field there asks for", () => {
+    // Thin wires of opposite charge at +-e: 2 (e/R)^m of each by Poisson's kernel, even orders cancel; squared and averaged, 8 (e/R)^2m.
+    const [e, b] = [1.5e-3, 4e-3];
+    const { shieldHarmonics } = fieldOfWires({ radius: 1e-7, x: e, y: 0, images: [opposite], shield: b });
+    for (const m of [1, 3, 5]) expect(shieldHarmonics[m]! / (8 * (e / b) ** (2 * m))).toBeCloseTo(1, 6);
+    for (const m of [0, 2, 4]) expect(shieldHarmonics[m]!).toBeLessThan(1e-12);
   });
 
   it("nears two wires alone as their shield grows", () => {

@@ -17,8 +17,11 @@ export interface WiresField {
   readonly potential: number;
   /** Mean square of the charge (and so of the current in the limit of small skin depth) round a wire over its squared mean. */
   readonly crowding: number;
-  /** 2 pi R times the integral of the squared current density round the shield, over the squared current of one wire. */
-  readonly shieldCrowding: number;
+  /**
+   * Harmonics of the current round the shield, from the even one on: each 2 pi R times the integral of its squared density over the
+   * squared current of one wire. Empty without a shield.
+   */
+  readonly shieldHarmonics: readonly number[];
 }
 
 /** Points round a wire: the error falls as exp(-points * log of the gap), the bound keeps wires that all but touch solvable. */
@@ -52,7 +55,8 @@ export function fieldOfWires(wires: MirroredWires): WiresField {
   return {
     potential: 1 / total,
     crowding: (n * charges.reduce((sum, q) => sum + q * q, 0)) / total ** 2,
-    shieldCrowding: shield === null ? 0 : crowdingOfShield(wires, circle, charges, shield) / total ** 2,
+    shieldHarmonics:
+      shield === null ? [] : harmonicsOfShield(wires, circle, charges, shield).map((h) => h / total ** 2),
   };
 }
 
@@ -95,25 +99,28 @@ function pointsFor(wires: MirroredWires): number {
   return Math.min(most, Math.max(fewest, 2 * Math.ceil(16 / Math.log(nearest))));
 }
 
-/** Poisson's kernel gives the charge that every line charge leaves on the shield. */
-function crowdingOfShield(
+/** By Poisson's kernel a charge at z leaves 1 + 2 sum (|z|/R)^m cos m(angle - arg z) of itself round the shield. */
+function harmonicsOfShield(
   wires: MirroredWires,
   circle: readonly Point[],
   charges: readonly number[],
   shield: number,
-): number {
-  const n = 4 * circle.length;
-  let sum = 0;
-  for (let i = 0; i < n; i++) {
-    const t = (2 * Math.PI * i) / n;
-    const at: Point = [shield * Math.cos(t), shield * Math.sin(t)];
-    let density = 0;
-    circle.forEach((from, k) => {
-      for (const [[u, v], sign] of [[from, 1] as const, ...imagesOf(wires, from)]) {
-        density += (sign * charges[k]! * (shield ** 2 - u * u - v * v)) / ((at[0] - u) ** 2 + (at[1] - v) ** 2);
-      }
-    });
-    sum += density ** 2 / n;
-  }
-  return sum;
+): number[] {
+  const all = circle.flatMap((from, k) =>
+    [[from, 1] as const, ...imagesOf(wires, from)].map(([[x, y], sign]) => ({
+      size: Math.hypot(x, y) / shield,
+      angle: Math.atan2(y, x),
+      charge: sign * charges[k]!,
+    })),
+  );
+  const largest = Math.max(...all.map((c) => c.size));
+  const count = Math.ceil(Math.log(1e-8) / Math.log(largest));
+  return Array.from({ length: count + 1 }, (_, m) => {
+    let [re, im] = [0, 0];
+    for (const { size, angle, charge } of all) {
+      re += charge * size ** m * Math.cos(m * angle);
+      im += charge * size ** m * Math.sin(m * angle);
+    }
+    return (m === 0 ? 1 : 2) * (re * re + im * im);
+  });
 }
