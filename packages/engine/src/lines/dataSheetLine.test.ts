@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { solidWireImpedance } from "../conductors/solidWire";
 import { exactly } from "../quantity/quantity";
 import { fitLoss } from "./dataSheetLine";
 import { decibelsPerNeper, lineConstants } from "./lineConstants";
@@ -106,6 +107,17 @@ describe("fit of loss points", () => {
     expect(low.z0.im / low.z0.re).toBeCloseTo(-1, 1);
     for (const [megahertz] of points)
       expect(per100m(line, megahertz) / per100m(sheet(points), megahertz)).toBeCloseTo(1, 2);
+  });
+
+  it("meets a solid wire's resistance within 15 % at every frequency, from points at high frequency and direct current", () => {
+    const at = (f: number) => solidWireImpedance(1e-3, 58e6, 1, 2 * Math.PI * f).re;
+    const points = [10, 30, 100, 300, 1000].map(
+      (megahertz) => [megahertz, (100 * decibelsPerNeper * at(megahertz * 1e6)) / 100] as const,
+    );
+    const line: DataSheetLine = { ...sheet(points), loopResistance: exactly(at(0)) };
+    for (let f = 100; f < 1e7; f *= 1.5) {
+      expect(Math.abs(lineConstants(line, f).resistance / at(f) - 1)).toBeLessThan(0.15);
+    }
   });
 
   it("refuses points that are no loss", () => {

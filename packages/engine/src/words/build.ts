@@ -85,7 +85,7 @@ const wordCount = (text: string): number => text.split(/\s+/).length;
 
 /** Below a watt in milliwatts; one decimal where the line takes little. */
 const told = (f: BuildFacts, power: number): string =>
-  f.power < 0.95 ? withPrefix(power, "W", 3) : watts(power).replace(/\.0 W$/, " W");
+  f.power < 0.95 ? withPrefix(power, "W", 2) : watts(power).replace(/\.0 W$/, " W");
 
 /** Both routes where they part below the sheet's points: neither is known to be right. */
 function through(f: BuildFacts): string {
@@ -96,7 +96,11 @@ function through(f: BuildFacts): string {
 }
 
 const parts = ({ againstSheet }: BuildWords): boolean => againstSheet !== null && Math.abs(againstSheet) > nominalSheet;
-const into = (f: BuildFacts): string => (f.power < 0.95 ? withPrefix(f.power, "W", 3) : wholeWatts(f.power));
+const into = (f: BuildFacts): string => (f.power < 0.95 ? withPrefix(f.power, "W", 2) : wholeWatts(f.power));
+
+/** One decimal at most. */
+const headlineLength = (length: number): string =>
+  length < 0.95 ? `${plainNumber(100 * length, 0)} cm` : `${plainNumber(length, 1)} m`;
 
 /** A designation of many words is left to the verdict: a headline has twelve at most. */
 export const buildHeadline = (f: BuildFacts): Phrase[] => {
@@ -104,7 +108,7 @@ export const buildHeadline = (f: BuildFacts): Phrase[] => {
   return [
     said(`Of ${into(f)}, `),
     linked(through(f), "powerThrough"),
-    said(` ${/^1 m?W$/.test(through(f)) ? "passes" : "pass"} ${lengthSays(f.length)} of ${name}.`),
+    said(` ${/^1 m?W$/.test(through(f)) ? "passes" : "pass"} ${headlineLength(f.length)} of ${name}.`),
   ];
 };
 
