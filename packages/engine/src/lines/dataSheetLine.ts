@@ -116,7 +116,7 @@ function immittance(
 /**
  * Impedance of the conductors, ohm/m. Without a direct-current resistance R0 + (1 + j) R1 sqrt(f). With one, Rdc, the root
  * law ends there: R0 + sqrt((Rdc - R0)^2 + 2j R1^2 f), which is causal, has both limits, and between them meets the resistance
- * of a solid round wire within 15 % (13 % measured). `omega` in rad/s.
+ * of a solid round wire within a fifth (15 % measured, where it is about two skin depths thick). `omega` in rad/s.
  */
 function conductorImpedance(fit: LossParameters, omega: number, loopResistance: number | null): Complex {
   const skin = fit.rootResistance * Math.sqrt(omega / (2 * Math.PI));
