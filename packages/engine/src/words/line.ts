@@ -2,7 +2,7 @@
 import type { Phrase } from "../answer/answer";
 import { decibels, metres, plainNumber, significantNumber, swrText, wholeWatts } from "../quantity/format";
 import { lineAdvice } from "./lineAdvice";
-import type { LineFacts } from "./lineFacts";
+import { isOverloaded, type LineFacts } from "./lineFacts";
 import { linked, said } from "./phrases";
 
 /** A name of at most four words fits into a headline. */
@@ -10,6 +10,7 @@ const shortName = (name: string): string => (name.split(/\s+/).length <= 4 ? `th
 const bare = (name: string): string => (shortName(name) === "the line" ? "another line" : name);
 
 export function lineHeadline(f: LineFacts): Phrase[] {
+  if (isOverloaded(f)) return overloadHeadline(f);
   if (f.matters !== "watts")
     return [
       said(`By ${f.matters} ${bare(f.first.name)} comes first: `),
@@ -27,6 +28,21 @@ export function lineHeadline(f: LineFacts): Phrase[] {
     said(`Keep ${shortName(f.present.name)}: `),
     linked(plainWatts(f.present.watts, f.delivered), "wattsOfPresent"),
     said(` of ${wholeWatts(f.delivered)} arrive.`),
+  ];
+}
+
+function overloadHeadline({ present }: LineFacts): Phrase[] {
+  const name = shortName(present.name) === "the line" ? "This line" : present.name;
+  if ((present.powerMargin ?? 1) < 1)
+    return [
+      said(`${name} bears only `),
+      linked(present.powerMargin! < 0.01 ? "under 1 %" : sharePhrase(present.powerMargin!), "powerMargin"),
+      said(" of this power: replace it."),
+    ];
+  return [
+    said(`${name} gets `),
+    linked(sharePhrase(present.voltageShare!), "voltageUsed"),
+    said(" of its voltage: replace it."),
   ];
 }
 

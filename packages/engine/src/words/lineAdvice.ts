@@ -1,6 +1,6 @@
 /** What `line` says is to be done. English. */
 import { decibels, metres, plainNumber, significantNumber } from "../quantity/format";
-import { type LineFacts, type LineInPath, onBand } from "./lineFacts";
+import { isOverloaded, type LineFacts, type LineInPath, onBand } from "./lineFacts";
 import { asSUnits } from "./sUnits";
 
 /** "3.1 kg, bends to 0.12 m, 45 EUR": what is known of a run. */
@@ -24,10 +24,12 @@ export const lineAdvice = (f: LineFacts): string =>
 function advice(f: LineFacts): string {
   const { proposal } = f;
   if (f.matters !== "watts") return byMeasure(f);
+  if (isOverloaded(f) && !proposal)
+    return "Lower the power, or name a stronger line: none of the list is known to bear this.";
   if (proposal) {
     const run = runWords(proposal, f.money);
     const stands = proposal.voltageShare === null ? " What voltage it stands is not known here: look it up first." : "";
-    return `Lay ${metres(f.length)} of ${proposal.name}${run === "" ? "" : ` (${run})`}: ${decibels(proposal.gained)} more${onBand(f)}, ${asSUnits(proposal.gained)}, on sending${receiveWords(f, proposal)}.${stands}`;
+    return `Lay ${metres(f.length)} of ${proposal.name}${run === "" ? "" : ` (${run})`}: ${gainWords(f, proposal)}.${stands}`;
   }
   if (f.others === 0) return "Keep it; name other lines to hold it against.";
   const { best } = f;
@@ -35,6 +37,11 @@ function advice(f: LineFacts): string {
   return best.gained > 0.05
     ? `Keep it: even ${best.name}, which brings most of the ${f.others} others, would give ${decibels(best.gained)} more, ${asSUnits(best.gained)}.`
     : `Keep it: none of the ${f.others} other lines looked at brings more.`;
+}
+
+function gainWords(f: LineFacts, proposal: LineInPath): string {
+  if (proposal.gained < 0.05) return "it bears what the present one does not";
+  return `${decibels(proposal.gained)} more${onBand(f)}, ${asSUnits(proposal.gained)}, on sending${receiveWords(f, proposal)}`;
 }
 
 /** What it does for receiving: noise from outside falls with the signal. */

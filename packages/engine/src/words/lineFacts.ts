@@ -84,4 +84,8 @@ export interface ByLength {
 export const worthBuying = 1;
 export const troubleFrom = 3;
 
+/** The present line is asked for more than it stands or bears. */
+export const isOverloaded = ({ present }: LineFacts): boolean =>
+  (present.voltageShare ?? 0) > 1 || (present.powerMargin ?? 1) < 1;
+
 export const onBand = (f: LineFacts): string => (f.worstBand === null ? "" : ` on ${f.worstBand}`);

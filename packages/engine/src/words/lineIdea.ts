@@ -116,7 +116,11 @@ export function lineNotCovered(l: LeftOut): string[] {
     ...missing(l.noMargin, "known build, from which their heat would follow,"),
     ...missing(l.noWeight, "published weight"),
     ...missing(l.noPrice, "price in the file"),
-    ...(l.pairs ? ["Rain, ice and metal near pair lines: they are taken as dry and alone."] : []),
+    ...(l.pairs
+      ? [
+          "Rain, dirt, ice and metal near pair lines: they are taken as dry and alone; a wet pair in a web takes several times as much (handbooks).",
+        ]
+      : []),
     "What connectors stand and bear, and heat by turns of sending and pause.",
     "Noise that the line picks up on its outside, and lightning far away.",
   ];

@@ -13,7 +13,7 @@ import { type Around, aroundOf, receivePenalty } from "./surroundings";
 import { converted, newLine } from "./swapped";
 
 export interface StudiedRow extends BandRow {
-  /** W into the antenna with the catalogue's loss of the line at its high and its low end. */
+  /** W into the antenna, least and most, with the line's loss (a pair: its spacing) at the ends of what is known of it. */
   readonly low: number;
   readonly high: number;
   /** V rms at peak envelope power, the highest along the line. */
@@ -98,17 +98,19 @@ function studiedRow(
 ): StudiedRow | null {
   try {
     const row = bandRow(bench, band, parts);
-    const wattsAt = (end: "low" | "high") =>
-      bandRow(
-        bench,
-        band,
-        parts.map((part) => atEnd(part, end)),
-      )?.watts;
+    const ends = (["low", "high"] as const).flatMap(
+      (end) =>
+        bandRow(
+          bench,
+          band,
+          parts.map((part) => atEnd(part, end)),
+        )?.watts ?? [],
+    );
     return (
       row && {
         ...row,
-        low: wattsAt("high") ?? row.watts,
-        high: wattsAt("low") ?? row.watts,
+        low: Math.min(row.watts, ...ends),
+        high: Math.max(row.watts, ...ends),
         highestVoltage: Math.sqrt(greatestAlong(row.wave, (squares) => squares.voltage).value),
         receive: receivePenalty(around, band.frequency.value, antennaLoss, row.delivered / row.watts),
       }
@@ -120,7 +122,7 @@ function studiedRow(
   }
 }
 
-/** A part with the loss its line states at one end of what is known of it. */
+/** A part with the loss or the spacing its line states at one end of what is known of it. */
 const atEnd = (part: Part, end: "low" | "high"): Part =>
   part.kind === "line" ? { ...part, line: { ...part.line, model: modelAtEnd(part.line.model, end) } } : part;
 
@@ -128,6 +130,7 @@ const atEnd = (part: Part, end: "low" | "high"): Part =>
 const moved = new WeakMap<DataSheetLine, Readonly<Record<"low" | "high", DataSheetLine>>>();
 
 function modelAtEnd(model: LineModel, end: "low" | "high"): LineModel {
+  if (model.kind === "parallel-wire") return { ...model, spacing: { ...model.spacing, value: model.spacing[end] } };
   if (model.kind !== "data sheet") return model;
   const known = moved.get(model) ?? { low: lossMoved(model, "low"), high: lossMoved(model, "high") };
   moved.set(model, known);

@@ -32,8 +32,8 @@ function linesTable(found: Findings, name: string, ranked: readonly Ranked[]): T
       line: counted(ranked.length),
       wattsIntoAntenna: {
         ...of("W", (one) => row(one).watts),
-        low: ranked.map((one) => Math.min(row(one).low, row(one).watts)),
-        high: ranked.map((one) => Math.max(row(one).high, row(one).watts)),
+        low: ranked.map((one) => row(one).low),
+        high: ranked.map((one) => row(one).high),
       },
       lossAtLoad: of("dB", (one) => row(one).loss),
       swrSeen: of("1", (one) => row(one).swrSeen),
