@@ -122,6 +122,14 @@ export type { TwoPort } from "./networks/twoPort";
 export { galacticNoise, manMadeNoise, noiseClasses } from "./noise/externalNoise";
 export { behind, decibelsOf, factorOf } from "./noise/systemNoise";
 export type { Complex } from "./numerics/complex";
+export type { EchoLattice, EchoRequest } from "./pulses/echoes";
+export { echoesToSettle, echoLattice, sumOfWaves } from "./pulses/echoes";
+export type { Film, FilmRequest } from "./pulses/film";
+export { film } from "./pulses/film";
+export type { SteppedLine } from "./pulses/steppedLine";
+export { bendExactAt, steppedLine } from "./pulses/steppedLine";
+export type { Termination } from "./pulses/termination";
+export { openEnd, resistor, shortedEnd } from "./pulses/termination";
 export {
   decibels,
   degrees,

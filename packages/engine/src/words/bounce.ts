@@ -39,7 +39,7 @@ export interface BounceFacts {
   readonly heat: number;
   readonly matchedHeat: number;
   readonly sources: readonly { readonly name: string; readonly echoes: number | null }[];
-  /** Step and pulse: first echo as signed percent of the first wave, and ohm at the start before it and at the end of the film. */
+  /** Step and pulse: first echo as it is home, signed percent of the first wave, and ohm at the start before it and at the end of the film. */
   readonly home: {
     readonly share: number;
     readonly before: number | null;
@@ -59,7 +59,7 @@ const echoesSay = (n: number): string => (n === 1 ? "1 echo" : `${n} echoes`);
 const oneDecimal = (power: number): number => (power >= 20 ? 0 : power >= 0.95 ? 1 : 3);
 
 /** "25 Ω", "25 − j10 Ω". */
-const ohmic = (z: Impedance): string => (z.im === 0 ? `${significantNumber(z.re, 3)} Ω` : ohms(z, 0));
+const ohmic = (z: Impedance): string => (z.im === 0 ? `${significantNumber(z.re, 3)} Ω` : ohms(z, z.re < 10 ? 1 : 0));
 
 export function loadSays(f: BounceFacts): string {
   if (f.loadKind === "antenna") return "the antenna";
@@ -90,14 +90,14 @@ export function bounceHeadline(f: BounceFacts): Phrase[] {
       ? " reach the antenna."
       : f.loadKind === "rest"
         ? " come through."
-        : ` go into ${ohmic(f.load!)}.`;
+        : ` go into ${f.load!.im === 0 ? ohmic(f.load!) : "the load"}.`;
   return [...settled, linked(out, "powerOutOfLine"), said(" of "), linked(into, "powerIntoLine"), said(where)];
 }
 
 /** By time where the load comes into swing more slowly than the echoes fade, else by echoes. */
 function settledSays(f: BounceFacts): Phrase[] {
   const time = swingTime(f);
-  if (time !== null) return [said("Settled after "), linked(withPrefix(time, "s", 2), "settlingTime"), said(": ")];
+  if (time !== null) return [said("Settled after "), linked(shortTime(time), "settlingTime"), said(": ")];
   if (f.echoes === null) return [said("Not settled after 200 echoes: ")];
   if (f.echoes === 0) return [said("No echo worth telling: ")];
   return [said("Settled after "), linked(echoesSay(f.echoes), "echoesToSettle"), said(": ")];
@@ -115,8 +115,14 @@ function swingTime({ settling, echoes, delay }: BounceFacts): number | null {
 /** Ohm at the start at last, in a few words. */
 function atLastSays({ home }: BounceFacts): string {
   const after = home?.after ?? null;
-  return after === null || Math.abs(after) > noCurrent ? "no current" : `${significantNumber(Math.abs(after), 2)} Ω`;
+  return after === null || Math.abs(after) > noCurrent ? "no current" : shortOhms(Math.abs(after));
 }
+
+const shortOhms = (ohm: number): string =>
+  ohm >= 1000 ? withPrefix(ohm, "Ω", 2) : `${plainNumber(ohm, ohm < 10 ? 1 : 0)} Ω`;
+
+/** One decimal at most: "283 ns", "1.1 µs". */
+const shortTime = (seconds: number): string => withPrefix(seconds, "s", seconds < 999e-9 ? 3 : 2);
 
 /** Ohm from which on next to nothing flows. */
 const noCurrent = 1e4;
@@ -125,10 +131,10 @@ const stepHeadline = (f: BounceFacts): Phrase[] => [
   said("It shows "),
   linked(`${plainNumber(f.home?.before ?? f.surgeImpedance, 0)} Ω`, "seenBeforeEcho"),
   said(" for "),
-  linked(nanoseconds(2 * f.delay), "firstEchoHome"),
+  linked(shortTime(2 * f.delay), "firstEchoHome"),
   said(", "),
   linked(atLastSays(f), "seenAtLast"),
-  said(` after ${nanoseconds(f.home?.filmed ?? 0)}.`),
+  said(` after ${shortTime(f.home?.filmed ?? 0)}.`),
 ];
 
 /** Below this share of the first wave an echo is not told. */
@@ -140,10 +146,10 @@ function pulseHeadline(f: BounceFacts): Phrase[] {
     return [said("No echo worth telling: "), linked("the pulse", "firstEchoShare"), said(" stays in the load.")];
   return [
     said(`The pulse comes home ${share < 0 ? "upside down " : ""}after `),
-    linked(nanoseconds(2 * f.delay), "firstEchoHome"),
-    said("; its end returns "),
+    linked(shortTime(2 * f.delay), "firstEchoHome"),
+    said(", "),
     linked(`${plainNumber(Math.abs(share), 0)} %`, "firstEchoShare"),
-    said("."),
+    said(" of it."),
   ];
 }
 

@@ -5,7 +5,7 @@ import { divide, magnitude } from "../../numerics/complex";
 import type { BounceFacts } from "../../words/bounce";
 import { settlingOf } from "./settling";
 import { type BounceStudy, firstWavePower, matchedHeat, type SourceCompared } from "./study";
-import { bounceTables } from "./tables";
+import { greatest } from "./tables";
 
 export function bounceFacts(study: BounceStudy, sources: readonly SourceCompared[]): BounceFacts {
   const { looked, asked, start, end, lattice, constants, frequency } = study;
@@ -47,12 +47,18 @@ export function bounceFacts(study: BounceStudy, sources: readonly SourceCompared
   };
 }
 
-/** The first echo as it sets out at the load, signed share of the first wave; and what the start shows before and after. */
+/** The first echo as it is home, signed share of the first wave; and what the start shows before and after. */
 function echoHome(study: BounceStudy): BounceFacts["home"] {
   if (study.asked.signal === "carrier") return null;
-  const [echoes] = bounceTables(study, []);
-  const share = echoes!.columns.share!.values[1] ?? 0;
-  const { film, plan } = study;
+  const { film, plan, stepped } = study;
+  const wave = (sign: 1 | -1, n: number) =>
+    (film.inputVoltage[n]! + sign * stepped.surgeImpedance * film.inputCurrent[n]!) / 2;
+  const [sent, home] = [0, 2 * plan.sections].map((from, i) => {
+    const to = Math.min(from + 2 * plan.sections, plan.steps) - 1;
+    const signed = (n: number) => wave(i === 0 ? 1 : -1, n);
+    return study.asked.signal === "step" ? signed(to) : greatest(signed, from, to);
+  });
+  const share = (100 * home!) / sent!;
   const before = Math.round(0.5 * plan.sections);
   const last = plan.steps - 1;
   const ratio = (n: number): number | null => {

@@ -110,7 +110,9 @@ function filmedEchoes(study: BounceStudy, rows: number): Record<string, Column> 
       continue;
     }
     const before = from > sections ? departing(k, from - 1) : 0;
-    heights.push(short(asked.signal === "step" ? departing(k, to) - before : highest(departing, k, from, to)));
+    heights.push(
+      short(asked.signal === "step" ? departing(k, to) - before : greatest((n) => departing(k, n), from, to)),
+    );
     after.push(short(k % 2 === 1 ? film.loadVoltage[to]! : film.inputVoltage[to]!));
   }
   const first = heights[0] ?? 0;
@@ -118,10 +120,10 @@ function filmedEchoes(study: BounceStudy, rows: number): Record<string, Column> 
   return { wave: column("V", heights), share: column("%", share), voltageAfter: column("V", after) };
 }
 
-/** Of a pulse: the greatest excursion to either side. */
-function highest(of: (k: number, n: number) => number, k: number, from: number, to: number): number {
+/** The greatest excursion to either side, with its sign. */
+export function greatest(of: (n: number) => number, from: number, to: number): number {
   let best = 0;
-  for (let n = from; n <= to; n++) if (Math.abs(of(k, n)) > Math.abs(best)) best = of(k, n);
+  for (let n = from; n <= to; n++) if (Math.abs(of(n)) > Math.abs(best)) best = of(n);
   return best;
 }
 
