@@ -404,6 +404,35 @@ describe("the built page", () => {
     await cut.close();
   });
 
+  it("plays, stops and steps a film by hand, and never by itself", async () => {
+    const other = await context.newPage();
+    await other.goto(`${built.address}#bounce`);
+    const film = other.locator(".film");
+    const slider = film.getByRole("slider");
+    const moment = async (): Promise<number> => Number(await slider.inputValue());
+    await film.locator("svg").waitFor();
+    await other.waitForTimeout(400);
+    expect(await moment()).toBe(0);
+    await film.getByRole("button", { name: "Play" }).click();
+    await other.waitForFunction(() => Number(document.querySelector<HTMLInputElement>(".film input")?.value) > 2);
+    await film.getByRole("button", { name: "Pause" }).click();
+    const stopped = await moment();
+    await other.waitForTimeout(300);
+    expect(await moment()).toBe(stopped);
+    await film.getByRole("button", { name: "One step back" }).click();
+    expect(await moment()).toBe(stopped - 1);
+    await slider.press("ArrowRight");
+    expect(await moment()).toBe(stopped);
+    expect(await slider.getAttribute("aria-valuetext")).toMatch(/^after .* ways along the line$/);
+    await slider.press("End");
+    expect(await film.getByRole("button", { name: "One step on" }).isDisabled()).toBe(true);
+    const downloading = other.waitForEvent("download");
+    await film.getByRole("button", { name: "save the film" }).click();
+    expect(readFileSync(await (await downloading).path(), "utf8")).toContain("<animate ");
+    expect(await violations(other)).toEqual([]);
+    await other.close();
+  }, 60_000);
+
   it("works with the server stopped after the first load", async () => {
     await page.setViewportSize({ width: 1440, height: 900 });
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));

@@ -8,7 +8,14 @@ import { sayNumber } from "./say";
 import { useWidth } from "./useWidth";
 
 /** Loaded with the first answer that has one. */
-const Film = lazy(() => import("./Film").then(({ Film: loaded }) => ({ default: loaded })));
+const Film = lazy(() =>
+  import("./Film").then(
+    ({ Film: loaded }) => ({ default: loaded }),
+    () => ({ default: NoFilm }),
+  ),
+);
+
+const NoFilm = () => <p className="quiet">The film could not be loaded. Load the page anew to try again.</p>;
 
 /** Narrowest picture that still reads, px. */
 const leastWidth = 280;
