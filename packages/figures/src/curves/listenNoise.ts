@@ -1,6 +1,6 @@
 /** Noise from outside against that of line and receiver over frequency, and what the line costs in signal to noise. */
 import type { Answer, Table } from "@feedpath/engine";
-import { numbersOf, optionalNumber, requiredColumn, requiredNumber, requiredTable } from "../kit/answerValues";
+import { numbersOf, optionalNumber, requiredColumn, requiredNumber, requiredTable, scalar } from "../kit/answerValues";
 import type { Figure } from "../kit/figure";
 import { fixedText, plainText, withUnit } from "../kit/numberText";
 import { drawChart } from "./chart";
@@ -8,6 +8,9 @@ import type { ChartOptions, Curve, Panel, Vertical } from "./chartTypes";
 import { frequencyText, placeOf } from "./frequencyAxis";
 import { roundSpan } from "./panelFrame";
 import { allNumbers, figureTable, valueAt } from "./tableValues";
+
+/** dB of signal to noise up to which nothing is heard of it, as the question has it. */
+const unheard = 0.5;
 
 /** MHz at which the axis has its numbers; fewer on a narrow picture. */
 const wide = [2, 5, 10, 20, 50, 100, 200, 400];
@@ -78,9 +81,7 @@ function costPanel(answer: Answer, table: Table): Panel {
 }
 
 const costText = (decibels: number): string =>
-  decibels < 0.095
-    ? withUnit(decibels < 0.005 ? "0.00" : fixedText(decibels, 2), "dB")
-    : withUnit(fixedText(decibels, 1), "dB");
+  decibels < 0.005 ? `below ${withUnit("0.01", "dB")}` : withUnit(fixedText(decibels, decibels < 0.095 ? 2 : 1), "dB");
 
 function verticalsOf(answer: Answer): Vertical[] {
   const from = optionalNumber(answer, "lineMattersFrom");
@@ -89,23 +90,26 @@ function verticalsOf(answer: Answer): Vertical[] {
     { at: placeOf(here), text: answer.band === "" ? frequencyText(here) : answer.band, main: true },
     ...(from === null
       ? []
-      : [{ at: placeOf(from), text: `it matters from ${frequencyText(Number(from.toPrecision(2)))}`, main: false }]),
+      : [
+          {
+            at: placeOf(from),
+            text: `line alone: 0.5 dB from ${frequencyText(Number(from.toPrecision(2)))}`,
+            main: false,
+          },
+        ]),
   ];
 }
 
 function titleOf(answer: Answer): string {
   const cost = requiredNumber(answer, "snrLossByLine");
   const from = optionalNumber(answer, "lineMattersFrom");
-  const where = answer.band === "" ? frequencyText(answer.frequency / 1e6) : answer.band;
-  const later =
-    from === null
-      ? "; nowhere up to 432 MHz does it matter"
-      : `; it matters from ${frequencyText(Number(from.toPrecision(2)))} on`;
-  const here =
-    cost < 0.5
-      ? `On ${where} the line costs ${costText(cost)}${later}`
-      : `On ${where} the line costs ${costText(cost)} of signal to noise`;
-  return answer.band === "" ? here.replace(/^On/, "At") : here;
+  const where = answer.band === "" ? `At ${frequencyText(answer.frequency / 1e6)}` : `On ${answer.band}`;
+  const name = scalar(answer, "snrLossByLine")?.says ?? "line";
+  const here = `${where} the ${name} ${name.endsWith("s") ? "cost" : "costs"} ${costText(cost).replace("below", "less than")} of signal to noise`;
+  if (cost >= unheard) return here;
+  return from === null
+    ? `${here}, and hardly more up to 432 MHz`
+    : `${here}; from ${frequencyText(Number(from.toPrecision(2)))} on it matters`;
 }
 
 /** Figure of the answer to `listen`. Noise figures in dB over k T0 b. */
@@ -124,7 +128,7 @@ export function listenNoise(answer: Answer, options: ChartOptions): Figure {
     verticals: verticalsOf(answer).filter(
       ({ at }) => at >= placeOf(frequencies[0]!) && at <= placeOf(frequencies.at(-1)!),
     ),
-    note: "Bands: the noise between its deciles within an hour. Rings: the station on its own bands, at the real load of the line.",
+    note: "Bands: the noise between its deciles within an hour. Rings and dots: the station on its own bands, with all of its path.",
   });
   return {
     name: "listenNoise",

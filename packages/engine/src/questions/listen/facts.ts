@@ -24,10 +24,7 @@ export function listenFacts(worked: Worked, listening: Listening, rows: readonly
     where: whereOf(band),
     named: band.name !== "",
     frequency: worked.frequency,
-    line:
-      lines.length === 0
-        ? { name: "the path", several: false }
-        : { name: lines.length > 1 ? "the lines" : "the line", several: lines.length > 1 },
+    line: nameOfPath(worked, lines.length),
     verdict: verdictOf(numbers.snrLossByLine!),
     cost: numbers.snrLossByLine!,
     pathLoss: Math.max(0, numbers.pathLoss!),
@@ -51,6 +48,15 @@ export function listenFacts(worked: Worked, listening: Listening, rows: readonly
     worst: worstOf(station.bands, band, rows),
     unheard,
   };
+}
+
+/** Lines below this share of the path's heat do not speak for it. */
+const mostly = 0.9;
+
+/** What lies between antenna and receiver, in a sentence. */
+function nameOfPath({ numbers }: Worked, lines: number): ListenFacts["line"] {
+  if (lines === 0 || numbers.heatInLines! < mostly * numbers.heatInPath!) return { name: "the path", several: false };
+  return { name: lines > 1 ? "the lines" : "the line", several: lines > 1 };
 }
 
 function worstOf(bands: readonly Band[], asked: Band, rows: readonly (Numbers | null)[]): ListenFacts["worst"] {

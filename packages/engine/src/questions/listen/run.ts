@@ -1,5 +1,5 @@
 /** Does the loss matter for receiving? Noise from outside against what the line and the receiver add to it. */
-import type { Answer, Refusal } from "../../answer/answer";
+import type { Answer, Refusal, ScalarValue } from "../../answer/answer";
 import type { Station } from "../../station/station";
 import * as words from "../../words/listen";
 import { listenMistakenIdea } from "../../words/listenIdea";
@@ -33,11 +33,13 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
   const facts = listenFacts(worked, listening, bands.rows);
   const frame = frameOf(listen, worked, context, { name: "snrLossByLine", least: 0.01 }, methods);
   const own = Object.fromEntries(Object.keys(listenUnits).map((name) => [name, numbers[name] ?? null]));
+  const given = valuesOf(own, bounds, point, listenUnits);
   return {
     ...frame,
     values: {
       ...frame.values,
-      ...valuesOf(own, bounds, point, listenUnits),
+      ...given,
+      snrLossByLine: { ...(given.snrLossByLine as ScalarValue), says: facts.line.name.replace("the ", "") },
       noiseRiseNeeded: scalarValue(
         facts.riseNeeded,
         "dB",

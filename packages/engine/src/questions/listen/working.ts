@@ -1,7 +1,14 @@
 /** How the noise and the line's cost were worked out, with the numbers put in. */
 import type { WorkingStep } from "../../answer/answer";
 import { externalNoise, noiseClasses } from "../../noise/externalNoise";
-import { decibelsOf, factorOf, type ReceivingSystem, systemNoiseFactor } from "../../noise/systemNoise";
+import {
+  addedBehindAntenna,
+  decibelsOf,
+  factorOf,
+  type ReceivingSystem,
+  referenceTemperature,
+  systemNoiseFactor,
+} from "../../noise/systemNoise";
 import { fixedNumber, plainNumber, significantNumber, withPrefix } from "../../quantity/format";
 import { sMeter } from "../../words/listen";
 import type { Worked } from "../common/worked";
@@ -14,7 +21,8 @@ export function listenWorking(worked: Worked, listening: Listening, system: Rece
   return [
     externalStep(worked, listening),
     lossStep(worked, system),
-    systemStep(listening, system),
+    behindStep(listening, system),
+    systemStep(system),
     costStep(system),
     meterStep(worked, listening, system),
     riseStep(worked, system),
@@ -53,20 +61,32 @@ function lossStep({ point, numbers }: Worked, { antennaLoss, lineLoss }: Receivi
   };
 }
 
-function systemStep({ receiver }: Listening, system: ReceivingSystem): WorkingStep {
-  const total = systemNoiseFactor(system);
-  const terms = [system.external, system.antennaLoss, system.lineLoss, system.receiver].map((x) =>
-    significantNumber(x, 4),
-  );
-  const [fa, lc, lt, fr] = terms;
-  const ratio = (kelvin: number): string => significantNumber(kelvin / 290, 3);
+const ratio = (kelvin: number): string => significantNumber(kelvin / referenceTemperature, 3);
+
+function behindStep({ receiver }: Listening, system: ReceivingSystem): WorkingStep {
+  const { lineLoss, lineTemperature } = system;
+  const added = addedBehindAntenna(system);
+  const lt = significantNumber(lineLoss, 4);
   return {
-    text: `Noise of the whole, with a receiver of ${plainNumber(receiver.value, 1)} dB; antenna and soil at ${plainNumber(system.antennaTemperature, 0)} K, the line at ${plainNumber(system.lineTemperature, 0)} K:`,
-    formula: "f = f_a + (l_c - 1) \\frac{T_c}{T_0} + l_c (l_t - 1) \\frac{T_t}{T_0} + l_c l_t (f_r - 1)",
-    substituted: `f = ${fa} + (${lc} - 1) \\times ${ratio(system.antennaTemperature)} + ${lc} \\times (${lt} - 1) \\times ${ratio(system.lineTemperature)} + ${lc} \\times ${lt} \\times (${fr} - 1) = ${significantNumber(total, 4)}`,
+    text: `What the line, at ${plainNumber(lineTemperature, 0)} K, and a receiver of ${plainNumber(receiver.value, 1)} dB noise figure add, as seen from the antenna's terminals:`,
+    formula: "r = (l_t - 1) \\frac{T_t}{T_0} + l_t (f_r - 1)",
+    substituted: `${significantNumber(lineLoss - 1, 3)} \\times ${ratio(lineTemperature)} + ${lt} \\times ${significantNumber(system.receiver - 1, 4)} = ${significantNumber(added, 4)}`,
+    result: { value: decibelsOf(added), unit: "dB" },
+    source: recommendation,
+    explains: ["receiverNoiseAtAntenna", "receiverNoiseFigure"],
+  };
+}
+
+function systemStep(system: ReceivingSystem): WorkingStep {
+  const { external, antennaLoss, antennaTemperature } = system;
+  const total = systemNoiseFactor(system);
+  return {
+    text: `Noise of the whole, with antenna and soil at ${plainNumber(antennaTemperature, 0)} K:`,
+    formula: "f = f_a + (l_c - 1) \\frac{T_c}{T_0} + l_c r",
+    substituted: `${significantNumber(external, 4)} + ${significantNumber(antennaLoss - 1, 3)} \\times ${ratio(antennaTemperature)} + ${significantNumber(antennaLoss, 4)} \\times ${significantNumber(addedBehindAntenna(system), 4)} = ${significantNumber(total, 5)}`,
     result: { value: decibelsOf(total), unit: "dB" },
     source: recommendation,
-    explains: ["systemNoise", "receiverNoiseFigure", "receiverNoiseAtAntenna"],
+    explains: ["systemNoise"],
   };
 }
 
@@ -104,7 +124,7 @@ function riseStep({ numbers }: Worked, { lineLoss }: ReceivingSystem): WorkingSt
     text:
       needed === null
         ? `The line takes so little that it cannot cost ${unheard} dB, whatever the noise. By the antenna the noise rises over that of a dummy load by:`
-        : "How far the noise must rise when the antenna takes the place of a dummy load, so that the line costs no more than that limit, whatever its kind; then how far it rises here:",
+        : "How far the noise must rise when the antenna takes the place of a dummy load, so that the line costs no more than that limit, whatever its kind; and how far it rises here:",
     formula: "r_{\\mathrm{least}} = \\frac{1 - 1/l_t}{1 - 10^{-D/10}}, \\; r = \\frac{f}{l_c l_t f_r}",
     substituted: `${needed === null ? "" : `r_{\\mathrm{least}} = \\frac{${significantNumber(1 - 1 / lineLoss, 3)}}{${significantNumber(share, 3)}} = ${fixedNumber(needed, 1)} \\; \\mathrm{dB}, \\; `}r = ${fixedNumber(numbers.noiseRise!, 1)} \\; \\mathrm{dB}`,
     source: "from the equation above with the line at T0; elementary",
