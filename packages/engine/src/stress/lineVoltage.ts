@@ -2,22 +2,15 @@
 import { outerRadius } from "../conductors/roundConductor";
 import { cableDielectric } from "../dielectrics/materials";
 import { radiusRatio } from "../lines/coaxialLine";
-import type { CoaxialLine, LineEntry, ParallelWireLine, RoundConductor } from "../lines/lineModel";
-import { spacingRatio } from "../lines/parallelWireLine";
+import type { CoaxialLine, LineEntry, RoundConductor } from "../lines/lineModel";
 import type { Quantity } from "../quantity/quantity";
 import { coronaOnsetField, gapBreakdown, peekDensity } from "./airBreakdown";
 import type { AirState } from "./standardAir";
 import { buildOf } from "./thermalLine";
+import type { VoltageLimit } from "./voltageLimit";
+import { wireLimits } from "./wireVoltage";
 
-/** A limit in V peak with its doubt; what happens there, and where the number comes from. */
-export interface VoltageLimit {
-  readonly kind: "rating" | "glow" | "breakdown";
-  readonly peak: number;
-  readonly low: number;
-  readonly high: number;
-  readonly says: string;
-  readonly source: string;
-}
+export type { VoltageLimit } from "./voltageLimit";
 
 /** Field at the strands over that at a smooth wire of the same effective radius: low, usual, high (from memory; Peek's 0.83 to 0.87 is 1.15 to 1.2). */
 const strandRaise = { low: 1.15, value: 1.3, high: 1.46 } as const;
@@ -29,14 +22,7 @@ const bulkShare = { low: 0.5, value: 1, high: 1.5 } as const;
 /** All limits that can be told of a line in air of this state; none where its build is not known and no rating is published. */
 export function lineVoltageLimits(line: LineEntry, air: AirState): VoltageLimit[] {
   const build = buildOf(line);
-  const built =
-    build === null
-      ? []
-      : build.kind === "coaxial"
-        ? coaxialLimits(build, air)
-        : build.kind === "parallel-wire"
-          ? pairLimits(build, air)
-          : [];
+  const built = build === null ? [] : build.kind === "coaxial" ? coaxialLimits(build, air) : wireLimits(build, air);
   const { voltage } = line.ratings ?? {};
   return voltage ? [ratingOf(voltage), ...built] : built;
 }
@@ -100,37 +86,4 @@ function coaxialLimits(build: CoaxialLine, air: AirState): VoltageLimit[] {
       source: known.breakdownSource,
     });
   return limits;
-}
-
-/** Two wires: highest field on the sides that face, V/m for 1 V between them: √((s+1)/(s−1)) / (2 a arcosh s), s spacing over diameter. */
-export function pairField(spacing: number, radius: number): number {
-  const s = spacing / (2 * radius);
-  return Math.sqrt((s + 1) / (s - 1)) / (2 * radius * Math.acosh(s));
-}
-
-function pairLimits(build: ParallelWireLine, air: AirState): VoltageLimit[] {
-  const radius = outerRadius(build.wire);
-  const weathered = build.wire.form === "stranded" ? 0.85 : 0.95;
-  const onset = coronaOnsetField(radius, peekDensity(air), "parallel wires", weathered);
-  const spacing = 2 * radius * build.wire.effectiveRadiusRatio * spacingRatio(build);
-  const glow = onset / pairField(spacing, radius);
-  const gap = spacing - 2 * radius;
-  return [
-    {
-      kind: "glow",
-      peak: glow,
-      low: 0.5 * glow,
-      high: 1.05 * glow,
-      says: "the air round its wires begins to glow",
-      source: "Peek's law, weathered wire; wet or dirty wire from half of it (common practice, no source)",
-    },
-    {
-      kind: "breakdown",
-      peak: gapBreakdown(gap, air),
-      low: 0.5 * gapBreakdown(gap, air),
-      high: gapBreakdown(gap, air),
-      says: "it flashes over between its wires",
-      source: "uniform field in air (from memory); over a wet spreader from half of it (common practice, no source)",
-    },
-  ];
 }

@@ -2,9 +2,10 @@ import { describe, expect, it } from "vitest";
 import type { CoaxialLine, LineEntry, ParallelWireLine, RoundConductor } from "../lines/lineModel";
 import { exactly, type Quantity } from "../quantity/quantity";
 import { connectorClass, connectorClasses, connectorPower } from "./connectors";
-import { decidingLimit, lineVoltageLimits, pairField } from "./lineVoltage";
+import { decidingLimit, lineVoltageLimits } from "./lineVoltage";
 import { amplitudeModulation, modulations } from "./modulation";
 import { standardAir } from "./standardAir";
+import { pairField, wireLimits } from "./wireVoltage";
 
 const copper = { name: "copper", conductivity: 58e6, permeability: 1 };
 const wire = (radius: number, form: RoundConductor["form"] = "solid"): RoundConductor => ({
@@ -74,6 +75,43 @@ describe("voltage limits of lines", () => {
     expect(far * (2 * 1e-3 * Math.log(1 / 1e-3))).toBeCloseTo(1, 2);
     const gap = 1e-6;
     expect(pairField(2e-3 + gap, 1e-3) * gap).toBeCloseTo(1, 3);
+  });
+
+  it("holds wires over a plane to half of what a pair at twice the height stands, and four wires near to two", () => {
+    const dielectric = { name: "air", permittivity: 1, lossTangent: 0 };
+    const glow = (limits: readonly { readonly peak: number }[]) => limits[0]!.peak;
+    const pair = (spacing: number) =>
+      glow(wireLimits({ kind: "parallel-wire", wire: wire(1e-3), spacing: exactly(spacing), dielectric }, seaLevel));
+    const over = glow(
+      wireLimits(
+        { kind: "wire over plane", wire: wire(1e-3), height: exactly(0.1), plane: copper, dielectric },
+        seaLevel,
+      ),
+    );
+    expect(over / pair(0.2)).toBeCloseTo(0.5, 12);
+    const four = glow(
+      wireLimits(
+        { kind: "four-wire", wire: wire(1e-3), side: exactly(0.1), joined: "diagonals", dielectric },
+        seaLevel,
+      ),
+    );
+    expect(four).toBeLessThan(pair(0.1));
+    expect(four / pair(0.1)).toBeGreaterThan(0.85);
+  });
+
+  it("lets the air between two sleeves glow before that of one sleeve twice as thick, and not below Paschen's minimum", () => {
+    const twisted = (wall: number) =>
+      wireLimits(
+        {
+          kind: "twisted pair",
+          wire: wire(0.25e-3),
+          sleeve: { outerRadius: 0.25e-3 + wall, dielectric: { name: "PVC", permittivity: 3.5, lossTangent: 0 } },
+          turn: 0.02,
+        },
+        seaLevel,
+      )[0]!.peak;
+    expect(twisted(0.2e-3)).toBeLessThan(twisted(0.4e-3));
+    expect(twisted(1e-5)).toBeGreaterThan(327);
   });
 
   it("tells nothing of a line of which neither build nor rating is known", () => {

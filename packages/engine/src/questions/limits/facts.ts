@@ -12,8 +12,8 @@ import { nameInSentence } from "../common/inUse";
 import type { AddedLength } from "./addedLength";
 import { shareOfTime } from "./conditions";
 import { type LimitFact, marginOf } from "./limitFact";
-import { peakOfPart } from "./limitsOf";
 import { hottest, waveOf } from "./lineHeat";
+import { peakOfPart } from "./partPeak";
 import type { LineStudy, Study } from "./study";
 import { lineTimeConstant } from "./tables";
 

@@ -57,6 +57,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
       duty: asked.duty.value,
       modulation: asked.modulation,
       lies: asked.lies,
+      gap: asked.gap,
       sending: asked.sending.kind,
       first: facts[0].part === "" ? "wires of the antenna" : facts[0].part,
       hottest: line?.part.edge.name ?? null,

@@ -5,8 +5,10 @@ import { vacuumPermittivity } from "../../numerics/vacuum";
 import { coronaOnsetField, peekDensity } from "../../stress/airBreakdown";
 import type { AirState } from "../../stress/standardAir";
 import { type DrivenAntenna, elementCurrent } from "../../wires/driveAntenna";
+import type { Conditions } from "./conditions";
+import { type LimitFact, timesOfVoltage } from "./limitFact";
 
-export interface WireField {
+interface WireField {
   /** Index into the structure's wires. */
   readonly wire: number;
   /** V/m peak at the metal, mean over the element next to the end, and from which such a wire glows. */
@@ -25,7 +27,7 @@ const stretch = 40;
  * continuity, over 40 radii or one element. A cut end bunches charge in its last few diameters to more than this mean. Null
  * where there is no wire.
  */
-export function hardestWire(point: WorkedPoint, driven: DrivenAntenna, air: AirState): WireField | null {
+function hardestWire(point: WorkedPoint, driven: DrivenAntenna, air: AirState): WireField | null {
   const { structure } = driven.solution.model;
   const omega = 2 * Math.PI * point.frequency;
   const density = peekDensity(air);
@@ -55,4 +57,28 @@ function greatestCharge(driven: DrivenAntenna, wire: number, least: number): num
     greatest = Math.max(greatest, changeOver(first, last, length));
   }
   return greatest;
+}
+
+/** Wet wire and rough ends glow from half the field (common practice, no source). */
+const wireDoubt = { low: 0.5, value: 1, high: 1.05 } as const;
+
+/** As one limit of the whole antenna. */
+export function wireLimits(point: WorkedPoint, driven: DrivenAntenna, conditions: Conditions): LimitFact[] {
+  const found = hardestWire(point, driven, conditions.air);
+  if (!found) return [];
+  const limit = (found.onset * wireDoubt[conditions.limits]) / 1e5;
+  const value = found.field / 1e5;
+  return [
+    {
+      part: "",
+      of: "glow",
+      value,
+      limit,
+      unit: "kV/cm peak",
+      happens: "the air round the ends of the antenna's wires glows",
+      times: timesOfVoltage(value, limit),
+      source: "Peek's law, weathered wire (handbook)",
+      at: null,
+    },
+  ];
 }

@@ -36,10 +36,12 @@ function voltageSteps(study: Study, { part }: LineStudy): WorkingStep[] {
   const limits = lineVoltageLimits(line.line, conditions.air);
   const deciding = decidingLimit(limits);
   const name = partName(study, part.edge.name);
-  const told = limits.map((one) => `${volts(one.peak)} peak: ${one.says}`).join("; ");
+  const told = limits
+    .map((one) => `${volts(one.peak)} peak (${volts(one.low)} to ${volts(one.high)}): ${one.says}`)
+    .join("; ");
   return [
     {
-      text: `Largest voltage on ${name}, ${plainNumber(part.length - highest.distance, 1)} m from its end towards the transmitter, from the waves towards (a) and from (b) the antenna at its far end. ${told === "" ? "Nothing is known of what it stands." : `It stands ${told}.`}`,
+      text: `Largest voltage on ${name}, ${plainNumber(part.length - highest.distance, 1)} m from its end towards the transmitter, from the waves towards (a) and from (b) the antenna at its far end. ${told === "" ? "Nothing is known of what it stands." : `What it stands: ${told}.`}`,
       formula: "V_{\\mathrm{peak}} = \\sqrt{2} \\, |a e^{\\gamma x} + b e^{-\\gamma x}|",
       substituted: `|a| = ${significantNumber(Math.sqrt(wave.forward), 3)}\\,\\mathrm{V}, \\; |b| = ${significantNumber(Math.sqrt(wave.backward), 3)}\\,\\mathrm{V}, \\; x = ${fixedNumber(highest.distance, 2)}\\,\\mathrm{m}, \\; V_{\\mathrm{peak}} = ${significantNumber(peak, 3)}\\,\\mathrm{V}`,
       result: { value: peak, unit: "V" },
