@@ -1,5 +1,5 @@
 /** Parallel-wire lines: impedance from spacing, loss of an open pair, window line as sold. */
-import { lineConstants, type ParallelWireLine, ratioOfPair, solidWireImpedance } from "@feedpath/engine";
+import { exactly, lineConstants, type ParallelWireLine, ratioOfPair, solidWireImpedance } from "@feedpath/engine";
 import { findLine } from "@feedpath/station-file";
 import { input, type PublishedRow } from "../ledger/publishedRow";
 import type { Topic } from "../ledger/topic";
@@ -23,6 +23,14 @@ function pair(diameter: number, spacing: number, conductivity: number): Parallel
 /** Impedance of a pair without loss for spacing over diameter. */
 const lossless = (ratio: number): number =>
   lineConstants(pair(1e-3, ratio * 1e-3, Number.POSITIVE_INFINITY), 1e7).z0.re;
+
+/** A wire at a height (to its axis) over a perfect plane, without loss. */
+function overPlane(ratio: number): number {
+  const { wire, dielectric } = pair(1e-3, 1, Number.POSITIVE_INFINITY);
+  const plane = { name: "perfect", conductivity: Number.POSITIVE_INFINITY, permeability: 1 };
+  const line = { kind: "wire over plane", wire, height: exactly(ratio * 1e-3), plane, dielectric } as const;
+  return lineConstants(line, 1e7).z0.re;
+}
 
 function openPair(row: PublishedRow) {
   const [diameter, spacing] = [input(row, "d_mm") / 1e3, input(row, "D_mm") / 1e3];
@@ -57,7 +65,6 @@ export const parallelWire: Topic = {
     { rows: /^pair\.loss\./, compute: openPair },
     { rows: /^pair\.open600$/, compute: () => ({ "": lossless(75) }) },
     { rows: /^pair\.window\.z$/, compute: windowLine },
-    // Half of a pair by the image in the plane: half its impedance at twice the height.
-    { rows: /^wire_over_plane\.z0\./, compute: (row) => ({ "": lossless(2 * input(row, "h/d")) / 2 }) },
+    { rows: /^wire_over_plane\.z0\./, compute: (row) => ({ "": overPlane(input(row, "h/d")) }) },
   ],
 };
