@@ -1,4 +1,5 @@
 /** Feed lines beside each other: a list of all, up to four drawn, each with its sources. */
+import { linesCaution } from "@feedpath/report";
 import { useEffect, useState } from "react";
 import { useBench, useBenchState } from "../ui/useBench";
 import { printHtml, saveText } from "../ui/waysOut";
@@ -55,6 +56,7 @@ export function Lines() {
       <p className="label quiet" role="status">
         {found.length} of {comparison.rows.length} lines
       </p>
+      <p className="label quiet">{linesCaution}</p>
       <LineRows
         groups={ordered(found, order)}
         comparison={comparison}

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { within } from "../quantity/quantity";
-import { lineFacts, lineSide } from "./lineFacts";
+import { type LineFacts, lineFacts, lineSide } from "./lineFacts";
 import type { CoaxialLine, DataSheetLine, LineEntry } from "./lineModel";
 
 const copper = { name: "copper", conductivity: 58e6, permeability: 1 };
@@ -24,6 +24,12 @@ const build: CoaxialLine = {
   outer: { innerRadius: 3.62e-3, wall: Number.POSITIVE_INFINITY, metal: copper, resistanceFactor: 1 },
   dielectric: { name: "polyethylene", permittivity: 2.26, lossTangent: 3e-4 },
 };
+/** Facts where the entry is a line. */
+function factsOf(line: LineEntry, frequency: number): LineFacts {
+  const facts = lineFacts(line, frequency);
+  if ("noLine" in facts) throw new Error(facts.noLine);
+  return facts;
+}
 const entry = (model: LineEntry["model"], built: LineEntry["build"] = null): LineEntry => ({
   designation: "a line",
   model,
@@ -33,7 +39,7 @@ const entry = (model: LineEntry["model"], built: LineEntry["build"] = null): Lin
 
 describe("facts of a line", () => {
   it("gives a sheet's own numbers at its point, with their ranges", () => {
-    const facts = lineFacts(entry(sheet), 1e7)!;
+    const facts = factsOf(entry(sheet), 1e7);
     expect(facts.loss.value).toBeCloseTo(0.02, 9);
     expect(facts.loss.low).toBeCloseTo(0.016, 9);
     expect(facts.loss.high).toBeCloseTo(0.024, 9);
@@ -44,12 +50,25 @@ describe("facts of a line", () => {
   });
 
   it("has no spread where nothing is uncertain, and stops at the next mode", () => {
-    const { impedance, loss } = lineFacts(entry(build), 1e8)!;
+    const { impedance, loss } = factsOf(entry(build), 1e8);
     expect([impedance.low, impedance.high]).toEqual([impedance.value, impedance.value]);
     expect([loss.low, loss.high]).toEqual([loss.value, loss.value]);
-    expect(lineFacts(entry(build), 15e9)).toBeNull();
-    expect(lineFacts(entry(sheet), 15e9)).not.toBeNull();
-    expect(lineFacts(entry(sheet, build), 15e9)).toBeNull();
+    expect(lineFacts(entry(build), 15e9)).toEqual({ noLine: expect.stringContaining("further modes") });
+    expect(lineFacts(entry(sheet), 15e9)).not.toHaveProperty("noLine");
+    expect(lineFacts(entry(sheet, build), 15e9)).toHaveProperty("noLine");
+  });
+
+  it("ends where a pair would radiate, and says so before", () => {
+    // 2 mm wires 150 mm apart: 60 (k s)^2/601 of the power, 2 % at 145 MHz and 18 % at 432 MHz.
+    const pair = entry({
+      kind: "parallel-wire",
+      wire: { ...build.inner, layers: [{ metal: copper, outerRadius: 1e-3 }] },
+      spacing: within(0.15, 0.01),
+      dielectric: { name: "air", permittivity: 1, lossTangent: 0 },
+    });
+    expect(factsOf(pair, 14e6).notes).toEqual([]);
+    expect(factsOf(pair, 145e6).notes.join()).toContain("2.1 %");
+    expect(lineFacts(pair, 432e6)).toEqual({ noLine: expect.stringContaining("radiate") });
   });
 
   it("tells coaxial from balanced", () => {

@@ -14,11 +14,11 @@ export interface LineRow {
   readonly family: string;
   readonly own: boolean;
   readonly side: LineFacts["side"];
-  /** At the frequency looked at; null where further modes can travel there. Ohm, a ratio, dB/m. */
+  /** At the frequency looked at; null where the entry is no line there. Ohm, a ratio, dB/m. */
   readonly impedance: Quantity | null;
   readonly velocityFactor: Quantity | null;
   readonly loss: Quantity | null;
-  /** dB/m at the further frequencies; null where further modes can travel. */
+  /** dB/m at the further frequencies; null where the entry is no line. */
   readonly losses: readonly (Quantity | null)[];
   /** m over the jacket; null where it is not known, or where there is none. */
   readonly jacket: number | null;
@@ -44,23 +44,29 @@ export const ownFamily = "lines of this station";
 
 export type LineConditions = Omit<LineComparison, "rows">;
 
+const lossAt = (entry: LineEntry, frequency: number): Quantity | null => {
+  const facts = lineFacts(entry, frequency);
+  return "noLine" in facts ? null : facts.loss;
+};
+
 function rowOf({ entry, family, own }: ListedLine, { at, frequencies }: LineConditions): LineRow {
   const facts = lineFacts(entry, at);
+  const electrical = "noLine" in facts ? { impedance: null, velocityFactor: null, loss: null } : facts;
   return {
     designation: entry.designation,
     about: entry.about ?? "",
     family,
     own,
     side: lineSide(entry.model),
-    impedance: facts?.impedance ?? null,
-    velocityFactor: facts?.velocityFactor ?? null,
-    loss: facts?.loss ?? null,
-    losses: frequencies.map((frequency) => lineFacts(entry, frequency)?.loss ?? null),
+    impedance: electrical.impedance,
+    velocityFactor: electrical.velocityFactor,
+    loss: electrical.loss,
+    losses: frequencies.map((frequency) => lossAt(entry, frequency)),
     jacket: entry.jacketDiameter ?? null,
     ratings: entry.ratings ?? {},
     price: entry.price ?? null,
     sources: entry.sources,
-    notes: facts ? facts.notes : ["Further modes can travel at this frequency: the line is no longer a line there."],
+    notes: "noLine" in facts ? [facts.noLine] : facts.notes,
   };
 }
 

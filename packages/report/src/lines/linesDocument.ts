@@ -19,7 +19,7 @@ export interface LinesInput {
 
 /** What a person must know to read the tables. */
 export const linesCaution =
-  "Matched loss of new lines at 20 °C, from sheets and dimensions: a real line may differ by the ranges its sources give, and cable sold under an old name need not meet the old sheet. Voltages and bends are what sheets give, not what a damaged or wet line stands.";
+  "Matched loss of new lines at 20 °C, from sheets and dimensions: a real line may differ by the ranges its sources give, and cable sold under an old name need not meet the old sheet. Voltages and bends are what sheets give, not what a damaged or wet line stands. A dash: not known, or no line at that frequency.";
 
 const inlines = (text: string) => inlinesOf(text);
 
