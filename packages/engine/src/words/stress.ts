@@ -35,7 +35,7 @@ export interface StressFacts {
   readonly swrOnLine: number | null;
   /** What the arrestor or connector should stand. */
   readonly peak: number;
-  /** The least length of line behind the tuner that halves its voltage, or makes it least; null without a tuner on a line. */
+  /** The least change of the line behind the tuner (m, negative: shorter) that halves its voltage, or makes it least; null without a tuner on a line. */
   readonly added: { readonly metres: number; readonly volts: number; readonly now: number } | null;
 }
 
@@ -165,9 +165,12 @@ function heatAdvice(f: StressFacts, power: string): string {
 
 function voltageAdvice(f: StressFacts, power: string): string {
   if (f.added && f.added.volts < 0.7 * f.added.now)
-    return `Add ${metres(f.added.metres)} of line behind it: that brings its voltage from ${volts(f.added.now)} to ${volts(f.added.volts)} peak on this band, while its current rises; other bands change too. Else send with ${power} at most.`;
+    return `${lengthChange(f.added.metres)}: that brings its voltage from ${volts(f.added.now)} to ${volts(f.added.volts)} peak on this band, while its current rises; other bands change too. Else send with ${power} at most.`;
   return `Send with ${power} at most, or put there what stands more than ${volts(Math.SQRT2 * f.peak)} peak; a better match at the antenna's end lowers the voltage with the root of the SWR.`;
 }
+
+const lengthChange = (change: number): string =>
+  change < 0 ? `Take ${metres(-change)} off the line behind it` : `Add ${metres(change)} of line behind it`;
 
 export interface CautionFacts {
   readonly peak: number;

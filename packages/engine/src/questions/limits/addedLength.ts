@@ -10,9 +10,12 @@ export interface AddedLength {
   readonly best: { readonly metres: number; readonly volts: number; readonly now: number };
 }
 
+/** Steps over the half wave within which everything repeats. */
 const steps = 40;
+/** Of a line's length, what may be taken away. */
+const mayGo = 0.8;
 
-/** Null where no line follows right behind a tuner. */
+/** Null where no line follows right behind a tuner. Lengths are shorter (negative) or longer than now. */
 export function addedLength({ worked: { point } }: Study): AddedLength | null {
   const used = point.parts.filter((part) => part.edge.inUse);
   const tuner = used.findIndex((part) => part.edge.kind === "tuner");
@@ -22,13 +25,15 @@ export function addedLength({ worked: { point } }: Study): AddedLength | null {
   const constants = constantsOf(line.edge.part, point.frequency);
   const halfWave = Math.PI / constants.gamma.im;
   const power = used[tuner]!.powerOut;
-  const metres = Array.from({ length: steps + 1 }, (_, i) => (halfWave * i) / steps);
+  const step = halfWave / steps;
+  const shorter = Math.min(steps / 2, Math.floor((mayGo * line.length) / step));
+  const metres = Array.from({ length: steps + 1 }, (_, i) => (i - shorter) * step);
   const peaks = metres.map((more) => {
     const state = stateAt(constants, end, line.length + more);
     return Math.SQRT2 * magnitude(state.voltage) * Math.sqrt(power / netPower(state));
   });
-  const halved = peaks.findIndex((peak) => peak < peaks[0]! / 2);
-  const least = halved >= 0 ? halved : peaks.indexOf(Math.min(...peaks));
+  const now = peaks[shorter]!;
+  const best = bestOf(peaks, shorter);
   return {
     table: {
       name: "voltageByAddedLine",
@@ -38,6 +43,13 @@ export function addedLength({ worked: { point } }: Study): AddedLength | null {
         peakVoltage: { unit: "V", values: peaks },
       },
     },
-    best: { metres: metres[least]!, volts: peaks[least]!, now: peaks[0]! },
+    best: { metres: metres[best]!, volts: peaks[best]!, now },
   };
+}
+
+/** The least change that halves the voltage; where none does, the one that makes it least. */
+function bestOf(peaks: readonly number[], present: number): number {
+  const halved = peaks.flatMap((peak, i) => (peak < peaks[present]! / 2 ? [i] : []));
+  const nearest = halved.sort((a, b) => Math.abs(a - present) - Math.abs(b - present))[0];
+  return nearest ?? peaks.indexOf(Math.min(...peaks));
 }

@@ -154,6 +154,9 @@ describe("limits", () => {
     expect(answer.reasons.some(({ says }) => says.includes("0.1 mm of air"))).toBe(true);
     const added = answer.tables.find(({ name }) => name === "voltageByAddedLine")!.columns;
     const peaks = added.peakVoltage!.values as number[];
+    const now = peaks[(added.addedLength!.values as number[]).findIndex((metres) => Math.abs(metres) < 1e-9)]!;
+    const behind = answer.joints.find(({ name }) => name === "after tuner 1")!;
+    expect(now / behind.voltage.peak).toBeCloseTo(1, 6);
     // Half a wave further the wave is the same, but for the line's loss.
     expect(peaks.at(-1)! / peaks[0]!).toBeGreaterThan(0.7);
     expect(peaks.at(-1)! / peaks[0]!).toBeLessThan(1.3);
