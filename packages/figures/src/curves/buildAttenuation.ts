@@ -1,11 +1,11 @@
-/** What a line takes over frequency, where it arises, and what its data sheet lists. */
+/** What a line takes over frequency, what its data sheet lists, and where it arises. */
 import type { Answer, Table } from "@feedpath/engine";
 import { numbersOf, optionalNumber, requiredColumn, requiredNumber, requiredTable } from "../kit/answerValues";
 import type { Figure, Role } from "../kit/figure";
 import { plainText, significantText, withUnit } from "../kit/numberText";
 import { designationOf, frequencyLines, given, hasColumn, ticksFor } from "./buildFacts";
 import { drawChart } from "./chart";
-import type { ChartOptions, Curve, Ring } from "./chartTypes";
+import type { ChartOptions, Curve, Panel, Ring } from "./chartTypes";
 import { frequencyAxis, frequencyText, placeOf, powersOfTen } from "./frequencyAxis";
 import { figureTable } from "./tableValues";
 
@@ -17,41 +17,54 @@ interface Told {
   readonly dashed: boolean;
 }
 
-const told: readonly Told[] = [
+const whole: readonly Told[] = [
   { series: "attenuation", labels: ["in all"], role: "heat", labelRole: "heatInk", dashed: false },
-  {
-    series: "attenuationByBuild",
-    labels: ["by its build", "build"],
-    role: "power",
-    labelRole: "powerInk",
-    dashed: true,
-  },
-  { series: "attenuationInInner", labels: ["inner conductor", "inner"], role: "ink2", labelRole: "ink2", dashed: true },
-  { series: "attenuationInOuter", labels: ["outer conductor", "outer"], role: "ink2", labelRole: "ink2", dashed: true },
-  { series: "attenuationInConductors", labels: ["conductors"], role: "ink2", labelRole: "ink2", dashed: true },
-  { series: "attenuationInDielectric", labels: ["insulation"], role: "line", labelRole: "ink2", dashed: true },
+  { series: "attenuationByBuild", labels: ["by its build"], role: "power", labelRole: "powerInk", dashed: true },
   {
     series: "attenuationByRoot",
-    labels: ["root of frequency", "root rule"],
+    labels: ["by the root of frequency", "root of frequency", "root rule"],
     role: "line",
     labelRole: "ink2",
     dashed: true,
   },
 ];
 
-/** Shares below this part of the smallest total are off the scale. */
-const deepest = 0.1;
+const shares: readonly Told[] = [
+  { series: "attenuationInInner", labels: ["inner conductor"], role: "heat", labelRole: "heatInk", dashed: false },
+  { series: "attenuationInOuter", labels: ["outer conductor"], role: "heat", labelRole: "heatInk", dashed: true },
+  { series: "attenuationInConductors", labels: ["conductors"], role: "heat", labelRole: "heatInk", dashed: false },
+  { series: "attenuationInDielectric", labels: ["insulation"], role: "ink", labelRole: "ink", dashed: true },
+];
+
+const shown = (table: Table, told: readonly Told[]): Told[] => told.filter(({ series }) => hasColumn(table, series));
 
 const logarithm = (value: number | null): number | null => (value !== null && value > 0 ? Math.log10(value) : null);
 
-const curvesOf = (table: Table): Curve[] =>
-  told
-    .filter(({ series }) => hasColumn(table, series))
-    .map((one) => ({
+function wholePanel(answer: Answer, table: Table): Panel {
+  const both = hasColumn(table, "attenuationByBuild");
+  const totals = ["attenuation", ...(both ? ["attenuationByBuild"] : [])].flatMap((name) => given(table, name));
+  const value = requiredNumber(answer, "attenuation");
+  const curves = shown(table, whole).map(
+    (one): Curve => ({
       ...one,
-      labels: one.series === "attenuation" && hasColumn(table, "attenuationByBuild") ? ["by its sheet"] : one.labels,
+      labels: one.series === "attenuation" && both ? ["by its sheet"] : one.labels,
       values: requiredColumn(table, one.series).values.map(logarithm),
-    }));
+    }),
+  );
+  const asked: Ring = {
+    at: placeOf(answer.frequency / 1e6),
+    value: Math.log10(value),
+    text: significantText(value, 2),
+    quiet: true,
+  };
+  return {
+    name: "attenuation, dB per 100 m",
+    height: 220,
+    ...powersOfTen(totals),
+    curves,
+    rings: [...listedRings(answer), asked],
+  };
+}
 
 /** Rings where the data sheet has its points. */
 function listedRings(answer: Answer): Ring[] {
@@ -63,6 +76,23 @@ function listedRings(answer: Answer): Ring[] {
     value: Math.log10(value),
     text: significantText(value, 2),
   }));
+}
+
+/** Per cent of the sum of all parts. */
+function sharePanel(table: Table): Panel {
+  const told = shown(table, shares);
+  const columns = told.map(({ series }) => requiredColumn(table, series).values);
+  const sums = (columns[0] ?? []).map((_, row) => columns.reduce((sum, values) => sum + (values[row] ?? 0), 0));
+  const share = (value: number | null, row: number): number | null =>
+    value === null || !(sums[row]! > 0) ? null : (100 * value) / sums[row]!;
+  return {
+    name: hasColumn(table, "attenuationByBuild") ? "where it arises, % (by its build)" : "where it arises, %",
+    height: 110,
+    from: 0,
+    to: 100,
+    curves: told.map((one, i) => ({ ...one, values: columns[i]!.map(share) })),
+    rings: [],
+  };
 }
 
 function titleOf(answer: Answer): string {
@@ -81,32 +111,11 @@ function titleOf(answer: Answer): string {
 export function buildAttenuation(answer: Answer, options: ChartOptions): Figure {
   const table = requiredTable(answer, "lineConstants");
   const frequencies = numbersOf(table, "frequency");
-  const totals = ["attenuation", "attenuationByBuild"]
-    .filter((name) => hasColumn(table, name))
-    .flatMap((name) => given(table, name));
-  const scale = powersOfTen([Math.min(...totals) * deepest * 10, ...totals]);
-  const value = requiredNumber(answer, "attenuation");
   const title = titleOf(answer);
   const drawn = drawChart({
     ...options,
     axis: { ...frequencyAxis(frequencies, ticksFor(options.width, options.scale ?? 1)), name: "frequency" },
-    panels: [
-      {
-        name: "attenuation, dB per 100 m",
-        height: 256,
-        ...scale,
-        curves: curvesOf(table),
-        rings: [
-          ...listedRings(answer),
-          {
-            at: placeOf(answer.frequency / 1e6),
-            value: Math.log10(value),
-            text: significantText(value, 2),
-            quiet: true,
-          },
-        ],
-      },
-    ],
+    panels: [wholePanel(answer, table), sharePanel(table)],
     verticals: frequencyLines(answer),
     note: answer.tables.some(({ name }) => name === "sheetPoints") ? "Rings: points of its data sheet." : "",
   });
@@ -117,12 +126,10 @@ export function buildAttenuation(answer: Answer, options: ChartOptions): Figure 
     height: drawn.height,
     scale: options.scale ?? 1,
     marks: drawn.marks,
-    description: `Attenuation of ${designationOf(answer)} over frequency on logarithmic scales, in all and split into conductors and insulation. ${title}.`,
+    description: `Two panels over frequency on a logarithmic scale: attenuation of ${designationOf(answer)}, and the shares of conductors and insulation in it. ${title}.`,
     table: figureTable(table, `Attenuation of ${designationOf(answer)}`, {
       frequency: "frequency",
-      ...Object.fromEntries(
-        told.filter(({ series }) => hasColumn(table, series)).map(({ series, labels }) => [series, labels[0]!]),
-      ),
+      ...Object.fromEntries(shown(table, [...whole, ...shares]).map(({ series, labels }) => [series, labels[0]!])),
     }),
   };
 }

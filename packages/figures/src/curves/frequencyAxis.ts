@@ -31,14 +31,15 @@ export function frequencyAxis(
   return { values, ticks: ticks.map((power) => ({ value: power, text: frequencyText(10 ** power) })) };
 }
 
-/** Whole powers of ten that hold all values above zero, with their ticks. */
+/** A scale by powers of ten that holds all values above zero, to the next third of a power, with ticks at whole ones. */
 export function powersOfTen(values: readonly number[]): {
   readonly from: number;
   readonly to: number;
   readonly ticks: readonly Tick[];
 } {
   const above = values.filter((value) => value > 0).map(Math.log10);
-  const [from, to] = [Math.floor(Math.min(...above)), Math.ceil(Math.max(...above))];
-  const ticks = Array.from({ length: to - from + 1 }, (_, i) => from + i);
+  const [from, to] = [Math.floor(3 * Math.min(...above)) / 3, Math.ceil(3 * Math.max(...above)) / 3];
+  const first = Math.ceil(from - 1e-9);
+  const ticks = Array.from({ length: Math.floor(to + 1e-9) - first + 1 }, (_, i) => first + i);
   return { from, to, ticks: ticks.map((power) => ({ value: power, text: significantText(10 ** power, 1) })) };
 }
