@@ -40,6 +40,14 @@ function sourceSection(row: LineRow): Block {
   };
 }
 
+/** Its message stands above as the headline: here it says what is drawn. */
+const pictureBlock = (figure: Figure, narrow: Figure | null): Block => ({
+  kind: "figure",
+  figure: { ...figure, title: "Matched loss over the frequencies" },
+  narrow,
+  titled: true,
+});
+
 const tableSection = (table: DocumentTable): Block => ({
   kind: "section",
   title: table.caption,
@@ -70,7 +78,7 @@ export function linesDocument(input: LinesInput): Document {
     verdict: { word: null, says: [] },
     next: null,
     blocks: [
-      ...(figure ? [{ kind: "figure" as const, figure, narrow: narrowFigure, titled: false }] : []),
+      ...(figure ? [pictureBlock(figure, narrowFigure)] : []),
       ...linesTables(comparison, units).map(tableSection),
       ...(frequencies.length > 0 ? [tableSection(lossTable(comparison, units))] : []),
       { kind: "paragraph", inlines: inlines(linesCaution) },
