@@ -54,7 +54,12 @@ export interface SheetWords {
   readonly own: boolean;
   /** Relative. */
   readonly worstDeviation: number;
-  readonly findings: readonly { readonly says: string; readonly suggestion: string | null }[];
+  readonly findings: readonly {
+    readonly says: string;
+    readonly suggestion: string | null;
+    /** Hz, of the point it is about; null where it is about none or all. */
+    readonly frequency: number | null;
+  }[];
   /** Loss of the highest point, dB/100 m, and its frequency: what the root rule starts from. */
   readonly top: { readonly frequency: number; readonly attenuation: number };
 }
@@ -182,7 +187,10 @@ const closeEnough = 0.002;
 
 export function buildNext(f: BuildFacts): string {
   const wrong = f.sheet?.findings[0];
-  if (wrong) return wrong.suggestion === null ? `Check the data sheet: ${uncapital(wrong.says)}` : wrong.suggestion;
+  if (wrong) {
+    const where = wrong.frequency === null ? "" : ` at ${hertz(wrong.frequency)}`;
+    return `Check its data sheet${where} first: ${uncapital(wrong.suggestion ?? wrong.says)}`;
+  }
   if (f.sheet && f.frequency < f.sheet.from && !bornOut(f)) {
     const measure = `Measure a length at ${hertz(f.frequency)}: the sheet begins at ${hertz(f.sheet.from)}`;
     return f.build === null

@@ -58,7 +58,11 @@ function sheetWords({ sheet, input }: BuildResult): SheetWords | null {
     from: sheet.fit.from,
     to: sheet.fit.to,
     worstDeviation: sheet.fit.worstDeviation,
-    findings: sheet.findings,
+    findings: sheet.findings.map(({ says, suggestion, point }) => ({
+      says,
+      suggestion,
+      frequency: point === null ? null : (sheet.line.loss[point]?.frequency ?? null),
+    })),
     own: input.chosen.entry.sources.every(({ source }) => source === "the station file"),
     top: { frequency: top.frequency, attenuation: 100 * top.listed },
   };

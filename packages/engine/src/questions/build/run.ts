@@ -11,7 +11,8 @@ import { provenanceOf } from "../common/provenanceOf";
 import type { Context, Parameters, Progress, Question } from "../common/question";
 import { refusal } from "../common/refusal";
 import { buildFacts } from "./facts";
-import { buildParameters, type ChosenLine, chosenLine } from "./parameters";
+import { buildListing } from "./listing";
+import { type ChosenLine, chosenLine } from "./parameters";
 import { type SimilarLine, similarLines, similarTable } from "./similar";
 import { type BuildInput, type BuildResult, buildResult, cutOffOf } from "./study";
 import { type SweptLine, sweptLine, sweptStep, sweptValues } from "./sweeps";
@@ -201,11 +202,4 @@ const methodsOf = ({ sheet, build: built }: BuildResult): { name: string; says: 
     : []),
 ];
 
-export const build: Question = {
-  id: "build",
-  asked: "What are the constants of this line?",
-  group: "Why is it so?",
-  about: "Impedance, velocity, attenuation and where it arises, from a line's data sheet and from its build.",
-  parameters: buildParameters,
-  run,
-};
+export const build: Question = { ...buildListing, run };
