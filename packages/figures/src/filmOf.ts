@@ -8,7 +8,7 @@ import type { Figure } from "./kit/figure";
 
 export interface FigureFilm {
   readonly moments: number;
-  /** "142 ns, 1 ways along the line", for a moment from 0 on. */
+  /** "142 ns, 1 way along the line", for a moment from 0 on. */
   readonly says: (moment: number) => string;
   readonly frame: (moment: number, options: ChartOptions) => Figure;
   /** One SVG that moves by itself, without a script. */

@@ -8,6 +8,7 @@ const folder = new URL("../../../examples/", import.meta.url);
 const examples = readdirSync(folder).filter((name) => name.endsWith(".yaml"));
 /** Sweeps and height studies solve the antenna anew many times: a few examples speak for their words. */
 const askedOnly: Readonly<Record<string, readonly string[]>> = {
+  bounce: ["harbour-school-club.yaml", "orchard-doublet.yaml", "phased-pair.yaml", "rooftop-flat.yaml"],
   band: ["harbour-school-club.yaml", "field-day-doublet.yaml", "rooftop-flat.yaml"],
   limits: [
     "harbour-school-club.yaml",

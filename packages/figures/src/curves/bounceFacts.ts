@@ -64,5 +64,6 @@ export function timeText(ns: number): string {
 /** "after 142 ns, once along the line": time, and how often a front has gone the way. */
 export function momentSays(film: BounceFilm, moment: number): string {
   const time = film.times[moment]!;
-  return `${timeText(time)}, ${plainText(time / film.oneWay, 1)} ways along the line`;
+  const ways = plainText(time / film.oneWay, 1);
+  return `${timeText(time)}, ${ways} ${ways === "1" ? "way" : "ways"} along the line`;
 }

@@ -13,7 +13,8 @@ import type { Context, Parameters, Progress, Question } from "../common/question
 import { refusal } from "../common/refusal";
 import { bounceFacts } from "./facts";
 import { lineLooked } from "./lineLooked";
-import { bounceAsked, bounceParameters } from "./parameters";
+import { bounceListing } from "./listing";
+import { bounceAsked } from "./parameters";
 import { mostWaves } from "./plan";
 import { type BounceStudy, bounceStudy, otherSources } from "./study";
 import { bounceGrids, bounceTables } from "./tables";
@@ -102,11 +103,4 @@ const methodsOf = ({ stepped, looked, constants }: BounceStudy) => [
   },
 ];
 
-export const bounce: Question = {
-  id: "bounce",
-  asked: "What happens on the line, step by step?",
-  group: "Why is it so?",
-  about: "Echoes on the feed line from the first wave to the standing wave, with every joule accounted for.",
-  parameters: bounceParameters,
-  run,
-};
+export const bounce: Question = { ...bounceListing, run };

@@ -23,7 +23,7 @@ function delayStep({ stepped, constants }: BounceStudy, f: BounceFacts): Working
     formula: "\\tau = \\ell \\sqrt{L C}, \\quad Z = \\sqrt{\\frac{L}{C}}",
     substituted: `\\tau = ${plainNumber(1e9 * f.delay, 1)} \\; \\mathrm{ns}, \\; Z = ${fixedNumber(stepped.surgeImpedance, 2)} \\; \\Omega`,
     result: { value: 1e9 * f.delay, unit: "ns" },
-    source: "telegrapher's equations; constants of the line as in `watts`",
+    source: "telegrapher's equations; constants from the line's data or build",
     explains: ["oneWayTime", "surgeImpedance", "firstEchoHome", "wavesOnLine"],
   };
 }
