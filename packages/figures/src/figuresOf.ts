@@ -8,6 +8,7 @@ import { buildAttenuation } from "./curves/buildAttenuation";
 import { buildImpedance } from "./curves/buildImpedance";
 import { heightPanels } from "./curves/heightPanels";
 import { impedanceCompromise } from "./curves/impedanceCompromise";
+import { lineAlternatives } from "./curves/lineAlternatives";
 import { lineBars } from "./curves/lineBars";
 import { lineLength } from "./curves/lineLength";
 import { listenNoise } from "./curves/listenNoise";
@@ -59,7 +60,7 @@ const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   band: [stage, curves(swrAcrossBand)],
   height: [stage, curves(heightPanels)],
   trim: [stage, curves(ladder), curves(trimLengths)],
-  line: [curves(lineBars), curves(lineLength)],
+  line: [curves(lineBars), curves(lineAlternatives), curves(lineLength)],
   sky: [curves(elevationPattern), curves(azimuthPattern), curves(skyShape)],
   outside: [stage, curves(outsideAlong), curves(outsideChoke), curves(outsideLength)],
   radials: [stage, curves(radialNumber), curves(radialLengths), curves(radialCuts), curves(radialCurrents)],

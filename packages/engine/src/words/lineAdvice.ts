@@ -8,7 +8,9 @@ export function runWords(line: LineInPath, money: string | null): string {
   const known = [
     line.weight === null ? "" : `${significantNumber(line.weight, 2)} kg`,
     line.bendRadius === null ? "" : `bends to ${metres(line.bendRadius)}`,
-    line.price === null || money === null ? "" : `${plainNumber(line.price, 0)} ${money}`,
+    line.price === null || money === null
+      ? ""
+      : `${plainNumber(line.price, 0)} ${money}${line.perDecibel === null ? "" : `: ${significantNumber(line.perDecibel, 2)} ${money} a decibel`}`,
   ].filter((text) => text !== "");
   return known.join(", ");
 }

@@ -25,6 +25,8 @@ export interface LineInPath {
   readonly weight: number | null;
   readonly bendRadius: number | null;
   readonly price: number | null;
+  /** Price of each dB it brings more. */
+  readonly perDecibel: number | null;
 }
 
 export interface LineFacts {

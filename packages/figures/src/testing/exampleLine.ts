@@ -71,9 +71,36 @@ const halfWaves: Table = {
   labels: ["1 × λ/2, 7.1 MHz", "2 × λ/2, 7.1 MHz"],
   columns: {
     halfWave: column("1", [1, 2]),
+    wattsIntoAntenna: column("W", [88, 83]),
+    swrSeen: column("1", [1.7, 1.6]),
     length: column("m", [24, 41.6]),
     multiple: column("1", [1, 2]),
     frequency: column("MHz", [7.1, 7.1]),
+  },
+};
+
+const matchedEnds: Table = {
+  name: "matchedEnds",
+  axis: "row",
+  labels: ["plain, 40 m", "quarter-wave, 40 m", "two short sections, 40 m"],
+  columns: {
+    row: column("1", [1, 2, 3]),
+    wattsIntoAntenna: column("W", [86.4, 82, 84.1]),
+    lossAtLoad: column("dB", [0.6, 0.86, 0.75]),
+    swrSeen: column("1", [2.1, 1.7, 1.8]),
+    frequency: column("MHz", [7.1, 7.1, 7.1]),
+  },
+};
+
+const sideBySide: Table = {
+  name: "sideBySide",
+  axis: "pair",
+  labels: ["two RG-58C/U"],
+  columns: {
+    pair: column("1", [1]),
+    wattsIntoAntenna: column("W", [58]),
+    lossAtLoad: column("dB", [2.3]),
+    swrSeen: column("1", [1.5]),
   },
 };
 
@@ -104,6 +131,6 @@ export function exampleLine(kept = false): Answer {
       lowestSwrByLength: { value: 1.05, unit: "1", reference: 50 },
       highestSwrByLength: { value: 2.05, unit: "1", reference: 50 },
     },
-    tables: [...base.tables, shortList(!kept), lengthTable(), halfWaves],
+    tables: [...base.tables, shortList(!kept), lengthTable(), halfWaves, matchedEnds, sideBySide],
   };
 }

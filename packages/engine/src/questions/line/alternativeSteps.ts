@@ -49,24 +49,31 @@ function beyondCutting({ halfWaves, halfWave, band }: NonNullable<Findings["leng
     : "";
 }
 
-export function endSteps({ ends, worked, swrBelow }: Findings): WorkingStep[] {
+export function endSteps({ ends, worked, swrBelow, study }: Findings): WorkingStep[] {
   const [, quarter, short] = ends;
   if (!quarter || !short) return [];
   const rated = worked.point.ratedResistance;
   const other = short.sections[0]!.impedance;
   const width = ({ width: w }: typeof quarter): string =>
     w === null ? "nowhere" : `${plainNumber(w.from / 1e6, 2)} to ${plainNumber(w.to / 1e6, 2)} MHz`;
+  const at = study.bands.indexOf(worked.band);
+  const plain = ends[0]?.rows[at];
+  const broughtBy = ({ rows }: typeof quarter): string => {
+    const row = rows[at];
+    if (!row || !plain) return "";
+    return ` With this antenna ${watts(row.watts)} arrive and the SWR seen is ${swrText(row.swrSeen)}; without them ${watts(plain.watts)} and ${swrText(plain.swrSeen)}.`;
+  };
   const upTo = `SWR up to ${swrText(widthSwr(swrBelow))} into the rated load`;
   return [
     {
-      text: `At both ends a quarter wave of ${plainNumber(quarter.sections[0]!.impedance, 1)} Ω (${plainNumber(quarter.sections[0]!.length, 2)} m) would join the two impedances: ${upTo}: ${width(quarter)} (looked for over an octave either way).`,
+      text: `At both ends a quarter wave of ${plainNumber(quarter.sections[0]!.impedance, 1)} Ω (${plainNumber(quarter.sections[0]!.length, 2)} m) would join the two impedances: ${upTo}: ${width(quarter)} (looked for over an octave either way).${broughtBy(quarter)}`,
       formula: "Z_1 = \\sqrt{R Z_0}",
       substituted: `Z_1 = \\sqrt{${plainNumber(rated, 0)} \\times ${plainNumber(other, 1)}} = ${plainNumber(quarter.sections[0]!.impedance, 1)} \\; \\Omega`,
       source: "elementary; the section is taken with the loss and velocity of the line of the rated impedance",
       explains: [],
     },
     {
-      text: `Or two short sections, seen from the set ${short.sections.map((s) => `${plainNumber(s.length, 2)} m of ${s.name}`).join(", then ")}, and the same mirrored at the antenna: no third impedance is needed. ${upTo}: ${width(short)}.`,
+      text: `Or two short sections, seen from the set ${short.sections.map((s) => `${plainNumber(s.length, 2)} m of ${s.name}`).join(", then ")}, and the same mirrored at the antenna: no third impedance is needed. ${upTo}: ${width(short)}.${broughtBy(short)}`,
       formula: "\\tan^{2}\\theta = \\frac{1}{B + 1 + \\frac{1}{B}}, \\; B = \\frac{Z_0}{R}",
       substituted: `\\theta = ${plainNumber((shortSection(other / rated) * 180) / Math.PI, 1)}\\degree = ${fixedNumber(shortSection(other / rated) / 2 / Math.PI, 4)} \\lambda`,
       source: "derivation, exact without loss; the loss is in the watts of the table",

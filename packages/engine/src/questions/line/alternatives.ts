@@ -38,11 +38,12 @@ interface Other {
 /** Ohm, where the list has no line of another impedance. */
 const usualOther = 75;
 
-/** The present line where its impedance is not the set's, else the cheap one, else one of 75 ohm with the present line's loss. */
+/** The present line where its impedance is not the set's, else the cheap one or the first of another, else 75 ohm with the present loss. */
 function entryOfLength({ ranked, cheap, worked }: Chosen): Other | null {
   const { entry, standing, impedance } = presentOf(ranked).candidate;
   if (standing !== "rated") return { line: entry, impedance };
-  if (cheap) return { line: cheap.candidate.entry, impedance: cheap.candidate.impedance };
+  const other = cheap ?? ranked.find((one) => one.candidate.standing === "other");
+  if (other) return { line: other.candidate.entry, impedance: other.candidate.impedance };
   return {
     line: derivedLine(entry, {
       frequency: worked.frequency,

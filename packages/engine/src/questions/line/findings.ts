@@ -53,6 +53,7 @@ export function inPath(study: Study, { candidate, rows, run }: Ranked): LineInPa
     weight: run.weight,
     bendRadius: run.bendRadius,
     price: run.price,
+    perDecibel: run.perDecibel,
   };
 }
 

@@ -16,7 +16,7 @@ import { alternativesOf } from "./alternatives";
 import { ownAssumptions } from "./assumed";
 import { candidatesOf } from "./candidates";
 import { type Findings, lineFacts } from "./findings";
-import { parameterDefinitions } from "./parameters";
+import { lineListing } from "./listing";
 import { cheapLine, chosenLines } from "./proposal";
 import { knownMatters, type Matters, mattersWords, rankedLines, withRuns } from "./ranking";
 import { replacedLine } from "./replaced";
@@ -143,12 +143,4 @@ function leftOutOf({ ranked, leftOut, bench, worked }: Found): LeftOut {
   };
 }
 
-export const line: Question = {
-  id: "line",
-  asked: "Which feed line suits?",
-  group: "What shall I put up, buy or cut",
-  about:
-    "Watts into the antenna in every band through every line that could lie there, with SWR, voltage, weight, bend and price, and what else could be done.",
-  parameters: parameterDefinitions,
-  run,
-};
+export const line: Question = { ...lineListing, run };
