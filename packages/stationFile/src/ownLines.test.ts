@@ -276,6 +276,59 @@ describe("dielectrics", () => {
   });
 });
 
+describe("mixed dielectrics", () => {
+  const line = (text: string) => `{ inner: 2.26 mm copper, outer: 7.24 mm copper, dielectric: ${text} }`;
+  const dielectric = (text: string) => {
+    const { model } = own(line(text));
+    if (model.kind !== "coaxial") throw new Error("a coaxial line was expected");
+    return model.dielectric;
+  };
+
+  it("are foam by its gas or its velocity, air with spacers, or wet", () => {
+    const gas = dielectric("{ foam: polyethylene, gas: 45 % }");
+    expect(gas.madeOf).toEqual({ kind: "foam", solid: "polyethylene", gas: 0.45 });
+    expect(gas.permittivity).toBeGreaterThan(1);
+    expect(gas.permittivity).toBeLessThan(2.26);
+    // A line filled with it has the velocity factor 1/sqrt(permittivity).
+    expect(dielectric("{ foam: polyethylene, velocity: 0.82 }").permittivity).toBeCloseTo(1 / 0.82 ** 2, 9);
+    expect(dielectric("{ spacers: discs, of: PTFE, filled: 5 % }")).toMatchObject({
+      permittivity: expect.closeTo(1 + 0.05 * (2.1 - 1), 2),
+      madeOf: { form: "discs", filled: 0.05 },
+    });
+    const wet = dielectric("{ foam: polyethylene, gas: 45 %, water: 1 %, greatest temperature: 70 degC }");
+    expect(wet.permittivity).toBeGreaterThan(gas.permittivity);
+    expect(wet).toMatchObject({
+      greatestTemperature: 343.15,
+      madeOf: { kind: "wet", water: 0.01, conductivity: null },
+    });
+    expect(dielectric("{ material: polyethylene, water: 2 %, water conductivity: 50 mS/m }").madeOf).toMatchObject({
+      dry: { name: "polyethylene" },
+      conductivity: 0.05,
+    });
+    expect(dielectric("{ permittivity: 2.3, loss tangent: 0.0003, at: 1 MHz, water: 2 % }").madeOf).toMatchObject({
+      dry: { statedAt: 1e6 },
+    });
+  });
+
+  it("list the water they are taken to hold", () => {
+    const read = readStation(file(`  mine: ${line("{ material: polyethylene, water: 1 % }")}`, "mine"), {
+      fileName: "x.yaml",
+    });
+    expect(read.station?.assumptions.map(({ name }) => name)).toContain("conductivity of the water in a dielectric");
+  });
+
+  it("are told when they cannot be", () => {
+    const bad = (text: string) => messages(`  mine: ${line(text)}`);
+    expect(bad("{ foam: polyethylene }")).toContain("write one of the two");
+    expect(bad("{ foam: polyethylene, gas: 40 %, velocity: 0.8 }")).toContain("write one of the two");
+    expect(bad("{ foam: polyethylene, velocity: 0.5 }")).toContain("A foam is faster than its solid");
+    expect(bad("{ foam: foam polyethylene, gas: 40 % }")).toContain("is no solid");
+    expect(bad("{ foam: polyethylen, gas: 40 % }")).toContain("Nearest: polyethylene.");
+    expect(bad("{ spacers: discs, of: air, filled: 5 % }")).toContain("is no solid");
+    expect(bad("{ material: polyethylene, water: 130 % }")).toContain("above 100 %");
+  });
+});
+
 describe("pairs", () => {
   it("keep the insulation of their wires, with a web between them or not", () => {
     expect(

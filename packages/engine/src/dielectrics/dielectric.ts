@@ -16,4 +16,22 @@ export interface Dielectric {
   readonly conductivity?: number;
   /** K the material bears for long; not known when left out. */
   readonly greatestTemperature?: number;
+  /** Where somebody says what it was mixed of: told and written down, never computed with. Shares by volume. */
+  readonly madeOf?: Recipe;
 }
+
+export type Recipe =
+  | { readonly kind: "foam"; readonly solid: string; readonly gas: number }
+  | {
+      readonly kind: "spacers";
+      readonly solid: string;
+      readonly form: "discs" | "cord" | "beads";
+      readonly filled: number;
+    }
+  | {
+      readonly kind: "wet";
+      readonly dry: Dielectric;
+      readonly water: number;
+      /** S/m of the water; null where nobody says it and the usual was taken. */
+      readonly conductivity: number | null;
+    };
