@@ -25,6 +25,8 @@ export interface BuildFacts {
   readonly sheet: SheetWords | null;
   readonly build: BuildWords | null;
   readonly cutOff: { readonly frequency: number; readonly usualEstimate: number } | null;
+  /** Whether voltages at which it fails are told. */
+  readonly voltages: boolean;
   /** Velocity factor from a dip; null where nothing was measured. */
   readonly measured: {
     readonly value: number;
@@ -246,6 +248,11 @@ export const buildCautions = (f: BuildFacts): string[] => [
   ...(f.temperature.most !== null && f.temperature.asked > f.temperature.most
     ? [
         `At ${celsius(f.temperature.asked)} the insulation is above the ${celsius(f.temperature.most)} it bears for long: it softens and the inner conductor wanders, which these numbers do not tell.`,
+      ]
+    : []),
+  ...(f.voltages
+    ? [
+        "Breakdown and glow are told to show the margin, not to be used: stay below a line's working voltage, and keep bare conductors out of reach.",
       ]
     : []),
   ...(f.build !== null && f.build.pairsEnd !== null && f.frequency > f.build.pairsEnd

@@ -34,6 +34,7 @@ export function buildFacts(
     sheet: sheetWords(result),
     build: buildWords(result),
     cutOff,
+    voltages: result.voltages.length > 0,
     measured: measuredWords(result, low.velocityFactor ?? null, high.velocityFactor ?? null),
     temperature: { asked: input.temperature, most: result.greatestTemperature },
   };

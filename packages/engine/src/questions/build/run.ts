@@ -38,6 +38,7 @@ function inputOf(station: Station, parameters: Parameters, context: Context): Bu
     length: given("length") ?? part?.length.value ?? usualLength,
     power: station.transmitter.power.value,
     excess: part?.kind === "line" ? part.excessLoss.value : 0,
+    altitude: station.site?.altitude?.value ?? 0,
     dip: given("dip"),
   };
 }

@@ -1,8 +1,6 @@
 /** The numbers of `build`: the line at one frequency by each route there is, and where its one mode ends. */
 import { outerConductorImpedance } from "../../conductors/outerConductor";
 import { type AttenuationParts, attenuationParts } from "../../lines/attenuationParts";
-import { cableDielectric } from "../../lines/cableMaterials";
-import { radiusRatio } from "../../lines/coaxialLine";
 import {
   decibelsPerNeper,
   type LineConstants,
@@ -12,6 +10,8 @@ import {
 } from "../../lines/lineConstants";
 import type { BuiltLine, LineModel } from "../../lines/lineModel";
 import { type CutOff, coaxialCutOff } from "../../lines/te11";
+import { lineVoltageLimits, type VoltageLimit } from "../../stress/lineVoltage";
+import { standardAir } from "../../stress/standardAir";
 import { type MeasuredVelocity, measuredVelocity } from "./dip";
 import { pairsEnd } from "./geometry";
 import { pairSends, type ShieldLeak, shieldLeak } from "./leaks";
@@ -27,6 +27,8 @@ export interface BuildInput {
   readonly power: number;
   /** dB/m over that of a new line, as the file says; in the sums over the length only, since its frequency is not known. */
   readonly excess: number;
+  /** m above sea level. */
+  readonly altitude: number;
   /** Hz, measured; null: nothing was. */
   readonly dip: number | null;
 }
@@ -47,7 +49,8 @@ export interface BuildResult {
   readonly build: (Route & { readonly model: BuiltLine }) | null;
   readonly cutOff: CutOff | null;
   readonly direct: DirectResistance | null;
-  readonly breakdown: Breakdown | null;
+  /** What its voltage limits are besides a published rating: where air in it glows, where insulation breaks. */
+  readonly voltages: readonly VoltageLimit[];
   readonly leak: ShieldLeak | null;
   readonly measured: MeasuredVelocity | null;
   /** K: the most the insulation bears for long; null where it is not known. */
@@ -63,13 +66,6 @@ export interface DirectResistance {
   /** Ohm/m, both conductors together. */
   readonly loop: number;
   readonly from: "sheet" | "build";
-}
-
-export interface Breakdown {
-  /** V, peak, at which the insulation itself fails at the inner conductor, and V/m. */
-  readonly voltage: number;
-  readonly field: number;
-  readonly source: string;
 }
 
 export const decibelsPerMetre = (nepers: number): number => nepers * decibelsPerNeper;
@@ -110,7 +106,7 @@ export function buildResult(input: BuildInput): BuildResult {
     build: route === null || built === null ? null : { ...route, model: built },
     cutOff,
     direct: directResistance(sheet, built, input.temperature),
-    breakdown: built?.kind === "coaxial" ? breakdownOf(built) : null,
+    voltages: lineVoltageLimits(entry, standardAir(input.altitude)).filter(({ kind }) => kind !== "rating"),
     measured: measuredOf(main.model, input),
     greatestTemperature: entry.ratings?.temperature?.value ?? borne(built),
     leak: shieldLeak(built, input.frequency, input.length),
@@ -143,17 +139,6 @@ function directResistance(
 
 /** Hz at which no cable shows any skin effect. */
 const nearlyDirect = 1e-3;
-
-function breakdownOf(line: Extract<BuiltLine, { kind: "coaxial" }>): Breakdown | null {
-  const known = cableDielectric(line.dielectric.name);
-  if (known === null) return null;
-  const ratio = radiusRatio(line);
-  return {
-    voltage: (known.breakdown * line.outer.innerRadius * Math.log(ratio)) / ratio,
-    field: known.breakdown,
-    source: known.breakdownSource,
-  };
-}
 
 function spanOf(
   sheet: SheetRoute | null,

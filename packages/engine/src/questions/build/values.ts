@@ -153,7 +153,14 @@ function leakValues({ leak, sends, input }: BuildResult): Record<string, ScalarV
   };
 }
 
-function endValues({ cutOff, direct, breakdown, input }: BuildResult): Record<string, ScalarValue> {
+function voltageValue(voltages: BuildResult["voltages"], kind: "glow" | "breakdown"): ScalarValue {
+  const found = voltages.find((one) => one.kind === kind);
+  if (!found)
+    return { value: null, unit: "V", reason: "the build of this line, or what its insulation bears, is not known" };
+  return { value: found.peak, low: found.low, high: found.high, unit: "V", says: found.says };
+}
+
+function endValues({ cutOff, direct, voltages, input }: BuildResult): Record<string, ScalarValue> {
   const open = "the outer conductor's wall is not known, or nothing of the build";
   return {
     loopResistance: scalarValue(direct === null ? null : 1e3 * direct.loop, "mΩ/m", open),
@@ -168,11 +175,8 @@ function endValues({ cutOff, direct, breakdown, input }: BuildResult): Record<st
       "GHz",
       "only a coaxial line of known build has one",
     ),
-    breakdownVoltage: scalarValue(
-      breakdown === null ? null : breakdown.voltage,
-      "V",
-      "the insulation's breakdown field, or the build, is not known",
-    ),
+    glowVoltage: voltageValue(voltages, "glow"),
+    breakdownVoltage: voltageValue(voltages, "breakdown"),
   };
 }
 

@@ -18,7 +18,7 @@ export const buildWorking = (result: BuildResult): WorkingStep[] => [
   ...resistanceStep(result),
   ...shieldStep(result),
   ...sendsStep(result),
-  ...breakdownStep(result),
+  ...voltageSteps(result),
   ...ratedStep(result),
   ...sourceSteps(result),
 ];
@@ -120,18 +120,13 @@ function sendsStep({ sends, input }: BuildResult): WorkingStep[] {
   ];
 }
 
-function breakdownStep({ breakdown }: BuildResult): WorkingStep[] {
-  if (breakdown === null) return [];
-  return [
-    {
-      text: "The field is strongest at the inner conductor. Solid insulation without voids would fail there at a peak voltage of",
-      formula: "\\hat{V} = E \\frac{D}{2} \\frac{\\ln x}{x}",
-      substituted: `E = ${typeset(breakdown.field, "V/m")}: \\; \\hat{V} = ${typeset(breakdown.voltage, "V")}`,
-      source: `elementary; breakdown field: ${breakdown.source}. Plugs and voids fail far earlier: the working voltage of a sheet decides`,
-      explains: ["breakdownVoltage"],
-    },
-  ];
-}
+/** Far above what plugs and a sheet's working voltage allow: told so that the margin can be seen. */
+const voltageSteps = ({ voltages }: BuildResult): WorkingStep[] =>
+  voltages.map(({ kind, peak, low, high, says, source }) => ({
+    text: `From about ${withPrefix(peak, "V", 2)} peak (${withPrefix(low, "V", 2)} to ${withPrefix(high, "V", 2)}) ${says}. Plugs and damaged places fail earlier.`,
+    source,
+    explains: [kind === "glow" ? "glowVoltage" : "breakdownVoltage"],
+  }));
 
 function ratedStep({ input, main }: BuildResult): WorkingStep[] {
   const volts = input.chosen.entry.ratings?.voltage?.value;
