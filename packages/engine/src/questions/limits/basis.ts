@@ -2,6 +2,7 @@
 import type { Answer } from "../../answer/answer";
 import type { ResolvedEdge } from "../../chain/resolve";
 import { plainNumber } from "../../quantity/format";
+import { connectorClass } from "../../stress/connectors";
 import { decidingLimit, lineVoltageLimits } from "../../stress/lineVoltage";
 import { modulations } from "../../stress/modulation";
 import { capital } from "../../words/phrases";
@@ -134,12 +135,30 @@ export function ownNotCovered(study: Study): string[] {
           "Voltages and currents on the coil and the capacitors inside the tuner: not computed yet. They can be higher than at its joints, in a T network above all.",
         ]
       : []),
+    ...connectorsBeyond(study),
+    ...(point.parts.some(({ edge }) => edge.inUse && (edge.kind === "transformer" || edge.kind === "balun"))
+      ? [
+          "Temperature, flux and voltage inside the cores and windings of transformers and baluns: only the heat limit of the file is held against their heat.",
+        ]
+      : []),
     ...(point.resolved.feedsInUse.length > 1
       ? ["The table along the lines follows one branch of the path only; all branches are judged."]
       : []),
     "Heat of currents on the outside of lines, of neighbours that warm each other, and of contacts that have corroded.",
     "Ice, salt, soot, insects and sharp ends: they lower the voltage at which air lets go, by an amount nobody can tell beforehand.",
   ];
+}
+
+/** Classes of connectors used above the frequencies they are made for. */
+function connectorsBeyond(study: Study): string[] {
+  const { point } = study.worked;
+  const beyond = point.parts.flatMap(({ edge }) => {
+    const known = edge.inUse && edge.part?.kind === "connector" ? connectorClass(edge.part.series) : null;
+    return known && point.frequency > known.upTo ? [partName(study, edge.name)] : [];
+  });
+  return beyond.length > 0
+    ? [`${capital(beyond.join(", "))}: used above the frequencies of its class, where its loss and heat are not known.`]
+    : [];
 }
 
 const told = (study: Study, { name }: ResolvedEdge): string => partName(study, name);

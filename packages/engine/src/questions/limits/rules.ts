@@ -1,7 +1,9 @@
 /** Rules of thumb beside what is worked out here. */
 import type { RuleOfThumb } from "../../answer/answer";
 import { constantsOf } from "../../chain/edges";
+import { magnitude } from "../../numerics/complex";
 import { plainNumber, swrText } from "../../quantity/format";
+import { connectorClass } from "../../stress/connectors";
 import { greatestAlong } from "../../stress/standingWave";
 import { celsius, roughWatts, volts } from "../../words/stress";
 import { hottestLine, swrOnLine } from "./facts";
@@ -10,12 +12,13 @@ import type { LineStudy, Study } from "./study";
 
 export function limitRules(study: Study): RuleOfThumb[] {
   const line = hottestLine(study) ?? study.lines[0];
-  if (!line) return [];
+  if (!line) return connectorRule(study);
   return [
     ...voltageRule(study, line),
     ...publishedRules(study, line),
     ...swrRule(study, line),
     ...airRule(study, line),
+    ...connectorRule(study),
     carrierRule(study),
   ];
 }
@@ -96,6 +99,25 @@ function swrRule(study: Study, { part, heat }: LineStudy): RuleOfThumb[] {
       computed: `${roughWatts(steady.times * part.powerIn)} steady into ${part.edge.name}`,
       holds: "where a current maximum lies on the line, insulation loss is small and nothing else cools it",
       source: "standing-wave algebra; handbooks",
+    },
+  ];
+}
+
+/** Also where the file names none: every coaxial joint has one. */
+function connectorRule({ worked: { point } }: Study): RuleOfThumb[] {
+  const peaks = point.joints
+    .filter((joint) => joint.side === "coaxial")
+    .map((joint) => ({ name: joint.name, peak: Math.SQRT2 * magnitude(joint.voltage) }));
+  const highest = peaks.sort((a, b) => b.peak - a.peak)[0];
+  const uhf = connectorClass("UHF");
+  if (!highest || !uhf) return [];
+  return [
+    {
+      rule: "a connector of the UHF class stands so much",
+      ruleValue: `${volts(uhf.peakVoltage)} peak`,
+      computed: `${volts(highest.peak)} peak ${highest.name === "transmitter" ? "at the transmitter" : highest.name.startsWith("after") ? highest.name : `at the ${highest.name}`}, the highest of the coaxial joints`,
+      holds: "dry, clean and well soldered, at sea level",
+      source: uhf.source,
     },
   ];
 }

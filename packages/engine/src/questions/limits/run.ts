@@ -11,7 +11,7 @@ import { refusal } from "../common/refusal";
 import { addedLength } from "./addedLength";
 import { ownAssumptions, ownNotCovered } from "./basis";
 import { hotFacts, hottestLine, ideaFacts, stressFacts } from "./facts";
-import { limitParameters } from "./parameters";
+import { limitsListing } from "./listing";
 import { reasonsOf } from "./reasons";
 import { limitRules } from "./rules";
 import { settleLimits } from "./settleLimits";
@@ -79,8 +79,8 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
 
 /** Lines before any branching, and those of the branch in which the first to fail lies, or else the last. */
 function linesOnWay({ lines, facts: [first] }: Study) {
-  const branch =
-    lines.find(({ part }) => part.edge.name === first.part)?.part.edge.branch ?? lines.at(-1)?.part.edge.branch ?? "";
+  const own = lines.find(({ part }) => part.edge.name === first.part)?.part.edge.branch ?? "";
+  const branch = own === "" ? lines.at(-1)?.part.edge.branch : own;
   return lines.filter(({ part }) => part.edge.branch === "" || part.edge.branch === branch);
 }
 
@@ -92,12 +92,4 @@ const withOwnUnits = (values: Answer["values"]): Answer["values"] =>
     ]),
   );
 
-export const limits: Question = {
-  id: "limits",
-  asked: "Will anything arc or overheat?",
-  group: "It gets hot, or bites in the shack",
-  about:
-    "Voltage, current and temperature along every line, and what each part stands: the first thing to fail, and at what power.",
-  parameters: limitParameters,
-  run,
-};
+export const limits: Question = { ...limitsListing, run };

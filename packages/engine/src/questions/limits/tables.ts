@@ -102,7 +102,7 @@ function temperatureAt(
 }
 
 /** s over which a steady load is followed, in time constants, and steps. */
-const following = { constants: 5, steps: 80 };
+const following = { constants: 7, steps: 90 };
 const turnsShown = 8;
 
 /** From cold, at the hottest place of a line, by the rhythm of sending. */
@@ -112,7 +112,7 @@ export function courseOf({ conditions: { sending } }: Study, heat: LineHeat): Co
   if (sending.kind === "once")
     return warmOver(thermal, cold, drive, leaving, { seconds: sending.seconds, steps: following.steps });
   if (sending.kind === "turns") {
-    const enough = Math.min(60, Math.max(turnsShown, Math.ceil((3 * lineTimeConstant(heat)) / sending.rhythm.of)));
+    const enough = Math.min(60, Math.max(turnsShown, Math.ceil((5 * lineTimeConstant(heat)) / sending.rhythm.of)));
     return warmInTurns(thermal, cold, drive, leaving, { rhythm: sending.rhythm, rounds: enough, steps: 8 });
   }
   const seconds = following.constants * lineTimeConstant(heat);
