@@ -147,6 +147,8 @@ export {
 export type * from "./quantity/quantity";
 export { between, exactly, isQuantity, isUncertain, within } from "./quantity/quantity";
 export type * from "./questions/common/question";
+export { questionListings } from "./questions/listings";
+export { loadableQuestions, loadQuestion } from "./questions/loading";
 export { findQuestion, questions } from "./questions/registry";
 export { findStarter, starters } from "./starters/registry";
 export type { Feeding, Starter } from "./starters/starter";

@@ -1,5 +1,13 @@
 /** The worker that answers, and the one place of the page that runs a question: reads the file, runs it, reports on the way. */
-import { type Answer, chooseKernels, findQuestion, type Progress, questions, type Refusal } from "@feedpath/engine";
+import {
+  type Answer,
+  chooseKernels,
+  loadableQuestions,
+  loadQuestion,
+  type Progress,
+  questionListings,
+  type Refusal,
+} from "@feedpath/engine";
 import { fastKernels } from "@feedpath/fast-kernels";
 import { visibleLine } from "@feedpath/report";
 import { catalogueVersion, lineCatalogue, readStation } from "@feedpath/station-file";
@@ -7,7 +15,7 @@ import { type Asked, createAnswerMemory, solveAhead } from "@feedpath/workers";
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import { drive } from "./drive";
-import type { FromWorker, QuestionListing, ToWorker } from "./messages";
+import type { FromWorker, ToWorker } from "./messages";
 import { outlineEntries } from "./outline";
 import { readParameters } from "./readParameters";
 import { openSolvers } from "./solvers";
@@ -22,6 +30,12 @@ class NotLoaded extends Error {}
 /** What is needed after the answer only; a connection may be gone by then. */
 const loadHandOver = () =>
   import("./handOver").catch((why: unknown) => {
+    throw new NotLoaded(String(why));
+  });
+
+/** A question is loaded when it is asked, and all of them after the first answer: a connection may be gone by then. */
+const loadAsked = (id: string) =>
+  loadQuestion(id).catch((why: unknown) => {
     throw new NotLoaded(String(why));
   });
 
@@ -49,9 +63,9 @@ async function ask({ run, text, fileName, measured, question: id, parameters: ty
   const outline = { title: visibleLine(station.title), bands, entries: outlineEntries(text) };
   say({ kind: "read", run, problems: [], outline });
 
-  const question = findQuestion(id);
-  if (!question)
-    throw new Error(`There is no question "${id}": expected one of ${questions.map((q) => q.id).join(", ")}.`);
+  const question = await loadAsked(id);
+  if (!question) throw new Error(`There is no question "${id}": expected one of ${loadableQuestions.join(", ")}.`);
+  if (run !== current) return say({ kind: "stopped", run });
   const asked = readParameters(question, bands, typed);
   if (asked.problems.length > 0) return say({ kind: "wrongParameters", run, problems: asked.problems });
 
@@ -66,6 +80,7 @@ async function ask({ run, text, fileName, measured, question: id, parameters: ty
   if (result === "stopped") return say({ kind: "stopped", run });
   // Asked for after the first answer, which must not wait for it, and while the server that gave the page is there.
   void loadHandOver().catch(() => undefined);
+  for (const each of loadableQuestions) void loadAsked(each).catch(() => undefined);
   if ("refused" in result) return say({ kind: "refused", run, refusal: result });
   say({ kind: "answered", run, answer: result });
   warmUpOnce();
@@ -109,14 +124,7 @@ function makeCurrent(run: number): void {
   solvers.pool.cancel();
 }
 
-const listing: readonly QuestionListing[] = questions.map(({ id, asked, group, about, parameters }) => ({
-  id,
-  asked,
-  group,
-  about,
-  parameters,
-}));
-say({ kind: "questions", questions: listing });
+say({ kind: "questions", questions: questionListings });
 
 self.onmessage = async ({ data }: MessageEvent<ToWorker>) => {
   try {

@@ -1,16 +1,9 @@
 /** What page and worker say to each other. Plain data only; `run` numbers a computation, and a report of an older run is dropped. */
-import type { Answer, ParameterDefinition, Problem, Progress, Refusal } from "@feedpath/engine";
+import type { Answer, Problem, Progress, QuestionListing, Refusal } from "@feedpath/engine";
 import type { LossStudy } from "@feedpath/figures";
 import type { Document, LineComparison, LineUnits, Step } from "@feedpath/report";
 
-/** A question as the page needs it: all but the computing. */
-export interface QuestionListing {
-  readonly id: string;
-  readonly asked: string;
-  readonly group: string;
-  readonly about: string;
-  readonly parameters: readonly ParameterDefinition[];
-}
+export type { QuestionListing };
 
 /** A value of the file with its place in the text, as offsets. */
 export interface OutlineValue {

@@ -1,4 +1,4 @@
-/** The questions this version answers, in the order in which they are listed everywhere. */
+/** The questions with what answers them, all at hand, in the order of their listings. */
 import { band } from "./band/run";
 import { bounce } from "./bounce/run";
 import { build } from "./build/run";
@@ -7,6 +7,7 @@ import { height } from "./height/run";
 import { limits } from "./limits/run";
 import { line } from "./line/run";
 import { listen } from "./listen/run";
+import { questionListings } from "./listings";
 import { nearby } from "./nearby/run";
 import { outside } from "./outside/run";
 import { radials } from "./radials/run";
@@ -15,7 +16,7 @@ import { trim } from "./trim/run";
 import { watts } from "./watts/run";
 import { why } from "./why/run";
 
-export const questions: readonly Question[] = [
+const known: Readonly<Record<string, Question>> = {
   watts,
   band,
   height,
@@ -30,6 +31,8 @@ export const questions: readonly Question[] = [
   build,
   why,
   bounce,
-];
+};
+
+export const questions: readonly Question[] = questionListings.map(({ id }) => known[id]!);
 
 export const findQuestion = (id: string): Question | undefined => questions.find((q) => q.id === id);

@@ -13,6 +13,7 @@ import { wouldSettle } from "../common/settle";
 import { scalarValue } from "../common/values";
 import { workStation } from "../common/worked";
 import { bandFacts } from "./facts";
+import { bandListing } from "./listing";
 import { type Sweep, sweepBand, viewOf } from "./sweep";
 import { bandTable } from "./table";
 import { bandWorking, curveMethod } from "./working";
@@ -112,30 +113,4 @@ function bandRules(facts: BandFacts): RuleOfThumb[] {
   ];
 }
 
-export const band: Question = {
-  id: "band",
-  asked: "What will the transmitter see across the band?",
-  group: "My SWR is high",
-  about: "SWR in the shack and at the antenna over frequency, lowest SWR against resonance, usable width.",
-  parameters: [
-    {
-      name: "swrBelow",
-      title: "SWR limit",
-      dimension: "none",
-      words: [],
-      least: 1.05,
-      most: 20,
-      otherwise: "the file's `wanted`, else 2",
-    },
-    {
-      name: "sweep",
-      title: "frequencies",
-      dimension: "frequencySpan",
-      words: [],
-      least: 1e5,
-      most: 3e9,
-      otherwise: "the file's `band`",
-    },
-  ],
-  run,
-};
+export const band: Question = { ...bandListing, run };

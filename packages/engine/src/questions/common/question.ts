@@ -64,13 +64,17 @@ export interface Context {
   readonly kept?: SolutionMemory;
 }
 
-export interface Question {
+/** What a question is called, asked as and asked with; enough for lists and menus. */
+export interface QuestionListing {
   readonly id: string;
   readonly asked: string;
   /** What people say that leads here: heading of the group on the page. */
   readonly group: string;
   readonly about: string;
   readonly parameters: readonly ParameterDefinition[];
+}
+
+export interface Question extends QuestionListing {
   /** `band` (a band's name) is a parameter of every question and always allowed. */
   readonly run: (station: Station, parameters: Parameters, context: Context) => Generator<Progress, Answer | Refusal>;
 }

@@ -21,6 +21,7 @@ import { wouldSettle } from "../common/settle";
 import { scalarValue } from "../common/values";
 import { type Worked, workStation } from "../common/worked";
 import { goodShare, heavyPathLoss, heightFacts, workableShare } from "./facts";
+import { heightListing } from "./listing";
 import { aimOf, fewestPoints, pointsOfStudy, type Study, studyHeights } from "./study";
 import { heightTable, lobeTable } from "./table";
 import { whyHeld } from "./whyHeld";
@@ -153,30 +154,4 @@ function heightValues(reference: number, f: HeightFacts): Record<string, Value> 
   };
 }
 
-export const height: Question = {
-  id: "height",
-  asked: "How high should it hang?",
-  group: "What shall I put up, buy or cut",
-  about: "Watts to the sky, SWR, feed point and gain at chosen angles against height, and where the pattern splits.",
-  parameters: [
-    {
-      name: "heights",
-      title: "heights of the feed point",
-      dimension: "lengthSpan",
-      words: [],
-      least: 0.1,
-      most: 300,
-      otherwise: "from about 0.07 to 0.6 of a wave",
-    },
-    {
-      name: "elevation",
-      title: "wanted elevation",
-      dimension: "angle",
-      words: [],
-      least: 0.0174,
-      most: 1.5708,
-      otherwise: "the file's `wanted`, else 20°",
-    },
-  ],
-  run,
-};
+export const height: Question = { ...heightListing, run };

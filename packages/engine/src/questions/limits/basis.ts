@@ -107,8 +107,11 @@ export function ownNotCovered(study: Study): string[] {
   const { worked, facts, lines } = study;
   const { point } = worked;
   const limited = new Set(facts.map((fact) => fact.part));
+  const unseen = unseenChokes(study);
   const none = point.parts
-    .filter(({ edge }) => edge.inUse && withoutLimit.has(edge.kind) && !limited.has(edge.name))
+    .filter(
+      ({ edge }) => edge.inUse && withoutLimit.has(edge.kind) && !limited.has(edge.name) && !unseen.has(edge.name),
+    )
     .map(({ edge }) => told(study, edge));
   const unbuilt = lines.filter(({ heat }) => heat === null).map(({ part }) => partName(study, part.edge.name));
   const unrated = lines.filter(
@@ -120,6 +123,11 @@ export function ownNotCovered(study: Study): string[] {
     ...(none.length > 0
       ? [
           `No limit is known for: ${none.join(", ")}. \`heat limit\` or \`voltage limit\` in the file would bring them in.`,
+        ]
+      : []),
+    ...(unseen.size > 0
+      ? [
+          `${capital([...unseen].map((name) => partName(study, name)).join(", "))}: the heat comes from currents on the outside of the line, which are worked out where the file gives the line's \`route\`.`,
         ]
       : []),
     ...(unbuilt.length > 0
@@ -147,6 +155,14 @@ export function ownNotCovered(study: Study): string[] {
     "Heat of currents on the outside of lines, of neighbours that warm each other, and of contacts that have corroded.",
     "Ice, salt, soot, insects and sharp ends: they lower the voltage at which air lets go, by an amount nobody can tell beforehand.",
   ];
+}
+
+/** Chokes with a heat limit on lines whose outside is not in the model. */
+function unseenChokes({ worked: { point }, facts }: Study): ReadonlySet<string> {
+  const names = point.parts.flatMap(({ edge }) =>
+    edge.inUse && edge.part?.kind === "choke" && edge.part.heatLimit ? [edge.name] : [],
+  );
+  return new Set(names.filter((name) => !facts.some((fact) => fact.part === name)));
 }
 
 /** Classes of connectors used above the frequencies they are made for. */

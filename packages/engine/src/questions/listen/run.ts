@@ -14,7 +14,8 @@ import { bandsTable, placesTable } from "./bands";
 import { inOwnWords, withDoubt } from "./doubt";
 import { listenFacts, workableUpTo } from "./facts";
 import { frequencyTable } from "./frequencies";
-import { listening as listeningOf, listenParameters } from "./parameters";
+import { listenListing } from "./listing";
+import { listening as listeningOf } from "./parameters";
 import { canHear, listenUnits, receptionOf, systemOf, unheard } from "./reception";
 import { listenWorking } from "./working";
 
@@ -96,12 +97,4 @@ const methods = [
   },
 ];
 
-export const listen: Question = {
-  id: "listen",
-  asked: "Does the loss matter for receiving?",
-  group: "I hear only noise",
-  about:
-    "Noise from outside against line and receiver: what the line costs in signal to noise, and what a preamplifier wins.",
-  parameters: listenParameters,
-  run,
-};
+export const listen: Question = { ...listenListing, run };

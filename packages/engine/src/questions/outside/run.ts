@@ -30,6 +30,7 @@ import { type StudyAsked, studyImpedances, studyPlaces } from "./chokeStudy";
 import { type Compared, compareOutside, type ProbedPlace } from "./comparison";
 import { type Found, judgedShare, outsideFacts } from "./facts";
 import { studyLengths } from "./lengthStudy";
+import { outsideListing } from "./listing";
 import { shackEnd } from "./shackEnd";
 import { type OutsideState, outsideState } from "./state";
 import { outsideTables } from "./tables";
@@ -174,30 +175,4 @@ function ownAssumptions({ lengths, study, compared }: Found): Answer["assumption
   return made;
 }
 
-export const outside: Question = {
-  id: "outside",
-  asked: "Does the outside of the line carry current?",
-  group: "It gets hot, or bites in the shack",
-  about: "Current along the outside of the line, what it changes, volts in the shack, and what choke belongs where.",
-  parameters: [
-    {
-      name: "choke",
-      title: "choke tried at every place, resistive",
-      dimension: "impedance",
-      words: [],
-      least: 1,
-      most: 1e6,
-      otherwise: "the file's choke, else 3 kohm",
-    },
-    {
-      name: "elevation",
-      title: "elevation looked at",
-      dimension: "angle",
-      words: [],
-      least: 0.0174,
-      most: 1.5708,
-      otherwise: "the file's `wanted`, else where it is strongest",
-    },
-  ],
-  run,
-};
+export const outside: Question = { ...outsideListing, run };

@@ -12,6 +12,7 @@ import { wouldSettle } from "../common/settle";
 import { type MoreNumbers, workStation } from "../common/worked";
 import { type Aim, aimOf } from "./aim";
 import { goodUpTo, type Layers, skyFacts, workableUpTo } from "./facts";
+import { skyListing } from "./listing";
 import { dbiAt, lowAndHigh, type SkyStudy, studySky } from "./study";
 import { lobeList, skyGrid, skyTables } from "./tables";
 import { gainStraightUp, skyValues, withOwnUnits } from "./values";
@@ -113,49 +114,4 @@ function leftOut({ reference, perfect }: SkyStudy): string[] {
   ];
 }
 
-export const sky: Question = {
-  id: "sky",
-  asked: "Where does my signal go?",
-  group: "Nobody hears me",
-  about:
-    "Pattern upwards and around, watts by angle, lobes and nulls, a dipole to compare with, and where a first hop ends.",
-  parameters: [
-    {
-      name: "elevation",
-      title: "wanted elevation",
-      dimension: "angle",
-      words: [],
-      least: 0.0174,
-      most: 1.5708,
-      otherwise: "the file's `wanted`; else where the antenna is strongest, or 20° when that is steep",
-    },
-    {
-      name: "direction",
-      title: "wanted direction, from north by east",
-      dimension: "angle",
-      words: [],
-      least: 0,
-      most: 6.2832,
-      otherwise: "the file's `wanted`; else where the antenna is strongest",
-    },
-    {
-      name: "layerE",
-      title: "height of the E layer",
-      dimension: "length",
-      words: [],
-      least: 80e3,
-      most: 160e3,
-      otherwise: "110 km",
-    },
-    {
-      name: "layerF",
-      title: "height of the F layer",
-      dimension: "length",
-      words: [],
-      least: 150e3,
-      most: 600e3,
-      otherwise: "300 km",
-    },
-  ],
-  run,
-};
+export const sky: Question = { ...skyListing, run };

@@ -11,6 +11,7 @@ import { refusal } from "../common/refusal";
 import { wouldSettle } from "../common/settle";
 import { workStation } from "../common/worked";
 import { wattsFacts } from "./facts";
+import { wattsListing } from "./listing";
 import { wattsRules } from "./rules";
 import { wattsWorking } from "./working";
 
@@ -53,11 +54,4 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
   };
 }
 
-export const watts: Question = {
-  id: "watts",
-  asked: "Where does my power go?",
-  group: "Nobody hears me",
-  about: "Watts at every joint, heat in every part, in the wires and in the soil, and what leaves for the sky.",
-  parameters: [],
-  run,
-};
+export const watts: Question = { ...wattsListing, run };

@@ -12,7 +12,7 @@ import { provenanceOf } from "../common/provenanceOf";
 import type { Context, Parameters, Progress, Question } from "../common/question";
 import { refusal } from "../common/refusal";
 import { type WhyInput, whyInput } from "./input";
-import { whyParameters } from "./parameters";
+import { whyListing } from "./listing";
 import { type WhyResult, whyResult } from "./result";
 import { whyMeans, whyTable, whyValues } from "./tables";
 import { whyWorking } from "./working";
@@ -139,11 +139,4 @@ function nextMode({ input, optima }: WhyResult): string[] {
   ];
 }
 
-export const why: Question = {
-  id: "why",
-  asked: "Why this impedance?",
-  group: "Why is it so?",
-  about: "Attenuation, voltage, power and weight of a line against its impedance, and where those in use stand.",
-  parameters: whyParameters,
-  run,
-};
+export const why: Question = { ...whyListing, run };
