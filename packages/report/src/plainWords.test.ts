@@ -1,7 +1,7 @@
 /** The sentences of real answers, for every example: short, whole, and in the words that were agreed on. */
 import { readdirSync, readFileSync } from "node:fs";
 import { type Answer, questions } from "@feedpath/engine";
-import { readStation } from "@feedpath/station-file";
+import { lineCatalogue, readStation } from "@feedpath/station-file";
 import { describe, expect, it } from "vitest";
 
 const folder = new URL("../../../examples/", import.meta.url);
@@ -17,6 +17,7 @@ const askedOnly: Readonly<Record<string, readonly string[]>> = {
     "rooftop-flat.yaml",
     "terrace-fan.yaml",
   ],
+  line: ["harbour-school-club.yaml", "field-day-doublet.yaml", "relay-box.yaml", "quarry-cottage.yaml"],
   height: ["harbour-school-club.yaml"],
   nearby: ["attic-coils.yaml", "eaves-and-mast.yaml"],
   outside: ["coax-as-counterpoise.yaml", "attic-coils.yaml"],
@@ -43,7 +44,7 @@ function answersOf(example: string): Answer[] {
   return questions
     .filter((question) => asked(question.id, example))
     .flatMap((question) => {
-      const run = question.run(station, {}, { program: "test", catalogue: "test", fileHash: "" });
+      const run = question.run(station, {}, { program: "test", catalogue: "test", fileHash: "", lines: lineCatalogue });
       let step = run.next();
       while (!step.done) step = run.next();
       return "refused" in step.value ? [] : [step.value];
