@@ -45,7 +45,12 @@ type FieldProps = Pick<ParameterDefinition, "name" | "title" | "otherwise" | "di
   readonly problem?: string | undefined;
 };
 
-function Field({ name, title, otherwise, dimension, slider, typed, problem }: FieldProps) {
+/** A quantity in whose place words may stand names them. */
+const orWords = (words: readonly string[]): string => (words.length > 0 ? `a value, or ${words.join(", ")}; ` : "");
+
+type WithWords = FieldProps & Pick<ParameterDefinition, "words">;
+
+function Field({ name, title, otherwise, dimension, slider, typed, words, problem }: WithWords) {
   const bench = useBench();
   const [text, setText] = useState(typed);
   const [known, setKnown] = useState(typed);
@@ -76,7 +81,7 @@ function Field({ name, title, otherwise, dimension, slider, typed, problem }: Fi
       />
       {slider && <ParameterSlider name={name} title={title} dimension={dimension} slider={slider} typed={typed} />}
       <p id={`${id}-says`} className={problem ? "value-problem" : "says"}>
-        {problem ?? `empty: ${quoted(otherwise)}`}
+        {problem ?? `${orWords(words)}empty: ${quoted(otherwise)}`}
       </p>
     </div>
   );

@@ -103,13 +103,13 @@ function settledSays(f: BounceFacts): Phrase[] {
   return [said("Settled after "), linked(echoesSay(f.echoes), "echoesToSettle"), said(": ")];
 }
 
-/** Ways along the line beyond the last echo that counts, from which on the load is called slow. */
+/** Ways along the line beyond the last echo that counts, from which on, and a period to look at, the load is called slow. */
 const patience = 2;
 
 /** Seconds until the load is in swing, where that is later than its last echo that counts. */
-function swingTime({ settling, echoes, delay }: BounceFacts): number | null {
+function swingTime({ settling, echoes, delay, frequency }: BounceFacts): number | null {
   const time = settling?.time ?? null;
-  return time !== null && echoes !== null && time > (echoes + patience) * delay ? time : null;
+  return time !== null && echoes !== null && time > (echoes + patience) * delay + 1 / frequency ? time : null;
 }
 
 /** Ohm at the start at last, in a few words. */

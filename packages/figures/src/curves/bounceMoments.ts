@@ -115,7 +115,7 @@ function titleOf(answer: Answer): string {
   const [echoes, time, oneWay] = ["echoesToSettle", "settlingTime", "oneWayTime"].map((n) => optionalNumber(answer, n));
   if (typeof echoes !== "number") return "Wave upon wave, and not settled yet";
   // Where the load comes into swing more slowly than the echoes fade, time tells and not their number.
-  if (typeof time === "number" && time > (echoes + 2) * (oneWay ?? 0))
+  if (typeof time === "number" && time > (echoes + 2) * (oneWay ?? 0) + 1e9 / answer.frequency)
     return `Wave upon wave: after ${timeText(time)} it stays`;
   if (echoes === 0) return "The first wave is all there is";
   return `Wave upon wave: after ${echoes} ${echoes === 1 ? "echo" : "echoes"} it stays`;
