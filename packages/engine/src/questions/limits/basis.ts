@@ -1,13 +1,8 @@
-/** What the answer to `limits` takes for granted and leaves out. */
+/** What the answer to `limits` takes for granted. */
 import type { Answer } from "../../answer/answer";
-import type { ResolvedEdge } from "../../chain/resolve";
 import { plainNumber } from "../../quantity/format";
-import { connectorClass } from "../../stress/connectors";
-import { decidingLimit, lineVoltageLimits } from "../../stress/lineVoltage";
 import { modulations } from "../../stress/modulation";
-import { capital } from "../../words/phrases";
 import { minutes } from "../../words/stress";
-import { partName } from "./facts";
 import { lyingOf } from "./lineHeat";
 import type { Study } from "./study";
 
@@ -86,95 +81,3 @@ function surroundingsSay({ lines }: Study): Answer["assumptions"] {
       : []),
   ];
 }
-
-/** Kinds of parts that carry the whole power and for which a limit could be told. */
-const withoutLimit = new Set([
-  "filter",
-  "balun",
-  "transformer",
-  "tuner",
-  "choke",
-  "stub",
-  "two-port",
-  "series",
-  "across",
-  "connector",
-  "switch",
-  "band splitter",
-]);
-
-export function ownNotCovered(study: Study): string[] {
-  const { worked, facts, lines } = study;
-  const { point } = worked;
-  const limited = new Set(facts.map((fact) => fact.part));
-  const unseen = unseenChokes(study);
-  const none = point.parts
-    .filter(
-      ({ edge }) => edge.inUse && withoutLimit.has(edge.kind) && !limited.has(edge.name) && !unseen.has(edge.name),
-    )
-    .map(({ edge }) => told(study, edge));
-  const unbuilt = lines.filter(({ heat }) => heat === null).map(({ part }) => partName(study, part.edge.name));
-  const unrated = lines.filter(
-    ({ part }) =>
-      part.edge.part?.kind === "line" &&
-      decidingLimit(lineVoltageLimits(part.edge.part.line, study.conditions.air)) === null,
-  );
-  return [
-    ...(none.length > 0
-      ? [
-          `No limit is known for: ${none.join(", ")}. \`heat limit\` or \`voltage limit\` in the file would bring them in.`,
-        ]
-      : []),
-    ...(unseen.size > 0
-      ? [
-          `${capital([...unseen].map((name) => partName(study, name)).join(", "))}: the heat comes from currents on the outside of the line, which are worked out where the file gives the line's \`route\`.`,
-        ]
-      : []),
-    ...(unbuilt.length > 0
-      ? [`${capital(unbuilt.join(", "))}: how it is built is not known, so its temperature is not worked out.`]
-      : []),
-    ...(unrated.length > 0
-      ? [
-          `${capital(unrated.map(({ part }) => partName(study, part.edge.name)).join(", "))}: neither a voltage rating nor a build is known, so no voltage limit is told.`,
-        ]
-      : []),
-    ...(point.parts.some(({ edge }) => edge.inUse && edge.kind === "tuner")
-      ? [
-          "Voltages and currents on the coil and the capacitors inside the tuner: not computed yet. They can be higher than at its joints, in a T network above all.",
-        ]
-      : []),
-    ...connectorsBeyond(study),
-    ...(point.parts.some(({ edge }) => edge.inUse && (edge.kind === "transformer" || edge.kind === "balun"))
-      ? [
-          "Temperature, flux and voltage inside the cores and windings of transformers and baluns: only the heat limit of the file is held against their heat.",
-        ]
-      : []),
-    ...(point.resolved.feedsInUse.length > 1
-      ? ["The table along the lines follows one branch of the path only; all branches are judged."]
-      : []),
-    "Heat of currents on the outside of lines, of neighbours that warm each other, and of contacts that have corroded.",
-    "Ice, salt, soot, insects and sharp ends: they lower the voltage at which air lets go, by an amount nobody can tell beforehand.",
-  ];
-}
-
-/** Chokes with a heat limit on lines whose outside is not in the model. */
-function unseenChokes({ worked: { point }, facts }: Study): ReadonlySet<string> {
-  const names = point.parts.flatMap(({ edge }) =>
-    edge.inUse && edge.part?.kind === "choke" && edge.part.heatLimit ? [edge.name] : [],
-  );
-  return new Set(names.filter((name) => !facts.some((fact) => fact.part === name)));
-}
-
-/** Classes of connectors used above the frequencies they are made for. */
-function connectorsBeyond(study: Study): string[] {
-  const { point } = study.worked;
-  const beyond = point.parts.flatMap(({ edge }) => {
-    const known = edge.inUse && edge.part?.kind === "connector" ? connectorClass(edge.part.series) : null;
-    return known && point.frequency > known.upTo ? [partName(study, edge.name)] : [];
-  });
-  return beyond.length > 0
-    ? [`${capital(beyond.join(", "))}: used above the frequencies of its class, where its loss and heat are not known.`]
-    : [];
-}
-
-const told = (study: Study, { name }: ResolvedEdge): string => partName(study, name);

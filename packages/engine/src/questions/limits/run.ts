@@ -9,7 +9,7 @@ import type { Context, Parameters, Progress, Question } from "../common/question
 import { compareReadings } from "../common/readings";
 import { refusal } from "../common/refusal";
 import { addedLength } from "./addedLength";
-import { ownAssumptions, ownNotCovered } from "./basis";
+import { ownAssumptions } from "./basis";
 import { hotFacts, hottestLine, ideaFacts, stressFacts } from "./facts";
 import { limitsListing } from "./listing";
 import { reasonsOf } from "./reasons";
