@@ -1,7 +1,7 @@
 /** Rules of thumb and the mistaken idea of `build`. English. */
 import type { RuleOfThumb } from "../answer/answer";
 import { fixedNumber, ohms, plainNumber, withPrefix } from "../quantity/format";
-import { type BuildFacts, type BuildWords, hertz, lengthSays, per100 } from "./build";
+import { type BuildFacts, type BuildWords, hertz, lengthSays, per100 } from "./buildFacts";
 
 const practice = "common practice, no source";
 

@@ -1,6 +1,6 @@
 /** What the sentences of `build` are made of. */
 import { lineConstants } from "../../lines/lineConstants";
-import type { BuildFacts, BuildWords, SheetWords } from "../../words/build";
+import type { BuildFacts, BuildWords, SheetWords } from "../../words/buildFacts";
 import { geometryOf, pairsEnd } from "./geometry";
 import { type BuildResult, decibelsPerMetre, optionsOf } from "./study";
 import type { LineBounds } from "./values";

@@ -3,7 +3,9 @@ import type { Answer, Refusal, ScalarValue } from "../../answer/answer";
 import { statedTemperature } from "../../conductors/metalTemperature";
 import { significantNumber, withPrefix } from "../../quantity/format";
 import type { Station } from "../../station/station";
-import * as words from "../../words/build";
+import { buildHeadline, buildVerdict } from "../../words/build";
+import { buildCautions, buildNext, buildNotCovered, buildSettles } from "../../words/buildAdvice";
+import type { BuildFacts } from "../../words/buildFacts";
 import { buildMistakenIdea, buildRules, impedanceRule } from "../../words/buildIdea";
 import { asSentence, sentence } from "../../words/phrases";
 import { bandOf } from "../common/bandOf";
@@ -81,7 +83,7 @@ function answerOf(station: Station, parameters: Parameters, result: Found, conte
     similar: result.similar.map((line) => line.designation),
     swept: result.swept,
   };
-  const headline = words.buildHeadline(facts);
+  const headline = buildHeadline(facts);
   return {
     schema: "feedpath-answer-1",
     question: build.id,
@@ -100,10 +102,10 @@ function answerOf(station: Station, parameters: Parameters, result: Found, conte
     headline: sentence(headline),
     headlinePhrases: headline,
     verdict: null,
-    verdictPhrases: words.buildVerdict(facts),
+    verdictPhrases: buildVerdict(facts),
     reasons: [],
-    next: words.buildNext(facts),
-    wouldSettle: result.swept ? null : words.buildSettles,
+    next: buildNext(facts),
+    wouldSettle: result.swept ? null : buildSettles,
     values: {
       ...buildValues(result, bounds),
       impedanceByRule: ruleValue(facts),
@@ -119,7 +121,7 @@ function answerOf(station: Station, parameters: Parameters, result: Found, conte
     uncertainties: bounds.uncertainties,
     readings: [],
     cautions: cautionsOf(result, facts),
-    notCovered: words.buildNotCovered(facts),
+    notCovered: buildNotCovered(facts),
     working: [...(result.swept ? [sweptStep(result.swept)] : []), ...buildWorking(result)],
     figures: [],
     drawing: null,
@@ -127,7 +129,7 @@ function answerOf(station: Station, parameters: Parameters, result: Found, conte
   };
 }
 
-function ruleValue({ build: built }: words.BuildFacts): ScalarValue {
+function ruleValue({ build: built }: BuildFacts): ScalarValue {
   const rule = built === null ? null : impedanceRule(built);
   return rule === null
     ? { value: null, unit: "ohm", reason: "no usual rule for this kind of line, or its build is not known" }
@@ -135,10 +137,10 @@ function ruleValue({ build: built }: words.BuildFacts): ScalarValue {
 }
 
 /** What the models remark of themselves, and what the sheet and the comparison ask for; each once. */
-const cautionsOf = ({ main, build: built }: BuildResult, facts: words.BuildFacts): string[] => [
+const cautionsOf = ({ main, build: built }: BuildResult, facts: BuildFacts): string[] => [
   ...new Set([
     ...[...main.constants.notes, ...(built?.constants.notes ?? [])].map(asSentence),
-    ...words.buildCautions(facts),
+    ...buildCautions(facts),
   ]),
 ];
 
