@@ -12,6 +12,7 @@ import { addedLength } from "./addedLength";
 import { ownAssumptions } from "./basis";
 import { hotFacts, hottestLine, ideaFacts, stressFacts } from "./facts";
 import { limitsListing } from "./listing";
+import { ownNotCovered } from "./notCovered";
 import { reasonsOf } from "./reasons";
 import { limitRules } from "./rules";
 import { settleLimits } from "./settleLimits";
