@@ -29,6 +29,8 @@ export interface Sending {
   readonly wave: StandingWave;
   /** m */
   readonly length: number;
+  /** dB/m over new. */
+  readonly excess: number;
 }
 
 /**
@@ -36,7 +38,7 @@ export interface Sending {
  * insulation bears; null where its build is not known.
  */
 export function powerMargin(entry: LineEntry, around: Around, sending: Sending): number | null {
-  const thermal = thermalLine(entry, sending.frequency, 0);
+  const thermal = thermalLine(entry, sending.frequency, sending.excess);
   if (thermal === null) return null;
   const ambient = around.lies === "buried" ? soil.temperature : around.air.temperature;
   const leaving = leavingOf(around.lies, thermal.surface, { ...site, air: around.air }, sending.length);

@@ -6,6 +6,7 @@ import type { LineEntry, LineModel } from "../../lines/lineModel";
 import { radiationLoss } from "../../lines/radiationLoss";
 import { greatestFrequency } from "../../lines/te11";
 import { withPrefix } from "../../quantity/format";
+import type { LinePart } from "../../station/path";
 import type { Station } from "../../station/station";
 import type { CannotWork } from "../common/worked";
 import type { Replaced } from "./replaced";
@@ -76,7 +77,7 @@ export function candidatesOf(
   catalogue: readonly LineEntry[],
   { replaced, names, frequency, rated }: Asked,
 ): CandidateList | CannotWork {
-  const all = entriesOf(station, catalogue, replaced.part.line);
+  const all = entriesOf(station, catalogue, replaced.part);
   const chosen = names === null ? all : namedOf(all, names);
   if ("refused" in chosen) return chosen;
   const highest = Math.max(...station.bands.map((band) => band.frequency.value));
@@ -101,14 +102,20 @@ export function candidatesOf(
   return { candidates, leftOut };
 }
 
-/** What the file says of a line goes before what the catalogue says; the present line with the price the file gives it. */
-function entriesOf(station: Station, catalogue: readonly LineEntry[], present: LineEntry): LineEntry[] {
+/** Name of the present line as it would be new, where it takes more than a new one. */
+export const newOf = (designation: string): string => `new ${designation}`;
+
+/** What the file says of a line goes before what the catalogue says; the present line with the price the file gives it, and new where it takes more than a new one. */
+function entriesOf(station: Station, catalogue: readonly LineEntry[], part: LinePart): LineEntry[] {
+  const present = part.line;
   const known = new Map<string, LineEntry>();
   for (const entry of [...(station.lines ?? []), ...catalogue])
     if (!known.has(entry.designation)) known.set(entry.designation, entry);
   const own = known.get(present.designation);
   known.delete(present.designation);
-  return [own ? { ...own, ...present } : present, ...known.values()];
+  const now = own ? { ...own, ...present } : present;
+  const again = part.excessLoss.value > 0 ? [{ ...now, designation: newOf(present.designation) }] : [];
+  return [now, ...again, ...known.values()];
 }
 
 function namedOf(all: readonly LineEntry[], names: string): LineEntry[] | CannotWork {

@@ -59,9 +59,14 @@ export function runFacts(study: Study, studied: Studied, length: number): RunFac
 }
 
 /** The least of all bands. */
-function marginOf({ around }: Study, { candidate, rows }: Studied, length: number): number | null {
+function marginOf({ around, excess }: Study, { candidate, rows }: Studied, length: number): number | null {
   const all = rows.map(({ band, wave }) =>
-    powerMargin(candidate.entry, around, { frequency: band.frequency.value, wave, length }),
+    powerMargin(candidate.entry, around, {
+      frequency: band.frequency.value,
+      wave,
+      length,
+      excess: candidate.present ? excess : 0,
+    }),
   );
   return all.some((one) => one === null) ? null : Math.min(...all.flatMap((one) => one ?? []));
 }

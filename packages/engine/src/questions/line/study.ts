@@ -32,6 +32,8 @@ export interface Study {
   /** Bands in which the path uses the line. */
   readonly bands: readonly Band[];
   readonly around: Around;
+  /** dB/m that the present line takes over a new one. */
+  readonly excess: number;
   readonly present: Studied;
   /** All candidates that could be worked out in all bands, the present line among them. */
   readonly all: readonly Studied[];
@@ -82,7 +84,15 @@ export function* studyLines(bench: Bench, candidates: readonly Candidate[]): Gen
     else leftOut.push(candidate.entry.designation);
   }
   const present = all.find((s) => s.candidate.present);
-  return present && used.length > 0 ? { bands: used.map((one) => one.band), around, present, all, leftOut } : null;
+  if (!present || used.length === 0) return null;
+  return {
+    bands: used.map((one) => one.band),
+    around,
+    excess: bench.replaced.part.excessLoss.value,
+    present,
+    all,
+    leftOut,
+  };
 }
 
 function studyOne(bench: Bench, bands: readonly StudyBand[], around: Around, candidate: Candidate): Studied | null {

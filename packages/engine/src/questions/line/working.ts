@@ -66,7 +66,10 @@ function proposalStep(f: LineFacts): WorkingStep[] {
   if (!f.proposal) return [];
   return [
     {
-      text: `Proposed is ${f.proposal.name}: of the lines that would stand there as they are and come within 1 dB of the best, the one of least price, else least weight, else least diameter, as far as these are known.`,
+      text:
+        f.matters === "watts"
+          ? `Proposed is ${f.proposal.name}: of the lines that would stand there as they are and come within 1 dB of the best, the one of least price, else least weight, else least diameter, as far as these are known.`
+          : `Proposed is ${f.proposal.name}: of the lines that would stand there as they are, the first by ${f.matters}.`,
       formula: "G = 10 \\log_{10} \\frac{P_2}{P_1}",
       substituted: `10 \\log_{10} \\frac{${plainNumber(f.proposal.watts, 1)}}{${plainNumber(f.present.watts, 1)}} = ${fixedNumber(f.proposal.gained, 2)} \\; \\mathrm{dB}`,
       result: { value: f.proposal.gained, unit: "dB" },
