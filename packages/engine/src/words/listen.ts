@@ -25,6 +25,8 @@ export interface ListenFacts {
     readonly high: number;
     readonly bandwidth: number;
   };
+  /** S-units that the asker reads, and dB over what is expected; null where nothing is said. */
+  readonly seen: { readonly reading: number; readonly above: number } | null;
   readonly rise: number;
   readonly riseNeeded: number | null;
   readonly place: string;
@@ -75,7 +77,9 @@ export function listenVerdict(f: ListenFacts): Phrase[] {
     linked(small(f.cost), "snrLossByLine"),
     said(`, because ${why}. Expect noise of `),
     linked(sMeter(f.noise.sUnits), "noiseOnMeter"),
-    said(`${noiseRange(f)}. ${listenAdvice(f)}`),
+    said(`${noiseRange(f)}.`),
+    ...seenPhrases(f),
+    said(` ${listenAdvice(f)}`),
   ];
 }
 
@@ -86,12 +90,36 @@ function noiseRange({ noise, place, placeKnown }: ListenFacts): string {
   return ` in a ${place} place${range}`;
 }
 
+/** What the reading on the asker's meter says of the place. */
+function seenPhrases(f: ListenFacts): Phrase[] {
+  if (!f.seen) return [];
+  const { reading, above } = f.seen;
+  const fits = ` Your ${sMeter(reading)} fits such a place.`;
+  if (reading <= f.noise.high && reading >= f.noise.low) return [said(fits)];
+  const far = linked(`${plainNumber(Math.abs(above), 0)} dB`, "noiseAboveExpected");
+  if (above < 0)
+    return [
+      said(` Your ${sMeter(reading)} is `),
+      far,
+      said(" below that: the meter, or something on the way, takes some."),
+    ];
+  return [
+    said(` Your ${sMeter(reading)} is `),
+    far,
+    said(" above that: something near by makes it, or the outside of the line carries it in."),
+  ];
+}
+
+/** More noise than the place explains. */
+const tooMuch = (f: ListenFacts): boolean => f.seen !== null && f.seen.reading > f.noise.high;
+
 /** A preamplifier that wins less than this (dB) is not worth its plugs: our rule. */
 const worthwhile = 1;
 
 /** The one thing to do, also when that is nothing. */
 export function listenAdvice(f: ListenFacts): string {
   const { shack, antenna } = f.preamplifier;
+  if (tooMuch(f)) return "Switch off the mains and listen on a battery; then put a choke at the feed point.";
   if (f.cost >= f.unheard && antenna >= worthwhile) {
     const gained = antenna - shack >= 0.5 ? `; in the shack it wins ${short(Math.max(0, shack))}` : "";
     return `A preamplifier at the antenna wins ${short(antenna)}${gained}.`;
@@ -162,6 +190,11 @@ export const listenNotCovered = (f: ListenFacts): string[] => [
   "ITU-R P.372 gives its formulas for man-made noise up to 250 MHz (in quiet rural places to 30 MHz) and for galactic noise from 10 to 100 MHz; above, their lines are carried on.",
   "The noise is that of places of one kind, come from all of the sky alike: one bad power supply next door is not in it.",
   `Not computed: noise that the outside of the line carries to the antenna. A choke at the feed point tells it apart; ask ${asking("outside")}.`,
+  ...(f.seen
+    ? [
+        "The step of an S-meter is taken as 6 dB from S9 down; many sets show less for a step, and so too much noise when it is weak (common practice, no source).",
+      ]
+    : []),
   "The receiver's noise figure is taken as that at its rated impedance; a receiver far from its match may have another.",
 ];
 

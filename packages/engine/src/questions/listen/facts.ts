@@ -3,6 +3,7 @@ import type { Verdict } from "../../answer/answer";
 import { megahertz } from "../../quantity/format";
 import type { Band } from "../../station/station";
 import type { ListenFacts } from "../../words/listen";
+import { decibelsPerSUnit } from "../../words/sUnits";
 import type { Numbers } from "../common/bounds";
 import type { Worked } from "../common/worked";
 import { linesOf, mattersFrom, span } from "./frequencies";
@@ -38,6 +39,7 @@ export function listenFacts(worked: Worked, listening: Listening, rows: readonly
       high: bounds.high.noiseOnMeter!,
       bandwidth: listening.bandwidth,
     },
+    seen: listening.seen === null ? null : { reading: listening.seen, above: aboveExpected(worked, listening.seen) },
     rise: numbers.noiseRise!,
     riseNeeded: numbers.noiseRiseNeeded ?? null,
     place: listening.place,
@@ -49,6 +51,10 @@ export function listenFacts(worked: Worked, listening: Listening, rows: readonly
     unheard,
   };
 }
+
+/** dB of a reading over what is expected; 6 dB an S-unit. */
+export const aboveExpected = ({ numbers }: Worked, reading: number): number =>
+  decibelsPerSUnit * (reading - numbers.noiseOnMeter!);
 
 /** Lines below this share of the path's heat do not speak for it. */
 const mostly = 0.9;

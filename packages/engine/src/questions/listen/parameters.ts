@@ -18,6 +18,8 @@ export interface Listening {
   readonly bandwidth: number;
   /** dB both. */
   readonly preamplifier: { readonly noise: number; readonly gain: number };
+  /** S-units that the asker's meter shows as noise; null where nothing is said. */
+  readonly seen: number | null;
   /** K of antenna, soil and lines that say nothing of their own. */
   readonly temperature: number;
   readonly assumed: readonly Assumption[];
@@ -74,6 +76,7 @@ export function listening(station: Station, parameters: Parameters): Listening {
       noise: number("noiseFigureOfPreamplifier") ?? usualPreamplifier.noise,
       gain: number("gainOfPreamplifier") ?? usualPreamplifier.gain,
     },
+    seen: number("meterReading"),
     temperature: air?.value ?? referenceTemperature,
     assumed,
   };
@@ -116,6 +119,15 @@ export const listenParameters: readonly ParameterDefinition[] = [
     least: 1,
     most: 1e6,
     otherwise: withPrefix(usualBandwidth, "Hz"),
+  },
+  {
+    name: "meterReading",
+    title: "noise on your S-meter, in S-units",
+    dimension: "none",
+    words: [],
+    least: 0,
+    most: 20,
+    otherwise: "nothing read",
   },
   {
     name: "noiseFigureOfPreamplifier",

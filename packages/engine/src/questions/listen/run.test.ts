@@ -108,6 +108,17 @@ describe("listen", () => {
     expect(answer.uncertainties[0]?.says).toBe("quiet rural to city");
   });
 
+  it("holds the noise on a meter against that of the place", () => {
+    const site = { altitude: null, airTemperature: null, noise: "residential" } as const;
+    const expected = value(answered(withLine(30, { site })), "noiseOnMeter");
+    const fits = answered(withLine(30, { site }), { meterReading: Math.round(expected) });
+    expect(fits.verdictPhrases.map(({ text }) => text).join("")).toContain("fits such a place");
+    const loud = answered(withLine(30, { site }), { meterReading: expected + 4 });
+    expect(value(loud, "noiseAboveExpected")).toBeCloseTo(24, 9);
+    expect(loud.verdictPhrases.map(({ text }) => text).join("")).toContain("24 dB above that");
+    expect(loud.next).toContain("on a battery");
+  });
+
   it("has a row for every band", () => {
     const bands = [7.1e6, 14.2e6].map((f) => ({
       name: `${f / 1e6}`,

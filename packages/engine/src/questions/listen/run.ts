@@ -35,12 +35,18 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
   const frame = frameOf(listen, worked, context, { name: "snrLossByLine", least: 0.01 }, methods);
   const own = Object.fromEntries(Object.keys(listenUnits).map((name) => [name, numbers[name] ?? null]));
   const given = valuesOf(own, bounds, point, listenUnits);
+  const cost = given.snrLossByLine as ScalarValue;
   return {
     ...frame,
     values: {
       ...frame.values,
       ...given,
-      snrLossByLine: { ...(given.snrLossByLine as ScalarValue), says: facts.line.name.replace("the ", "") },
+      snrLossByLine: {
+        ...cost,
+        ...(cost.low === undefined ? {} : { low: Math.max(0, cost.low) }),
+        says: facts.line.name.replace("the ", ""),
+      },
+      ...(facts.seen ? { noiseAboveExpected: scalarValue(facts.seen.above, "dB") } : {}),
       noiseRiseNeeded: scalarValue(
         facts.riseNeeded,
         "dB",
@@ -63,6 +69,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
       noisePlace: listening.place,
       receiverNoiseFigure: listening.receiver.value,
       bandwidth: listening.bandwidth,
+      ...(listening.seen === null ? {} : { meterReading: listening.seen }),
       noiseFigureOfPreamplifier: listening.preamplifier.noise,
       gainOfPreamplifier: listening.preamplifier.gain,
     },
