@@ -3,7 +3,7 @@ import type { Answer } from "../../answer/answer";
 import { plainNumber } from "../../quantity/format";
 import { modulations } from "../../stress/modulation";
 import { minutes } from "../../words/stress";
-import { lyingOf } from "./lineHeat";
+import { lyingOf } from "./lying";
 import type { Study } from "./study";
 
 export function ownAssumptions(study: Study): Answer["assumptions"] {

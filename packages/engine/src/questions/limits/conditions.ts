@@ -6,7 +6,7 @@ import { type AirState, standardAir } from "../../stress/standardAir";
 import type { Rhythm } from "../../stress/transientHeat";
 import type { Parameters } from "../common/question";
 
-interface Span {
+export interface Span {
   readonly low: number;
   readonly value: number;
   readonly high: number;
@@ -51,9 +51,9 @@ const usualAir = 313.15;
 /** K far from a buried line (IEC 60287-3-1 for temperate places, from memory). */
 export const soilTemperature = 293.15;
 /** K m/W, moist to dry: IEC 60287-3-1 (from memory). */
-const resistivity: Span = { low: 0.7, value: 1, high: 2.5 };
+export const resistivity: Span = { low: 0.7, value: 1, high: 2.5 };
 /** Correlations of free convection, emissivities and draughts together (our estimate). */
-const cooling: Span = { low: 0.8, value: 1, high: 1.25 };
+export const cooling: Span = { low: 0.8, value: 1, high: 1.25 };
 
 export function askedOf(station: Station, parameters: Parameters): Asked {
   const modulation = (parameters.modulation as Modulation | undefined) ?? null;
@@ -100,61 +100,8 @@ export function usualConditions(asked: Asked): Conditions {
   };
 }
 
-const airAt = (asked: Asked, temperature: number): AirState => ({
+/** Air of a temperature (K) at the altitude asked for. */
+export const airAt = (asked: Asked, temperature: number): AirState => ({
   pressure: standardAir(asked.altitude).pressure,
   temperature,
 });
-
-export interface Doubt {
-  /** In words, and its place as `uncertainties` name it. */
-  readonly name: string;
-  readonly place: string;
-  readonly says: string;
-  readonly low: Conditions;
-  readonly high: Conditions;
-}
-
-/** What is not known of these conditions, each moved alone. */
-export function doubtsOf(asked: Asked, usual: Conditions): Doubt[] {
-  const celsius = (kelvin: number): string => `${Math.round(kelvin - 273.15)}`;
-  const { airTemperature: air, duty } = asked;
-  const percent = (share: number): string => `${Math.round(100 * share)}`;
-  return [
-    {
-      name: "how well a line is cooled",
-      place: "limits.cooling",
-      says: "a fifth less to a quarter more heat leaves; soil 0.7 to 2.5 K m/W",
-      low: { ...usual, cooling: cooling.low, soilResistivity: resistivity.high },
-      high: { ...usual, cooling: cooling.high, soilResistivity: resistivity.low },
-    },
-    {
-      name: "the limits themselves",
-      place: "limits.limits",
-      says: "low to high end of each limit as its source gives it",
-      low: { ...usual, limits: "low" },
-      high: { ...usual, limits: "high" },
-    },
-    ...(duty.low < duty.high
-      ? [
-          {
-            name: "mean power while sending",
-            place: "transmitter.duty",
-            says: `${percent(duty.low)} to ${percent(duty.high)} % of peak envelope power`,
-            low: { ...usual, duty: duty.high },
-            high: { ...usual, duty: duty.low },
-          },
-        ]
-      : []),
-    ...(air.low < air.high
-      ? [
-          {
-            name: "temperature of the air",
-            place: "site.airTemperature",
-            says: `${celsius(air.low)} to ${celsius(air.high)} °C`,
-            low: { ...usual, air: airAt(asked, air.high) },
-            high: { ...usual, air: airAt(asked, air.low) },
-          },
-        ]
-      : []),
-  ];
-}

@@ -11,11 +11,11 @@ import type { StressIdeaFacts } from "../../words/stressIdea";
 import { nameInSentence } from "../common/inUse";
 import type { AddedLength } from "./addedLength";
 import { shareOfTime } from "./conditions";
+import { lineTimeConstant } from "./course";
 import { type LimitFact, marginOf } from "./limitFact";
 import { hottest, waveOf } from "./lineHeat";
 import { peakOfPart } from "./partPeak";
 import type { LineStudy, Study } from "./study";
-import { lineTimeConstant } from "./tables";
 
 /** dB of power in hand from which the verdict is good: half the power that would fail. Our rule. */
 export const goodFrom = 3;

@@ -12,10 +12,11 @@ import {
   type Temperatures,
   timesToReach,
 } from "../../stress/steadyHeat";
-import { type Leaving, leavingOf } from "../../stress/surroundings";
+import type { Leaving } from "../../stress/surroundings";
 import { type ThermalLine, thermalLine } from "../../stress/thermalLine";
 import { warmInTurns, warmOver } from "../../stress/transientHeat";
 import { type Conditions, type Sending, soilTemperature } from "./conditions";
+import { leavingHeat, lyingOf } from "./lying";
 
 export interface LineHeat {
   readonly thermal: ThermalLine;
@@ -36,37 +37,6 @@ export interface LineHeat {
   readonly swing: number;
   /** Times the power may be raised until the insulation's limit is reached. */
   readonly times: number;
-}
-
-/** m below the soil's surface where the route does not say. */
-const usualDepth = 0.5;
-const conduitRatio = 3;
-
-/** Buried where most of its route lies in the soil. */
-export function lyingOf(part: LinePart, asked: Lying | null): { readonly lies: Lying; readonly taken: boolean } {
-  if (asked) return { lies: asked, taken: false };
-  if (part.lies) return { lies: part.lies, taken: false };
-  return { lies: buriedShare(part) > 0.5 ? "buried" : "in air", taken: true };
-}
-
-/** Mean height of each run of the route, m. */
-const runs = ({ route }: LinePart) =>
-  route.slice(1).map((to, i) => {
-    const from = route[i]!;
-    const length = Math.hypot(...to.map((q, axis) => q.value - from[axis]!.value));
-    return { length, height: (to[2].value + from[2].value) / 2 };
-  });
-
-function buriedShare(part: LinePart): number {
-  const all = runs(part);
-  const total = all.reduce((sum, run) => sum + run.length, 0);
-  const buried = all.filter((run) => run.height < 0).reduce((sum, run) => sum + run.length, 0);
-  return total > 0 ? buried / total : 0;
-}
-
-function depthOf(part: LinePart): number {
-  const deepest = Math.min(0, ...runs(part).map((run) => run.height));
-  return deepest < 0 ? -deepest : usualDepth;
 }
 
 /** The wave on a line of the path; null where nothing is known at its far end. */
@@ -151,17 +121,3 @@ function spreadAt(thermal: ThermalLine, drive: Drive, leaving: Leaving, ambient:
   const heat = heatAt(thermal, drive, t);
   return spreadLength(thermal, t, ambient, heat.inner + heat.insulation + heat.outer);
 }
-
-export function leavingHeat(line: LinePart, thermal: ThermalLine, lies: Lying, conditions: Conditions): Leaving {
-  const site = {
-    air: conditions.air,
-    irradiance: noonSun,
-    soil: { temperature: soilTemperature, resistivity: conditions.soilResistivity, depth: depthOf(line) },
-    conduit: conduitRatio,
-  };
-  const leaving = leavingOf(lies, thermal.surface, site, line.length.value);
-  return lies === "buried" || conditions.cooling === 1 ? leaving : (t) => conditions.cooling * leaving(t);
-}
-
-/** W/m² square to the sun: IEC 60287-1-1 (from memory). */
-const noonSun = 1000;

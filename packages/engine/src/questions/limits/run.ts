@@ -2,7 +2,8 @@
 import type { Answer, Refusal } from "../../answer/answer";
 import type { Station } from "../../station/station";
 import { sentence } from "../../words/phrases";
-import { stressAdvice, stressCautions, stressHeadline, stressVerdict } from "../../words/stress";
+import { stressHeadline, stressVerdict } from "../../words/stress";
+import { stressAdvice, stressCautions } from "../../words/stressAdvice";
 import { stressMistakenIdea } from "../../words/stressIdea";
 import { frameOf } from "../common/frame";
 import type { Context, Parameters, Progress, Question } from "../common/question";

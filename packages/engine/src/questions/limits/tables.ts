@@ -3,8 +3,8 @@ import type { Column, Table } from "../../answer/answer";
 import type { WorkedPoint } from "../../chain/workedPoint";
 import { decidingLimit, lineVoltageLimits } from "../../stress/lineVoltage";
 import { type StandingWave, squaresAt } from "../../stress/standingWave";
-import { type Course, timeConstant, warmInTurns, warmOver } from "../../stress/transientHeat";
 import type { Conditions } from "./conditions";
+import { courseOf } from "./course";
 import { hottest, type LineHeat, waveOf } from "./lineHeat";
 import type { LineStudy, Study } from "./study";
 
@@ -99,35 +99,6 @@ function temperatureAt(
     voltage: conditions.duty * Math.max(0, mean.voltage - swing),
   };
   return hottest(heat.thermal, drive, heat.leaving, heat.ambient, conditions.sending).inner - 273.15;
-}
-
-/** s over which a steady load is followed, in time constants, and steps. */
-const following = { constants: 7, steps: 90 };
-const turnsShown = 8;
-
-/** From cold, at the hottest place of a line, by the rhythm of sending. */
-export function courseOf({ conditions: { sending } }: Study, heat: LineHeat): Course {
-  const cold = { inner: heat.ambient, outer: heat.ambient, surface: heat.ambient };
-  const { thermal, drive, leaving } = heat;
-  if (sending.kind === "once")
-    return warmOver(thermal, cold, drive, leaving, { seconds: sending.seconds, steps: following.steps });
-  if (sending.kind === "turns") {
-    const enough = Math.min(60, Math.max(turnsShown, Math.ceil((5 * lineTimeConstant(heat)) / sending.rhythm.of)));
-    return warmInTurns(thermal, cold, drive, leaving, { rhythm: sending.rhythm, rounds: enough, steps: 8 });
-  }
-  const seconds = following.constants * lineTimeConstant(heat);
-  return warmOver(thermal, cold, drive, leaving, { seconds, steps: following.steps });
-}
-
-/** s in which the conductor makes two thirds of its way under the drive it has; from its own course. */
-export function lineTimeConstant(heat: LineHeat): number {
-  const cold = { inner: heat.ambient, outer: heat.ambient, surface: heat.ambient };
-  const end = hottest(heat.thermal, heat.drive, heat.leaving, heat.ambient, { kind: "endless" }).inner;
-  const mass = heat.thermal.capacities.reduce((sum, c) => sum + c, 0);
-  const rise = Math.max(end - heat.ambient, 1e-6);
-  const rough = heat.watts > 0 ? (mass * rise) / heat.watts : mass;
-  const course = warmOver(heat.thermal, cold, heat.drive, heat.leaving, { seconds: 6 * rough, steps: 240 });
-  return timeConstant(course, end) ?? rough;
 }
 
 export function timeTable(study: Study, heat: LineHeat): Table {

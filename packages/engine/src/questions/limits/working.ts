@@ -6,11 +6,11 @@ import { decidingLimit, lineVoltageLimits } from "../../stress/lineVoltage";
 import { greatestAlong } from "../../stress/standingWave";
 import { heatAt } from "../../stress/steadyHeat";
 import { celsius, minutes, roughWatts, type StressFacts, volts } from "../../words/stress";
+import { lineTimeConstant } from "./course";
 import { hottestLine, partName } from "./facts";
 import { marginOf } from "./limitFact";
 import { waveOf } from "./lineHeat";
 import type { LineStudy, Study } from "./study";
-import { lineTimeConstant } from "./tables";
 import type { Way } from "./ways";
 
 export function limitWorking(study: Study, facts: StressFacts, ways: readonly Way[]): WorkingStep[] {
