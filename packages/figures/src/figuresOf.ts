@@ -65,7 +65,7 @@ const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   outside: [stage, curves(outsideAlong), curves(outsideChoke), curves(outsideLength)],
   radials: [stage, curves(radialNumber), curves(radialLengths), curves(radialCuts), curves(radialCurrents)],
   nearby: [stage, curves(nearbyCurrents), curves(nearbyDistance), curves(nearbyPattern)],
-  build: [curves(buildImpedance), curves(buildAttenuation)],
+  build: [curves(buildAttenuation), curves(buildImpedance)],
   limits: [stage, curves(along), curves(course)],
   why: [curves(impedanceCompromise)],
   listen: [curves(listenNoise)],

@@ -12,7 +12,7 @@ export const buildParameters: readonly ParameterDefinition[] = [
     words: [],
     least: 0,
     most: 0,
-    otherwise: "the first line of the path",
+    otherwise: "the longest of the path",
   },
   {
     name: "frequency",
@@ -68,7 +68,7 @@ export function linesOfPath(path: Path): (LinePart | StubPart)[] {
 
 const plain = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, " ");
 
-/** The line meant by `asked`: a part's name, a line of the file, one of the catalogue, in this order; without it the first. */
+/** The line meant by `asked`: a part's name, a line of the file, one of the catalogue, in this order; without it the longest of the path. */
 export function chosenLine(
   station: Station,
   asked: string | null,
@@ -76,8 +76,8 @@ export function chosenLine(
 ): ChosenLine | { readonly refused: string; readonly mend: string } {
   const parts = linesOfPath(station.path);
   if (asked === null) {
-    const first = parts[0];
-    if (first) return { entry: first.line, part: first };
+    const [longest] = parts.toSorted((a, b) => b.length.value - a.length.value);
+    if (longest) return { entry: longest.line, part: longest };
     const own = station.lines?.[0];
     return own ? { entry: own, part: null } : { refused: "the path has no line", mend: mendOf(station, context, "RG") };
   }

@@ -92,6 +92,7 @@ function answerOf(station: Station, parameters: Parameters, result: Found, conte
     band: typeof parameters.band === "string" ? parameters.band : (station.bands[0]?.name ?? ""),
     frequency: input.frequency,
     parameters: {
+      judged: "attenuation",
       line: input.chosen.part?.name ?? input.chosen.entry.designation,
       designation: input.chosen.entry.designation,
       frequency: input.frequency,
