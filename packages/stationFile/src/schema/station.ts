@@ -16,12 +16,14 @@ import { points } from "./spectrum";
 import { fileName, name, note, quantity, quantityOrUnknown, span, title, word, wordOrQuantity } from "./values";
 import { written } from "./written";
 
-const frequency = quantity("frequency");
+/** Hz: below it nothing here is an antenna; a bandwidth may be less. */
+const radio = { least: 1e3 };
+const frequency = quantity("frequency", radio);
 const swr = quantity("number", { least: 1, most: 1000 });
 
 const band = entry("A band", {
   frequency: frequency.optional(),
-  band: span("frequency").optional(),
+  band: span("frequency", radio).optional(),
   set: z.record(z.string(), name).optional(),
 });
 
@@ -158,7 +160,7 @@ export const stationFile = entry("A station", {
   station: title.optional(),
   note: note.optional(),
   frequency: frequency.optional(),
-  band: span("frequency").optional(),
+  band: span("frequency", radio).optional(),
   bands: z.record(z.string(), band).optional(),
   transmitter,
   lines: z.record(z.string(), ownLine).optional(),

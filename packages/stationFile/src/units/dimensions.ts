@@ -78,7 +78,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     "Frequency",
     scaled({ MHz: 1e6, kHz: 1e3, GHz: 1e9, Hz: 1 }),
     ["MHz", "kHz", "GHz", "Hz"],
-    1e3,
+    1,
     1e11,
   ),
   power: dimension("Power", scaled({ W: 1, kW: 1e3, mW: 1e-3, uW: 1e-6 }), ["W", "kW", "mW"], 0, 1e6),
