@@ -273,6 +273,24 @@ describe("the built page", () => {
     await page.locator(".verdict", { hasText: "below 2" }).waitFor();
   });
 
+  it("follows a slider, by keys too, and types what it stands for", async () => {
+    const { asked, group, parameters } = questions.find(({ id }) => id === "why")!;
+    const button = page.locator(".rail").getByRole("button", { name: asked, exact: true });
+    if ((await button.count()) === 0) await page.locator(".rail h2 button", { hasText: group }).click();
+    await button.click();
+    await page.locator(".asked", { hasText: asked }).waitFor();
+    await settled(page);
+    const { title } = parameters.find(({ name }) => name === "permittivity")!;
+    const slider = page.getByRole("slider", { name: title });
+    const headline = await textOf(page.locator("h1.headline"));
+    await slider.focus();
+    for (let press = 0; press < 12; press++) await slider.press("ArrowLeft");
+    await page.waitForFunction((before) => document.querySelector("h1")?.textContent !== before, headline);
+    expect(await page.getByRole("textbox", { name: title }).inputValue()).toMatch(/^\d(\.\d+)?$/);
+    expect(await slider.evaluate((element) => element === document.activeElement)).toBe(true);
+    expect(await violations(page)).toEqual([]);
+  });
+
   // On a single core there are no further workers.
   it.skipIf(availableParallelism() < 2)("solves with further workers, and answers the same when they end", async () => {
     const opened = await built.browser.newContext({ viewport: { width: 1440, height: 900 } });
