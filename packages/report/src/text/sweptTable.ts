@@ -28,10 +28,24 @@ function tellingApart(values: readonly (number | null)[]): number {
   return mostDigits;
 }
 
-function cellText(value: number | null, unit: string, digits: number): string {
-  if (value === null) return "–";
-  if (unit === "Hz") return frequencyText(value);
-  return unit === "W" ? wattsText(value) : numberText(value, digits);
+/** Large volts and watts go into thousands or millions, so that no digit is shown that nobody knows. */
+function scaleOf(values: readonly (number | null)[], unit: string): { readonly factor: number; readonly unit: string } {
+  const largest = Math.max(...values.map((value) => Math.abs(value ?? 0)));
+  if ((unit !== "V" && unit !== "W") || largest < 1e5) return { factor: 1, unit };
+  return largest < 1e8 ? { factor: 1e3, unit: `k${unit}` } : { factor: 1e6, unit: `M${unit}` };
+}
+
+const isWhole = (value: number | null): boolean => value === null || Number.isInteger(value);
+
+/** The cells of one column; watts have a decimal so that parts add up, except where all are stated whole. */
+function cellTexts(values: readonly (number | null)[], unit: string, digits: number): readonly string[] {
+  const { factor } = scaleOf(values, unit);
+  const inWatts = unit === "W" && factor === 1 && !values.every(isWhole);
+  return values.map((value) => {
+    if (value === null) return "–";
+    if (unit === "Hz") return frequencyText(value);
+    return inWatts ? wattsText(value) : numberText(value / factor, digits);
+  });
 }
 
 /** Indices of at most `most` rows at equal steps, both ends among them. */
@@ -47,22 +61,20 @@ export function sweptRows(table: Table): { readonly table: DocumentTable; readon
   const columns = names.slice(0, mostColumns).map((name) => ({ name, ...table.columns[name]! }));
   const count = columns[0]?.values.length ?? 0;
   const rows = picked(count, mostRows);
-  const digits = tellingApart(rows.map((row) => columns[0]?.values[row] ?? null));
+  const shown = columns.map(({ values }) => rows.map((row) => rounded(values, row)));
+  const digits = tellingApart(shown[0] ?? []);
+  const cells = columns.map(({ unit }, i) => cellTexts(shown[i]!, unit, i === 0 ? digits : usualDigits));
   const cut = rows.length < count || columns.length < names.length;
   return {
     table: {
       caption: wordsOf(table.name),
       columns: columns.map(({ name, unit }, i) => ({
         name: wordsOf(name),
-        unit: unit === "Hz" ? "" : unitSign(unit),
+        unit: unit === "Hz" ? "" : unitSign(scaleOf(shown[i]!, unit).unit),
         numeric: i > 0 || labels === undefined,
       })),
-      rows: rows.map((row) =>
-        columns.map(({ values, unit }, i) =>
-          i === 0 && labels
-            ? visibleLine(labels[row] ?? "")
-            : cellText(rounded(values, row), unit, i === 0 ? digits : usualDigits),
-        ),
+      rows: rows.map((row, k) =>
+        columns.map((_, i) => (i === 0 && labels ? visibleLine(labels[row] ?? "") : (cells[i]?.[k] ?? ""))),
       ),
     },
     leftOut: cut
