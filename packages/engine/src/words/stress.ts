@@ -27,7 +27,6 @@ export interface StressFacts {
   readonly failingLow: number;
   readonly failingHigh: number;
   readonly verdict: Verdict;
-  readonly share: number;
   readonly endless: boolean;
   /** The line that gets hottest for its insulation; null where none is worked out. */
   readonly hot: HotFacts | null;
@@ -65,7 +64,9 @@ export const roughWatts = (watts: number): string => withPrefix(Number(watts.toP
 export const volts = (value: number): string =>
   value >= 999.5 ? `${significantNumber(value / 1000, 2)} kV` : `${plainNumber(value, 0)} V`;
 
-export const celsius = (degrees: number): string => `${plainNumber(degrees, 0)} °C`;
+/** Beyond 500 °C no cable is left to be told of. */
+export const celsius = (degrees: number): string =>
+  degrees > 500 ? "more than 500 °C" : `${plainNumber(degrees, 0)} °C`;
 
 export function minutes(seconds: number): string {
   if (seconds < 90) return `${plainNumber(seconds, 0)} s`;
@@ -88,7 +89,8 @@ export const nameOf = (first: FirstFacts): string => (first.name === "" ? wires 
 const beyondTelling = 1e6;
 
 export function stressHeadline(f: StressFacts): Phrase[] {
-  const at = linked(roughWatts(f.failing), "powerAtFirstLimit");
+  const near = Math.abs(f.failing / f.power - 1) < 0.1;
+  const at = linked(near ? withPrefix(f.failing, "W", 3) : roughWatts(f.failing), "powerAtFirstLimit");
   if (f.failing < f.power)
     return [
       linked(withPrefix(f.power, "W", 3), "powerFromTransmitter"),

@@ -43,7 +43,6 @@ const lengthChange = (change: number): string =>
 export interface CautionFacts {
   readonly peak: number;
   readonly hot: HotFacts | null;
-  readonly altitude: number;
 }
 
 export function stressCautions({ peak, hot }: CautionFacts): string[] {

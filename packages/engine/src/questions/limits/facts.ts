@@ -44,7 +44,6 @@ export function stressFacts(study: Study, added: AddedLength | null): StressFact
     failingLow: watts(low),
     failingHigh: watts(high),
     verdict: verdictOf(margin, low),
-    share: asked.duty.value * shareOfTime(asked.sending),
     endless: asked.sending.kind === "endless",
     hot: hotFacts(study),
     swrOnLine: part ? swrOnLine(study, part) : null,

@@ -35,12 +35,16 @@ function depthOf(part: LinePart): number {
   return deepest < 0 ? -deepest : usualDepth;
 }
 
-/** W/m against the temperature of its surface (K), under these conditions. */
+/** W/m against the temperature of its surface (K), under these conditions. In the soil it is covered at least by its own radius. */
 export function leavingHeat(line: LinePart, thermal: ThermalLine, lies: Lying, conditions: Conditions): Leaving {
   const site = {
     air: conditions.air,
     irradiance: noonSun,
-    soil: { temperature: soilTemperature, resistivity: conditions.soilResistivity, depth: depthOf(line) },
+    soil: {
+      temperature: soilTemperature,
+      resistivity: conditions.soilResistivity,
+      depth: Math.max(depthOf(line), thermal.surface.diameter),
+    },
     conduit: conduitRatio,
   };
   const leaving = leavingOf(lies, thermal.surface, site, line.length.value);

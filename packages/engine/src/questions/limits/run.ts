@@ -50,7 +50,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
       ...frame.tables,
     ],
     assumptions: [...frame.assumptions, ...ownAssumptions(study)],
-    cautions: [...stressCautions({ peak, hot: hotFacts(study), altitude: asked.altitude }), ...frame.cautions],
+    cautions: [...stressCautions({ peak, hot: hotFacts(study) }), ...frame.cautions],
     notCovered: [...frame.notCovered, ...ownNotCovered(study), ...compared.notComputed],
     parameters: {
       judged: "leastMargin",
