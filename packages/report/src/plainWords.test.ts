@@ -17,6 +17,7 @@ const askedOnly: Readonly<Record<string, readonly string[]>> = {
     "rooftop-flat.yaml",
     "terrace-fan.yaml",
   ],
+  listen: ["coax-as-counterpoise.yaml", "field-day-doublet.yaml", "quarry-cottage.yaml", "terrace-fan.yaml"],
   line: ["harbour-school-club.yaml", "field-day-doublet.yaml", "relay-box.yaml", "quarry-cottage.yaml"],
   height: ["harbour-school-club.yaml"],
   nearby: ["attic-coils.yaml", "eaves-and-mast.yaml"],
