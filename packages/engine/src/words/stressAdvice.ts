@@ -1,6 +1,6 @@
 /** What to do about what fails first, and what to take care of. English. */
 import { metres } from "../quantity/format";
-import { celsius, type HotFacts, nameOf, roughWatts, type StressFacts, volts } from "./stress";
+import { celsius, type FirstFacts, type HotFacts, nameOf, roughWatts, type StressFacts, volts } from "./stress";
 
 export function stressAdvice(f: StressFacts): string {
   if (f.verdict === "good")
@@ -60,3 +60,7 @@ export function stressCautions({ peak, hot }: CautionFacts): string[] {
     "Below a limit under these assumptions is no promise: old, kinked, wet or badly soldered parts fail long before.",
   ];
 }
+
+/** A caution about another band: what fails there, and from how many watts. */
+export const otherBandSays = (band: string, watts: number, first: FirstFacts): string =>
+  `On ${band} ${nameOf(first)} comes first, above ${roughWatts(watts)} already: ${first.happens}.`;

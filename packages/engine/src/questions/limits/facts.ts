@@ -7,9 +7,11 @@ import { decidingLimit, lineVoltageLimits } from "../../stress/lineVoltage";
 import { greatestAlong, squaresAt } from "../../stress/standingWave";
 import { theName } from "../../words/phrases";
 import type { FirstFacts, HotFacts, StressFacts } from "../../words/stress";
+import { otherBandSays } from "../../words/stressAdvice";
 import type { StressIdeaFacts } from "../../words/stressIdea";
 import { nameInSentence } from "../common/inUse";
 import type { AddedLength } from "./addedLength";
+import type { OnBand } from "./bands";
 import { shareOfTime } from "./conditions";
 import { lineTimeConstant } from "./course";
 import { type LimitFact, marginOf } from "./limitFact";
@@ -61,6 +63,12 @@ export function swrOnLine({ worked: { point } }: Study, part: WorkedPart): numbe
   if (part.edge.part?.kind !== "line" || !end) return null;
   return swr(end.impedance, constantsOf(part.edge.part, point.frequency).z0.re);
 }
+
+/** Other bands on which something fails with the power that goes there. */
+export const otherBands = (study: Study, everywhere: readonly OnBand[]): string[] =>
+  everywhere
+    .filter(({ band, first }) => band !== study.worked.band && first.times < 1)
+    .map(({ band, power, first }) => otherBandSays(band.name, power * first.times, firstFacts(study, first)));
 
 /** The line whose insulation comes first. */
 export const hottestLine = ({ lines }: Study): LineStudy | null =>

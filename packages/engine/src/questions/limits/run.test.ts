@@ -162,6 +162,23 @@ describe("limits", () => {
     expect(peaks.at(-1)! / peaks[0]!).toBeLessThan(1.3);
   });
 
+  it("looks at every band of the station, and warns of one that fails where this one does not", () => {
+    const plain = station(300);
+    const [only] = plain.bands;
+    const bands = [
+      { ...only!, name: "low" },
+      { ...only!, name: "high", frequency: exactly(28.4e6), sweep: { from: 28e6, to: 29e6 } },
+    ];
+    const answer = answered({ ...plain, bands });
+    const table = answer.tables.find(({ name }) => name === "firstLimitByBand")!.columns;
+    expect(table.powerAtFirstLimit!.values[0]).toBeCloseTo(value(answer, "powerAtFirstLimit"), 6);
+    const high = answered({ ...plain, bands }, { band: "high" });
+    expect(table.powerAtFirstLimit!.values[1]).toBeCloseTo(value(high, "powerAtFirstLimit"), 6);
+    expect(high.verdict).toBe("trouble");
+    expect(answer.cautions[0]).toMatch(/^On high the line comes first, above /);
+    expect(answered(plain).tables.some(({ name }) => name === "firstLimitByBand")).toBe(false);
+  });
+
   it("links every number of its sentences, and holds nothing that JSON cannot", () => {
     const answer = answered(station(100, [connector, linePart("line 1", 20, rated)]));
     for (const phrase of [...answer.headlinePhrases, ...answer.verdictPhrases]) {

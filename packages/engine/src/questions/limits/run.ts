@@ -10,8 +10,9 @@ import type { Context, Parameters, Progress, Question } from "../common/question
 import { compareReadings } from "../common/readings";
 import { refusal } from "../common/refusal";
 import { addedLength } from "./addedLength";
+import { bandTables, onEveryBand } from "./bands";
 import { ownAssumptions } from "./basis";
-import { hotFacts, hottestLine, ideaFacts, stressFacts } from "./facts";
+import { hotFacts, hottestLine, ideaFacts, otherBands, stressFacts } from "./facts";
 import { limitsListing } from "./listing";
 import { ownNotCovered } from "./notCovered";
 import { reasonsOf } from "./reasons";
@@ -28,6 +29,7 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
   if ("refused" in study) return refusal(limits, station, study.refused, study.mend);
   const { worked, asked, conditions, facts, doubts } = study;
   const compared = yield* compareReadings(station, worked.band, worked.solver);
+  const everywhere = yield* onEveryBand(study);
   const frame = frameOf(limits, worked, context, { name: "leastMargin", least: 0.05 });
   const uncertainties = frame.uncertainties.map((one) => {
     const own = doubts.find((doubt) => doubt.place === one.place);
@@ -47,10 +49,11 @@ function* run(station: Station, parameters: Parameters, context: Context): Gener
       ...(study.lines.length > 0 ? [alongTable(study, linesOnWay(study))] : []),
       ...(line?.heat ? [timeTable(study, line.heat)] : []),
       ...(added ? [added.table] : []),
+      ...bandTables(everywhere),
       ...frame.tables,
     ],
     assumptions: [...frame.assumptions, ...ownAssumptions(study)],
-    cautions: [...stressCautions({ peak, hot: hotFacts(study) }), ...frame.cautions],
+    cautions: [...otherBands(study, everywhere), ...stressCautions({ peak, hot: hotFacts(study) }), ...frame.cautions],
     notCovered: [...frame.notCovered, ...ownNotCovered(study), ...compared.notComputed],
     parameters: {
       judged: "leastMargin",
