@@ -55,11 +55,12 @@ export interface BounceFacts {
 }
 
 export const nanoseconds = (seconds: number): string => withPrefix(seconds, "s", 3);
-const echoesSay = (n: number): string => (n === 1 ? "1 echo" : `${n} echoes`);
+export const echoesSay = (n: number): string => (n === 1 ? "1 echo" : `${n} echoes`);
 const oneDecimal = (power: number): number => (power >= 20 ? 0 : power >= 0.95 ? 1 : 3);
 
 /** "25 Ω", "25 − j10 Ω". */
-const ohmic = (z: Impedance): string => (z.im === 0 ? `${significantNumber(z.re, 3)} Ω` : ohms(z, z.re < 10 ? 1 : 0));
+export const ohmic = (z: Impedance): string =>
+  z.im === 0 ? `${significantNumber(z.re, 3)} Ω` : ohms(z, z.re < 10 ? 1 : 0);
 
 export function loadSays(f: BounceFacts): string {
   if (f.loadKind === "antenna") return "the antenna";
@@ -74,83 +75,6 @@ export function toldWatts(f: BounceFacts): { into: string; out: string; heat: st
   const [out, heat] = shareOut([f.powerOut, f.heat], f.powerIn, decimals);
   const told = (w: number): string => plainNumber(w, decimals);
   return { into: `${told(f.powerIn)} W`, out: told(out!), heat: `${told(heat!)} W` };
-}
-
-export function bounceHeadline(f: BounceFacts): Phrase[] {
-  if (f.signal === "step") return stepHeadline(f);
-  if (f.signal === "pulse") return pulseHeadline(f);
-  const settled = settledSays(f);
-  if (f.loadKind === "open" || f.loadKind === "shorted") {
-    const kind = f.loadKind === "open" ? "the open end" : "the short";
-    return [...settled, said(`${kind} takes `), linked("no power", "powerOutOfLine"), said(".")];
-  }
-  const { into, out } = toldWatts(f);
-  const where =
-    f.loadKind === "antenna"
-      ? " reach the antenna."
-      : f.loadKind === "rest"
-        ? " come through."
-        : ` go into ${f.load!.im === 0 ? ohmic(f.load!) : "the load"}.`;
-  return [...settled, linked(out, "powerOutOfLine"), said(" of "), linked(into, "powerIntoLine"), said(where)];
-}
-
-/** By time where the load comes into swing more slowly than the echoes fade, else by echoes. */
-function settledSays(f: BounceFacts): Phrase[] {
-  const time = swingTime(f);
-  if (time !== null) return [said("Settled after "), linked(shortTime(time), "settlingTime"), said(": ")];
-  if (f.echoes === null) return [said("Not settled after 200 echoes: ")];
-  if (f.echoes === 0) return [said("No echo worth telling: ")];
-  return [said("Settled after "), linked(echoesSay(f.echoes), "echoesToSettle"), said(": ")];
-}
-
-/** Ways along the line beyond the last echo that counts, from which on, and a period to look at, the load is called slow. */
-const patience = 2;
-
-/** Seconds until the load is in swing, where that is later than its last echo that counts. */
-function swingTime({ settling, echoes, delay, frequency }: BounceFacts): number | null {
-  const time = settling?.time ?? null;
-  return time !== null && echoes !== null && time > (echoes + patience) * delay + 1 / frequency ? time : null;
-}
-
-/** Ohm at the start at last, in a few words. */
-function atLastSays({ home }: BounceFacts): string {
-  const after = home?.after ?? null;
-  return after === null || Math.abs(after) > noCurrent ? "no current" : shortOhms(Math.abs(after));
-}
-
-const shortOhms = (ohm: number): string =>
-  ohm >= 1000 ? withPrefix(ohm, "Ω", 2) : `${plainNumber(ohm, ohm < 10 ? 1 : 0)} Ω`;
-
-/** One decimal at most: "283 ns", "1.1 µs". */
-const shortTime = (seconds: number): string => withPrefix(seconds, "s", seconds < 999e-9 ? 3 : 2);
-
-/** Ohm from which on next to nothing flows. */
-const noCurrent = 1e4;
-
-const stepHeadline = (f: BounceFacts): Phrase[] => [
-  said("It shows "),
-  linked(`${plainNumber(f.home?.before ?? f.surgeImpedance, 0)} Ω`, "seenBeforeEcho"),
-  said(" for "),
-  linked(shortTime(2 * f.delay), "firstEchoHome"),
-  said(", "),
-  linked(atLastSays(f), "seenAtLast"),
-  said(` after ${shortTime(f.home?.filmed ?? 0)}.`),
-];
-
-/** Below this share of the first wave an echo is not told. */
-const leastEcho = 1;
-
-function pulseHeadline(f: BounceFacts): Phrase[] {
-  const share = f.home?.share ?? 0;
-  if (Math.abs(share) < leastEcho)
-    return [said("No echo worth telling: "), linked("the pulse", "firstEchoShare"), said(" stays in the load.")];
-  return [
-    said(`The pulse comes home ${share < 0 ? "upside down " : ""}after `),
-    linked(shortTime(2 * f.delay), "firstEchoHome"),
-    said(", "),
-    linked(`${plainNumber(Math.abs(share), 0)} %`, "firstEchoShare"),
-    said(" of it."),
-  ];
 }
 
 export function bounceVerdict(f: BounceFacts): Phrase[] {
@@ -177,6 +101,15 @@ export function bounceVerdict(f: BounceFacts): Phrase[] {
     linked(toldWatts(f).heat, "heatInLine"),
     said(` ${plural(f.heat)} the line. ${bounceNext(f)}`),
   ];
+}
+
+/** Ways along the line beyond the last echo that counts, from which on, and a period to look at, the load is called slow. */
+const patience = 2;
+
+/** Seconds until the load is in swing, where that is later than its last echo that counts. */
+export function swingTime({ settling, echoes, delay, frequency }: BounceFacts): number | null {
+  const time = settling?.time ?? null;
+  return time !== null && echoes !== null && time > (echoes + patience) * delay + 1 / frequency ? time : null;
 }
 
 function slowLoad(f: BounceFacts): Phrase[] {

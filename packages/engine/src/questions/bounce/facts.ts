@@ -3,9 +3,11 @@
 import { swr, voltageReflection } from "../../lines/reflection";
 import { divide, magnitude } from "../../numerics/complex";
 import type { BounceFacts } from "../../words/bounce";
+import { greatest } from "./echoTable";
+import { firstWavePower } from "./scaled";
 import { settlingOf } from "./settling";
-import { type BounceStudy, firstWavePower, matchedHeat, type SourceCompared } from "./study";
-import { greatest } from "./tables";
+import type { SourceCompared } from "./sources";
+import { type BounceStudy, matchedHeat } from "./study";
 
 export function bounceFacts(study: BounceStudy, sources: readonly SourceCompared[]): BounceFacts {
   const { looked, asked, start, end, lattice, constants, frequency } = study;

@@ -1,21 +1,16 @@
-/** All that is worked out of one line: its echoes, its film, and the same with other sources. */
+/** All that is worked out of one line: its echoes and its film. */
 import { constantsOf } from "../../chain/edges";
-import { netPower, stateAt } from "../../lines/alongLine";
 import { type LineConstants, matchedLoss } from "../../lines/lineConstants";
-import { swr } from "../../lines/reflection";
-import { add, type Complex, complex, divide, magnitude, multiply, scale } from "../../numerics/complex";
-import { type EchoLattice, echoesToSettle, echoLattice, sourceVoltage, sumOfWaves } from "../../pulses/echoes";
+import { add, type Complex, complex, divide, magnitude, multiply } from "../../numerics/complex";
+import { type EchoLattice, echoesToSettle } from "../../pulses/echoes";
 import { type Film, film, type Moment } from "../../pulses/film";
 import { oneReactance } from "../../pulses/resonator";
 import { bendExactAt, type SteppedLine, steppedLine } from "../../pulses/steppedLine";
 import { emfOf } from "./emf";
 import type { LineLooked } from "./lineLooked";
-import { type BounceAsked, lowOver, type SourceWord } from "./parameters";
+import type { BounceAsked } from "./parameters";
 import { type FilmPlan, filmPlan, mostWaves } from "./plan";
-
-/** Share of the final waves within which they stay for good. */
-export const settledWithin = 0.01;
-export const mostEchoes = 200;
+import { mostEchoes, type Steady, scaledLattice, settledWithin, steadyAt, wordedSource } from "./scaled";
 
 export interface BounceStudy {
   readonly asked: BounceAsked;
@@ -37,12 +32,6 @@ export interface BounceStudy {
   readonly delay: number;
 }
 
-export interface Steady {
-  readonly voltage: Complex;
-  readonly current: Complex;
-  readonly power: number;
-}
-
 /** A moment as it is shown; volts and amperes at the places of the plan. */
 export interface ShownMoment extends Pick<Moment, "step" | "energy"> {
   readonly forward: Float64Array;
@@ -53,11 +42,6 @@ export interface ShownMoment extends Pick<Moment, "step" | "energy"> {
 
 export interface TooManyWaves {
   readonly waves: number;
-}
-
-/** Ohm of a source called by a word. */
-export function wordedSource(word: SourceWord, z0: Complex): number {
-  return word === "matched" ? z0.re : word === "low" ? z0.re / lowOver : z0.re * lowOver;
 }
 
 export function bounceStudy(looked: LineLooked, asked: BounceAsked, frequency: number): BounceStudy | TooManyWaves {
@@ -92,28 +76,6 @@ export function bounceStudy(looked: LineLooked, asked: BounceAsked, frequency: n
 /** Passes of the line in which a load that rings settles: Q over pi periods for a factor of e. */
 const ringing = ({ fit }: LineLooked, waves: number): number =>
   (-Math.log(settledWithin) * (fit?.quality ?? 0)) / Math.PI / Math.max(waves, 1e-3);
-
-/** A carrier delivers the station's power into the line; a step or a pulse comes from 1 V without load. */
-function scaledLattice(looked: LineLooked, asked: BounceAsked, constants: LineConstants, source: Complex): EchoLattice {
-  const { length, load, powerIn, ratedPower } = looked;
-  const request = { constants, length, source, load };
-  if (asked.signal !== "carrier") return echoLattice({ ...request, voltage: complex(1) }, mostEchoes + 1);
-  if (powerIn === null || load === null) {
-    // The first wave carries the rated power into the line's own impedance.
-    const wave = complex(Math.sqrt(ratedPower / divide(complex(1), constants.z0).re));
-    const voltage = sourceVoltage(source, wave, divide(wave, constants.z0));
-    return echoLattice({ ...request, voltage }, mostEchoes + 1);
-  }
-  const state = stateAt(constants, { voltage: load, current: complex(1) }, length);
-  const factor = Math.sqrt(powerIn / netPower(state));
-  const voltage = scale(sourceVoltage(source, state.voltage, state.current), factor);
-  return echoLattice({ ...request, voltage }, mostEchoes + 1);
-}
-
-function steadyAt(lattice: EchoLattice, distance: number): Steady {
-  const { voltage, current } = sumOfWaves(lattice, null, distance);
-  return { voltage, current, power: netPower({ voltage, current }) };
-}
 
 interface FilmWanted
   extends Pick<BounceStudy, "looked" | "asked" | "source" | "lattice" | "stepped" | "plan" | "frequency" | "waves"> {}
@@ -167,43 +129,6 @@ const withSums = ({ step, energy, forward, reflected }: Moment, z: number): Show
   voltage: forward.map((f, i) => f + reflected[i]!),
   current: forward.map((f, i) => (f - reflected[i]!) / z),
 });
-
-export interface SourceCompared {
-  readonly name: string;
-  readonly resistance: number;
-  readonly echoes: number | null;
-  /** W: the first wave into the line's own impedance, and net once all is settled. */
-  readonly firstWave: number;
-  readonly powerIn: number;
-  readonly powerOut: number;
-  readonly swr: number;
-}
-
-/** The same line, load and delivered power with other sources: what changes, and what does not. */
-export function otherSources(study: BounceStudy): SourceCompared[] {
-  const { looked, asked, constants } = study;
-  const words: SourceWord[] = ["matched", "low", "high"];
-  const ohmic = words.map((word) => ({ name: word as string, source: complex(wordedSource(word, constants.z0)) }));
-  const own = typeof asked.source === "number" || asked.sourceReactance !== 0;
-  const all = own ? [{ name: "asked", source: study.source }, ...ohmic] : ohmic;
-  return all.map(({ name, source }) => {
-    const lattice = scaledLattice(looked, asked, constants, source);
-    const [start, end] = [steadyAt(lattice, 0), steadyAt(lattice, looked.length)];
-    return {
-      name,
-      resistance: source.re,
-      echoes: echoesToSettle(lattice, settledWithin, mostEchoes),
-      firstWave: firstWavePower(lattice),
-      powerIn: start.power,
-      powerOut: end.power,
-      swr: swr(divide(end.voltage, end.current), constants.z0.re),
-    };
-  });
-}
-
-/** W that the first wave carries before any echo is home. */
-export const firstWavePower = ({ waves, constants }: EchoLattice): number =>
-  magnitude(waves[0]!) ** 2 * divide(complex(1), constants.z0).re;
 
 /** W the line would take of `powerIn` if it were closed with its own impedance. */
 export const matchedHeat = (study: BounceStudy): number =>

@@ -1,13 +1,11 @@
 /** What happens on the line as tables and grids, bounded in size. */
-import type { Column, Grid, Table } from "../../answer/answer";
+import type { Grid, Table } from "../../answer/answer";
 import { magnitude } from "../../numerics/complex";
 import { powerOf, sumOfWaves } from "../../pulses/echoes";
-import type { BounceStudy, ShownMoment, SourceCompared } from "./study";
-
-/** Four figures: as fine as anything drawn, and a third of the bytes. */
-const short = (x: number): number => (x === 0 ? 0 : Number(x.toPrecision(4)));
-const column = (unit: string, values: readonly (number | null)[]): Column => ({ unit, values });
-const nanoseconds = (s: number): number => short(1e9 * s);
+import { column, nanoseconds, placesOf, short, timesOf } from "./columns";
+import { echoTable, mostRows } from "./echoTable";
+import type { SourceCompared } from "./sources";
+import type { BounceStudy, ShownMoment } from "./study";
 
 export function bounceTables(study: BounceStudy, sources: readonly SourceCompared[]): Table[] {
   const carrier = study.asked.signal === "carrier";
@@ -34,97 +32,6 @@ export function bounceGrids(study: BounceStudy): Grid[] {
     grid("currentOnLine", "current", "A", (m) => m.current),
     ...(study.asked.signal === "carrier" ? [growthGrid(study)] : []),
   ];
-}
-
-const timesOf = ({ moments, stepped }: BounceStudy): number[] =>
-  moments.map((m) => nanoseconds(m.step * stepped.timeStep));
-const placesOf = ({ plan, looked }: BounceStudy): number[] =>
-  plan.places.map((p) => short((p / plan.sections) * looked.length));
-
-/** Rows told: up to where everything is settled and two more, but not more than forty. */
-const mostRows = 40;
-
-/** Echo 0 is the first wave. A carrier's echoes are rms phasors; those of a step or a pulse are read from the film. */
-function echoTable(study: BounceStudy): Table {
-  const { asked, lattice, delay, looked } = study;
-  const rows = Math.min(mostRows, (study.echoes ?? mostRows) + 3);
-  const numbers = Array.from({ length: rows }, (_, k) => k);
-  const atLoad = (k: number): boolean => k % 2 === 1;
-  const shared = {
-    echo: column("1", numbers),
-    setsOut: column(
-      "ns",
-      numbers.map((k) => nanoseconds(k * delay)),
-    ),
-    setsOutAt: column(
-      "m",
-      numbers.map((k) => (atLoad(k) ? looked.length : 0)),
-    ),
-  };
-  const size = (k: number) => magnitude(lattice.waves[k]!) / magnitude(lattice.waves[0]!);
-  if (asked.signal !== "carrier")
-    return { name: "echoes", axis: "echo", columns: { ...shared, ...filmedEchoes(study, rows) } };
-  const after = numbers.map((k) => sumOfWaves(lattice, k, atLoad(k) ? looked.length : 0));
-  const arrived = numbers.map((k) => sumOfWaves(lattice, atLoad(k) ? k : k + 1, looked.length));
-  return {
-    name: "echoes",
-    axis: "echo",
-    columns: {
-      ...shared,
-      wave: column(
-        "V",
-        numbers.map((k) => short(magnitude(lattice.waves[k]!))),
-      ),
-      share: column(
-        "%",
-        numbers.map((k) => short(100 * size(k))),
-      ),
-      voltageAfter: column(
-        "V",
-        after.map((s) => short(magnitude(s.voltage))),
-      ),
-      powerIntoLoadAfter: column(
-        "W",
-        arrived.map((s) => short(powerOf(s.voltage, s.current))),
-      ),
-    },
-  };
-}
-
-/** Height of the wave that sets out, less what set out there two ways before; the end's voltage just before the next change. */
-function filmedEchoes(study: BounceStudy, rows: number): Record<string, Column> {
-  const { film, stepped, plan, asked } = study;
-  const { sections, surgeImpedance: z } = stepped;
-  const departing = (k: number, n: number): number => {
-    const [v, i] =
-      k % 2 === 1 ? [film.loadVoltage[n]!, -film.loadCurrent[n]!] : [film.inputVoltage[n]!, film.inputCurrent[n]!];
-    return (v + z * i) / 2;
-  };
-  const heights: (number | null)[] = [];
-  const after: (number | null)[] = [];
-  for (let k = 0; k < rows; k++) {
-    const [from, to] = [k * sections, (k + 2) * sections - 1];
-    if (to >= plan.steps) {
-      heights.push(null);
-      after.push(null);
-      continue;
-    }
-    const before = from > sections ? departing(k, from - 1) : 0;
-    heights.push(
-      short(asked.signal === "step" ? departing(k, to) - before : greatest((n) => departing(k, n), from, to)),
-    );
-    after.push(short(k % 2 === 1 ? film.loadVoltage[to]! : film.inputVoltage[to]!));
-  }
-  const first = heights[0] ?? 0;
-  const share = heights.map((h) => (h === null || first === 0 ? null : short((100 * h) / first)));
-  return { wave: column("V", heights), share: column("%", share), voltageAfter: column("V", after) };
-}
-
-/** The greatest excursion to either side, with its sign. */
-export function greatest(of: (n: number) => number, from: number, to: number): number {
-  let best = 0;
-  for (let n = from; n <= to; n++) if (Math.abs(of(n)) > Math.abs(best)) best = of(n);
-  return best;
 }
 
 /** Voltage and current along the line once all is settled, rms. */

@@ -2,7 +2,8 @@ import { bounceEnergy } from "../../curves/bounceEnergy";
 import { bounceFrame } from "../../curves/bounceFrame";
 import { bounceLattice } from "../../curves/bounceLattice";
 import { bounceMoments } from "../../curves/bounceMoments";
-import { standingChart, startChart } from "../../curves/bounceStanding";
+import { standingChart } from "../../curves/bounceStanding";
+import { startChart } from "../../curves/bounceStart";
 import { exampleBounce, exampleBounceStep } from "../exampleBounce";
 import type { FigureExample } from "./example";
 
