@@ -2,6 +2,7 @@
 import type { Mark, Role } from "../kit/figure";
 import { wholeWattsText } from "../kit/numberText";
 import { textWidth, wrapText } from "../kit/textWidth";
+import { bar, barMarks } from "./lineBarMarks";
 import type { BarGroup, LineRow } from "./lineFacts";
 
 interface BarsOptions {
@@ -14,7 +15,6 @@ interface BarsOptions {
 /** px at scale 1. */
 const size = 13;
 const heading = 30;
-const bar = 16;
 const cell = 70;
 
 interface Written {
@@ -40,30 +40,6 @@ const write = (
   size: size * s,
   face: "numbers",
 });
-
-/** The present line solid, any other dashed, with its doubt as a thin line through the end. */
-function barMarks(row: LineRow, x: number, y: number, scale: number, s: number): Mark[] {
-  const end = x + row.watts * scale;
-  const height = bar * s;
-  const datum = { series: row.name, index: 0 };
-  const body: Mark = row.present
-    ? { kind: "rect", x, y, width: end - x, height, fill: { role: "power" }, datum }
-    : {
-        kind: "rect",
-        x,
-        y,
-        width: end - x,
-        height,
-        fill: { role: "powerTint" },
-        stroke: { role: "power", width: 1.4 * s, dash: `${5 * s} ${3 * s}` },
-        datum,
-      };
-  const [low, high] = [x + row.low * scale, x + row.high * scale];
-  if (high - low < 3 * s) return [body];
-  const middle = y + height / 2;
-  const stroke = { role: "ink", width: 1.2 * s } as const;
-  return [body, { kind: "line", x1: low, y1: middle, x2: high, y2: middle, stroke }];
-}
 
 const tagOf = (row: LineRow): string => (row.present ? "there now" : row.proposed ? "proposed" : "");
 const columnsOf = (row: LineRow): readonly string[] => [row.loss, row.swr, row.weight, row.price];

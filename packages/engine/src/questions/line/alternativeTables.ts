@@ -3,6 +3,7 @@ import type { Column, Table } from "../../answer/answer";
 import { bandName, column, counted } from "./columns";
 import type { Findings } from "./findings";
 import { lengthTables } from "./lengthTables";
+import { spacingTable, twinTable } from "./pairTables";
 import { presentOf } from "./proposal";
 import type { Ranked } from "./ranking";
 import { worstOf } from "./study";
@@ -43,61 +44,6 @@ function endsTable({ ends, study }: Findings): Table[] {
         secondSection: of("m", ({ one }) => one.sections[1]?.length ?? null),
         secondImpedance: of("ohm", ({ one }) => one.sections[1]?.impedance ?? null),
         frequency: of("MHz", ({ band }) => band.frequency.value / 1e6),
-      },
-    },
-  ];
-}
-
-function twinTable({ twins }: Findings): Table[] {
-  if (twins.length === 0) return [];
-  return [
-    {
-      name: "sideBySide",
-      axis: "pair",
-      labels: twins.map((t) => `two ${t.name}`),
-      columns: {
-        pair: counted(twins.length),
-        impedance: column(
-          "ohm",
-          twins.map((t) => t.impedance),
-        ),
-        matchedLoss: column(
-          "dB",
-          twins.map((t) => t.matched),
-        ),
-        lossAtLoad: column(
-          "dB",
-          twins.map((t) => t.loss),
-        ),
-        wattsIntoAntenna: column(
-          "W",
-          twins.map((t) => t.watts),
-        ),
-        swrSeen: column(
-          "1",
-          twins.map((t) => t.swrSeen),
-        ),
-      },
-    },
-  ];
-}
-
-function spacingTable({ spacings }: Findings): Table[] {
-  if (spacings.length === 0) return [];
-  const of = (unit: string, value: (s: (typeof spacings)[number]) => number): Column =>
-    column(unit, spacings.map(value));
-  return [
-    {
-      name: "pairSpacing",
-      axis: "spacing",
-      columns: {
-        spacing: of("mm", (s) => 1000 * s.spacing),
-        wattsIntoAntenna: of("W", (s) => s.watts),
-        lossAtLoad: of("dB", (s) => s.loss),
-        impedance: of("ohm", (s) => s.impedance),
-        highestVoltage: of("V", (s) => s.highestVoltage),
-        radiated: of("%", (s) => 100 * s.radiated),
-        swrOnLine: of("1", (s) => s.swrOnLine),
       },
     },
   ];

@@ -1,12 +1,12 @@
 /** Every candidate in every band of the station. */
 import { requestAt } from "../../chain/solveRequest";
 import { workPoint } from "../../chain/workPoint";
-import type { DataSheetLine, LineModel } from "../../lines/lineModel";
 import type { Part } from "../../station/path";
 import type { Band } from "../../station/station";
 import { greatestAlong } from "../../stress/standingWave";
 import type { Progress } from "../common/question";
 import { stationNumbers } from "../common/stationNumbers";
+import { atEnd } from "./atEnd";
 import { type BandRow, type Bench, bandRow } from "./bandRow";
 import type { Candidate } from "./candidates";
 import { type Around, aroundOf, receivePenalty } from "./surroundings";
@@ -131,26 +131,6 @@ function studiedRow(
     throw error;
   }
 }
-
-/** A part with the loss or the spacing its line states at one end of what is known of it. */
-const atEnd = (part: Part, end: "low" | "high"): Part =>
-  part.kind === "line" ? { ...part, line: { ...part.line, model: modelAtEnd(part.line.model, end) } } : part;
-
-/** A data sheet's losses are fitted once for each object: the moved ones are kept beside it. */
-const moved = new WeakMap<DataSheetLine, Readonly<Record<"low" | "high", DataSheetLine>>>();
-
-function modelAtEnd(model: LineModel, end: "low" | "high"): LineModel {
-  if (model.kind === "parallel-wire") return { ...model, spacing: { ...model.spacing, value: model.spacing[end] } };
-  if (model.kind !== "data sheet") return model;
-  const known = moved.get(model) ?? { low: lossMoved(model, "low"), high: lossMoved(model, "high") };
-  moved.set(model, known);
-  return known[end];
-}
-
-const lossMoved = (model: DataSheetLine, end: "low" | "high"): DataSheetLine => ({
-  ...model,
-  loss: model.loss.map((p) => ({ ...p, decibelsPerMetre: { ...p.decibelsPerMetre, value: p.decibelsPerMetre[end] } })),
-});
 
 /** Index of the band in which a line brings the smallest share of the rated power to the antenna. */
 export const worstOf = ({ rows }: Studied): number =>
