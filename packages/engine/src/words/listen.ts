@@ -121,8 +121,8 @@ export function listenAdvice(f: ListenFacts): string {
   const { shack, antenna } = f.preamplifier;
   if (tooMuch(f)) return "Switch off the mains and listen on a battery; then put a choke at the feed point.";
   if (f.cost >= f.unheard && antenna >= worthwhile) {
-    const gained = antenna - shack >= 0.5 ? `; in the shack it wins ${short(Math.max(0, shack))}` : "";
-    return `A preamplifier at the antenna wins ${short(antenna)}${gained}.`;
+    if (antenna - shack < 0.5) return `A preamplifier in the shack wins ${short(shack)}; at the antenna hardly more.`;
+    return `A preamplifier at the antenna wins ${short(antenna)}; in the shack it wins ${short(Math.max(0, shack))}.`;
   }
   if (f.cost >= f.unheard) return `A line of less loss wins at most ${short(f.cost)}.`;
   if (f.worst && f.worst.cost >= f.unheard)

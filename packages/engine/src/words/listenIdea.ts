@@ -6,7 +6,7 @@ const idea = "“A decibel taken by the cable is a decibel less heard.”";
 const told = (x: number): string => (x < 0.005 ? "less than 0.01 dB" : decibels(x));
 
 export function listenMistakenIdea(f: ListenFacts): { readonly idea: string; readonly refutation: string } {
-  const start = `${f.named ? "On" : "At"} ${f.where}`;
+  const start = `${f.named ? "On" : "At"} ${f.where},`;
   if (f.pathLoss < 0.05) {
     const refutation = `${start} nothing between antenna and receiver takes more than ${told(Math.max(f.pathLoss, 0.01))}; 1 dB more would take as much from the noise of ${Math.round(f.external)} dB that comes with the signal.`;
     return { idea, refutation };

@@ -125,8 +125,8 @@ function riseStep({ numbers }: Worked, { lineLoss }: ReceivingSystem): WorkingSt
       needed === null
         ? `The line takes so little that it cannot cost ${unheard} dB, whatever the noise. By the antenna the noise rises over that of a dummy load by:`
         : "How far the noise must rise when the antenna takes the place of a dummy load, so that the line costs no more than that limit, whatever its kind; and how far it rises here:",
-    formula: "r_{\\mathrm{least}} = \\frac{1 - 1/l_t}{1 - 10^{-D/10}}, \\; r = \\frac{f}{l_c l_t f_r}",
-    substituted: `${needed === null ? "" : `r_{\\mathrm{least}} = \\frac{${significantNumber(1 - 1 / lineLoss, 3)}}{${significantNumber(share, 3)}} = ${fixedNumber(needed, 1)} \\; \\mathrm{dB}, \\; `}r = ${fixedNumber(numbers.noiseRise!, 1)} \\; \\mathrm{dB}`,
+    formula: "R_{\\mathrm{least}} = \\frac{1 - 1/l_t}{1 - 10^{-D/10}}, \\; R = \\frac{f}{l_c l_t f_r}",
+    substituted: `${needed === null ? "" : `R_{\\mathrm{least}} = \\frac{${significantNumber(1 - 1 / lineLoss, 3)}}{${significantNumber(share, 3)}} = ${fixedNumber(needed, 1)} \\; \\mathrm{dB}, \\; `}R = ${fixedNumber(numbers.noiseRise!, 1)} \\; \\mathrm{dB}`,
     source: "from the equation above with the line at T0; elementary",
     explains: ["noiseRise", "noiseRiseNeeded"],
   };
