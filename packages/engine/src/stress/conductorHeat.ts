@@ -1,4 +1,5 @@
 /** What circuits of coaxial lines and of wires share: metal that warms, surfaces, and the limit of an insulation. */
+import { outerRadius } from "../conductors/roundConductor";
 import type { LineEntry, RoundConductor } from "../lines/lineModel";
 import { metalHeat, type ThermalMaterial, unknownInsulation } from "./materials";
 
@@ -21,11 +22,18 @@ export const coefficientOf = (conductor: RoundConductor): number =>
 /** m² of a ring between two diameters (m). */
 export const area = (outer: number, inner: number): number => (Math.PI / 4) * (outer ** 2 - inner ** 2);
 
-/** J/(m K) and W m/K of a round conductor, layer by layer. */
+/** Of the circle round its strands, what is metal; 1 where they are not known. */
+const filled = (conductor: RoundConductor): number => {
+  const { strands } = conductor;
+  return strands ? (strands.count * strands.diameter ** 2) / (2 * outerRadius(conductor)) ** 2 : 1;
+};
+
+/** J/(m K) and W m/K of a round conductor, layer by layer; strands without the air between them. */
 export function metalArea(conductor: RoundConductor): { readonly heatCapacity: number; readonly along: number } {
+  const share = filled(conductor);
   let [inside, heatCapacity, along] = [conductor.holeRadius, 0, 0];
   for (const layer of conductor.layers) {
-    const section = area(2 * layer.outerRadius, 2 * inside);
+    const section = share * area(2 * layer.outerRadius, 2 * inside);
     const metal = metalHeat(layer.metal.name);
     heatCapacity += section * metal.heatCapacity;
     along += section * metal.conductivity;

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { strandedConductor } from "../conductors/strandedConductor";
 import type { CoaxialLine, LineEntry, ParallelWireLine } from "../lines/lineModel";
 import { exactly } from "../quantity/quantity";
 import type { Lying } from "../station/path";
+import { metalArea } from "./conductorHeat";
 import { gapReference } from "./standardAir";
 import { heatAt, steadyTemperatures, swingLeft, timesToReach } from "./steadyHeat";
 import { convection, cylinderNusselt, radiation, stefanBoltzmann } from "./surfaceHeat";
@@ -40,6 +42,14 @@ const line = thermalLine(entry, 14e6, 0)!;
 const leaving = (lies: Lying, of: ThermalLine = line) => leavingOf(lies, of.surface, site, 30);
 const ambientOf = (lies: Lying): number => (lies === "buried" ? site.soil.temperature : air.temperature);
 const drive = { current: 30, voltage: 75_000 };
+
+describe("metal that warms", () => {
+  it("is that of the strands, without the air between them: 7/9 of the circle round seven", () => {
+    const [solid, stranded] = [strandedConductor(1, 2.25e-3, copper), strandedConductor(7, 0.75e-3, copper)];
+    expect(metalArea(stranded).along / metalArea(solid).along).toBeCloseTo(7 / 9, 12);
+    expect(metalArea(stranded).heatCapacity / metalArea(solid).heatCapacity).toBeCloseTo(7 / 9, 12);
+  });
+});
 
 describe("surfaces", () => {
   it("convect as formulas for a horizontal cylinder have it", () => {
