@@ -1,7 +1,8 @@
 /** Waves on a stepped line, moment after moment, with an account of every joule. */
+import { loadEnd, type RunningEnds, sourceEnd } from "./filmEnds";
 import { heldAt, type LossNodes, lossNodes, storedIn, takeAt } from "./lossNodes";
 import type { SteppedLine } from "./steppedLine";
-import { type SteppedTermination, steppedTermination, type Termination } from "./termination";
+import { steppedTermination, type Termination } from "./termination";
 
 export interface FilmRequest {
   readonly line: SteppedLine;
@@ -46,20 +47,11 @@ export interface Film {
   readonly loadCurrent: Float64Array;
 }
 
-interface Running extends FilmRequest {
-  /** Wave in each section that will come to its far end next, towards the load and back. */
+interface Running extends FilmRequest, RunningEnds {
+  /** Wave in each section that will come to its end at the load's side next. */
   readonly right: Float64Array;
-  readonly left: Float64Array;
   readonly series: LossNodes;
   readonly shunt: LossNodes;
-  readonly endShunt: LossNodes;
-  readonly sourcePort: SteppedTermination;
-  readonly loadPort: SteppedTermination;
-  /** Volts at even places, index place / 2. */
-  readonly volts: Float64Array;
-  heat: number;
-  delivered: number;
-  intoLoad: number;
 }
 
 /**
@@ -106,41 +98,6 @@ export function film(request: FilmRequest): Film {
   return { moments: seen, ...ends };
 }
 
-interface AtEnd {
-  readonly voltage: number;
-  /** Towards the load. */
-  readonly current: number;
-  /** Wave that sets out into the line. */
-  readonly departing: number;
-}
-
-/** Source in series with its impedance, half a place's shunt loss, and the line. */
-function sourceEnd(running: Running, emf: number): AtEnd {
-  const { line, left, endShunt, sourcePort, volts } = running;
-  const z = line.surgeImpedance;
-  const back = left[0]!;
-  const held = heldAt(endShunt, 0);
-  const g = endShunt.slope + 1 / z;
-  // Current into line and shunt: g V + held - 2 back / z.
-  const other = held - (2 * back) / z;
-  let voltage: number;
-  let current: number;
-  if (sourcePort.form === "in series") {
-    current = (g * (emf - sourcePort.held()) + other) / (1 + g * sourcePort.slope);
-    voltage = emf - sourcePort.held() - sourcePort.slope * current;
-    sourcePort.take(current);
-  } else {
-    // i = slope (emf - V) + held of the source's own branch.
-    voltage = (sourcePort.slope * emf + sourcePort.held() - other) / (g + sourcePort.slope);
-    current = g * voltage + other;
-    sourcePort.take(emf - voltage);
-  }
-  running.heat += takeAt(endShunt, 0, voltage);
-  running.delivered += voltage * current;
-  volts[0] = voltage;
-  return { voltage, current, departing: voltage - back };
-}
-
 /** The places between the ends; returns the wave that comes to the load. */
 function walk(running: Running, fromSource: number): number {
   const { line, right, left, series, shunt, volts } = running;
@@ -171,31 +128,6 @@ function walk(running: Running, fromSource: number): number {
   }
   running.heat += heat;
   return incoming;
-}
-
-function loadEnd(running: Running, incoming: number): AtEnd {
-  const { line, left, endShunt, loadPort, volts } = running;
-  const z = line.surgeImpedance;
-  const held = heldAt(endShunt, 1);
-  const g = endShunt.slope + 1 / z;
-  // Current left for the load at a voltage V: (2 incoming / z - held) - g V.
-  const offered = (2 * incoming) / z - held;
-  let voltage: number;
-  let current: number;
-  if (loadPort.form === "in series") {
-    current = (offered - g * loadPort.held()) / (1 + g * loadPort.slope);
-    voltage = loadPort.slope * current + loadPort.held();
-    loadPort.take(current);
-  } else {
-    voltage = (offered - loadPort.held()) / (g + loadPort.slope);
-    current = loadPort.slope * voltage + loadPort.held();
-    loadPort.take(voltage);
-  }
-  running.heat += takeAt(endShunt, 1, voltage);
-  running.intoLoad += voltage * current;
-  volts[line.sections / 2] = voltage;
-  left[line.sections - 1] = voltage - incoming;
-  return { voltage, current, departing: voltage - incoming };
 }
 
 /** The line as it stands after a step; `arriving` are the waves towards the load before it. */
