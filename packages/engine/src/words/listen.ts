@@ -62,12 +62,16 @@ export function sMeter(units: number): string {
   return `S${plainNumber(Math.max(0, Math.round(units)), 0)}`;
 }
 
+/** dB from which noise is far more than other noise. */
+const farMore = 10;
+
 export function listenVerdict(f: ListenFacts): Phrase[] {
   const { name } = f.line;
   const takes = `${name.charAt(0).toUpperCase()}${name.slice(1)} ${verb(f, "takes", "take")} `;
-  const comes = f.external >= f.behind ? "far more noise comes in" : "less noise comes in";
+  const over = f.external - f.behind;
+  const comes = over < 0 ? "less noise comes in" : over < farMore ? "more noise comes in" : "far more noise comes in";
   const why =
-    Math.abs(f.external - f.behind) < 3
+    Math.abs(over) < 3
       ? "about as much noise comes in by the antenna as receiver and line make"
       : `${comes} by the antenna than receiver and line make`;
   return [
