@@ -14,6 +14,7 @@ export interface BounceFacts {
   readonly line: string;
   readonly designation: string;
   readonly length: number;
+  readonly lengthTried: boolean;
   readonly frequency: number;
   readonly loadKind: "antenna" | "rest" | "tried" | "open" | "shorted";
   readonly load: Impedance | null;

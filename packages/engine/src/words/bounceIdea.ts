@@ -1,6 +1,6 @@
 /** What `bounce` corrects, what it takes for granted, and what it leaves out. English. */
 import type { RuleOfThumb } from "../answer/answer";
-import { plainNumber, significantNumber, swrText, wholeWatts, withPrefix } from "../quantity/format";
+import { metres, plainNumber, significantNumber, swrText, wholeWatts, withPrefix } from "../quantity/format";
 import { type BounceFacts, loadSays, nanoseconds, toldWatts } from "./bounce";
 
 export function bounceIdea(f: BounceFacts): { idea: string; refutation: string } {
@@ -78,6 +78,14 @@ export function bounceAssumptions(f: BounceFacts) {
       value: `coil, capacitor and resistor, Q ${significantNumber(f.quality, 2)}`,
       reason: `fitted beside the frequency, within ${significantNumber(100 * (f.fitDeviation ?? 0), 2)} %; exact at the frequency`,
       place: "antennas",
+    });
+  }
+  if (f.lengthTried) {
+    assumed.push({
+      name: `length of ${f.line}`,
+      value: metres(f.length),
+      reason: "asked for; the transmitter stands at the start of this line",
+      place: "path",
     });
   }
   if (f.loadKind === "open" || f.loadKind === "shorted" || f.loadKind === "tried") {

@@ -1,11 +1,11 @@
 /** The standing wave as it grows echo by echo, and the current that belongs to it. */
-import type { Answer } from "@feedpath/engine";
+import type { Answer, Table } from "@feedpath/engine";
 import { numbersOf, requiredColumn, requiredTable } from "../kit/answerValues";
 import type { Figure } from "../kit/figure";
-import { significantText } from "../kit/numberText";
+import { metresText, significantText, withUnit } from "../kit/numberText";
 import { gridOf } from "./bounceFacts";
 import { drawChart } from "./chart";
-import type { ChartOptions, Curve, Panel } from "./chartTypes";
+import type { ChartOptions, Curve, Panel, Ring } from "./chartTypes";
 import { roundSpan } from "./panelFrame";
 import { allNumbers, figureTable } from "./tableValues";
 
@@ -15,6 +15,15 @@ const grownShown = 3;
 /** Null for a step or a pulse: nothing stands there. */
 export const bounceStanding = (answer: Answer, options: ChartOptions): Figure | null =>
   answer.parameters.signal === "carrier" ? standingChart(answer, options) : null;
+
+/** The place that stands most: "93 V at 1.4 m". */
+function highest(table: Table, column: string, unit: string): Ring {
+  const values = numbersOf(table, column);
+  const value = Math.max(...values);
+  const at = numbersOf(table, table.axis)[values.indexOf(value)]!;
+  const size = withUnit(significantText(value, 2), unit);
+  return { at, value, text: `${size} at ${metresText(at)}`, short: size };
+}
 
 export function standingChart(answer: Answer, options: ChartOptions): Figure {
   const table = requiredTable(answer, "standingWave");
@@ -44,7 +53,7 @@ export function standingChart(answer: Answer, options: ChartOptions): Figure {
         },
         ...grown,
       ],
-      rings: [],
+      rings: [highest(table, "voltage", "V")],
     },
     {
       name: "current, A rms",
@@ -61,7 +70,7 @@ export function standingChart(answer: Answer, options: ChartOptions): Figure {
           labels: ["for good"],
         },
       ],
-      rings: [],
+      rings: [highest(table, "current", "A")],
     },
     {
       name: "power that passes, W",

@@ -18,6 +18,7 @@ export function bounceFacts(study: BounceStudy, sources: readonly SourceCompared
     line: looked.part.name,
     designation: looked.part.line.designation,
     length: looked.length,
+    lengthTried: asked.length !== null,
     frequency,
     loadKind: looked.loadKind,
     load: looked.load,

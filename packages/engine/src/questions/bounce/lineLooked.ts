@@ -46,11 +46,12 @@ export function* lineLooked(
   const frequency = band.frequency.value;
   const edge = chosenEdge(resolveStation(station, band, frequency).edges, asked.line);
   if ("refused" in edge) return edge;
-  if (!(edge.part.length.value > 0)) {
+  if (!((asked.length ?? edge.part.length.value) > 0)) {
     return { refused: `${edge.name} has no length`, mend: "a line with a length above 0 m" };
   }
   if (asked.load !== null) return tried(station, edge.part, frequency, asked, asked.load);
-  return yield* fromStation(station, band, edge, createAntennaSolver(kept));
+  const found = yield* fromStation(station, band, edge, createAntennaSolver(kept));
+  return "refused" in found || asked.length === null ? found : withLength(station, found, frequency, asked.length);
 }
 
 /** The longest line in use, or the one that bears the name or designation asked for. */
@@ -73,7 +74,7 @@ function tried(
 ): LineLooked {
   const shared = {
     part,
-    length: part.length.value,
+    length: asked.length ?? part.length.value,
     fit: null,
     point: null,
     ratedPower: station.transmitter.power.value,
@@ -83,10 +84,21 @@ function tried(
     return { ...shared, load: complex(0), termination: shortedEnd, loadKind: "shorted", powerIn: null };
   }
   const impedance = complex(load, asked.loadReactance);
-  const input = inputImpedance(constantsOf(part, frequency), part.length.value, impedance);
-  const powerIn = deliveredPower(station.transmitter, swr(input, station.transmitter.designedFor.value));
+  const powerIn = powerAtStart(station, part, frequency, shared.length, impedance);
   const termination = oneReactance(impedance, 2 * Math.PI * frequency);
   return { ...shared, load: impedance, termination, loadKind: "tried", powerIn };
+}
+
+/** W that the transmitter delivers when it stands at the start of the line. */
+function powerAtStart(station: Station, part: LinePart, frequency: number, length: number, load: Complex): number {
+  const input = inputImpedance(constantsOf(part, frequency), length, load);
+  return deliveredPower(station.transmitter, swr(input, station.transmitter.designedFor.value));
+}
+
+/** The station's own load at the end of another length: what stands before the line is left out, as for a load that is tried. */
+function withLength(station: Station, looked: LineLooked, frequency: number, length: number): LineLooked {
+  const powerIn = looked.load && powerAtStart(station, looked.part, frequency, length, looked.load);
+  return { ...looked, length, powerIn, point: null };
 }
 
 /** The load as the solved station shows it: at the frequency itself, and near by for its slope. */

@@ -35,6 +35,16 @@ export const bounceParameters: readonly ParameterDefinition[] = [
     otherwise: "the longest of the path",
   },
   {
+    name: "lineLength",
+    title: "length tried for it",
+    dimension: "length",
+    words: [],
+    least: 0.01,
+    most: 1e5,
+    slider: { from: 1, to: 60, scale: "linear" },
+    otherwise: "that of the file",
+  },
+  {
     name: "load",
     title: "what is tried at the end of the line",
     ...ohms,
@@ -56,6 +66,8 @@ export const bounceParameters: readonly ParameterDefinition[] = [
 export interface BounceAsked {
   readonly signal: Signal;
   readonly line: string | null;
+  /** m; null: as in the file. */
+  readonly length: number | null;
   readonly load: LoadWord | number | null;
   readonly loadReactance: number;
   readonly source: SourceWord | number;
@@ -69,11 +81,12 @@ const oneOf = <T extends string>(words: readonly T[], value: unknown): T | null 
 const numberOr = (value: unknown, otherwise: number): number => (typeof value === "number" ? value : otherwise);
 
 export function bounceAsked(parameters: Parameters): BounceAsked {
-  const { load, source, line } = parameters;
+  const { load, source, line, lineLength } = parameters;
   const signal = oneOf(signals, parameters.signal) ?? "carrier";
   return {
     signal,
     line: typeof line === "string" && line.trim() !== "" ? line.trim() : null,
+    length: typeof lineLength === "number" ? lineLength : null,
     load: typeof load === "number" ? load : oneOf(loadWords, load),
     loadReactance: numberOr(parameters.loadReactance, 0),
     source:

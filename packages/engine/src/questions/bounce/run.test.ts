@@ -168,6 +168,16 @@ describe("bounce", () => {
     });
   });
 
+  it("tries another length with the station's own load", () => {
+    const longer = answered({ lineLength: 35 });
+    expect(numberOf(longer, "oneWayTime") / numberOf(dipole, "oneWayTime")).toBeCloseTo(35 / 28, 3);
+    expect(longer.values.loadImpedance).toEqual(dipole.values.loadImpedance);
+    expect(numberOf(longer, "heatInLine")).toBeGreaterThan(numberOf(dipole, "heatInLine"));
+    expect(longer.assumptions).toContainEqual(expect.objectContaining({ name: "length of line 1", value: "35 m" }));
+    const same = answered({ lineLength: 28 });
+    expect(numberOf(same, "powerOutOfLine")).toBeCloseTo(numberOf(dipole, "powerOutOfLine"), 9);
+  });
+
   it("refuses a path without a line", () => {
     expect(ask({}, plainStation({ path: pathOf([]) }))).toMatchObject({
       refused: { why: expect.stringContaining("no line") },

@@ -80,6 +80,7 @@ function shownParameters({ asked, looked, source, plan }: BounceStudy): Answer["
   return {
     signal: asked.signal,
     line: looked.part.name,
+    lineLength: looked.length,
     load: asked.load,
     source: source.re,
     shows: plan.shows,
