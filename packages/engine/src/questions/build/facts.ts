@@ -2,8 +2,8 @@
 import { lineConstants } from "../../lines/lineConstants";
 import type { BuildFacts, BuildWords, SheetWords } from "../../words/buildFacts";
 import { geometryOf, pairsEnd } from "./geometry";
+import type { LineBounds } from "./lineNumbers";
 import { type BuildResult, decibelsPerMetre, optionsOf } from "./study";
-import type { LineBounds } from "./values";
 
 export function buildFacts(
   result: BuildResult,

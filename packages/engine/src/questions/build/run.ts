@@ -1,62 +1,24 @@
 /** What are the constants of this line? By its data sheet, by its build, and the two side by side. No antenna is solved. */
 import type { Answer, Refusal, ScalarValue } from "../../answer/answer";
-import { statedTemperature } from "../../conductors/metalTemperature";
-import { significantNumber, withPrefix } from "../../quantity/format";
 import type { Station } from "../../station/station";
 import { buildHeadline, buildVerdict } from "../../words/build";
 import { buildCautions, buildNext, buildNotCovered, buildSettles } from "../../words/buildAdvice";
 import type { BuildFacts } from "../../words/buildFacts";
 import { buildMistakenIdea, buildRules, impedanceRule } from "../../words/buildIdea";
 import { asSentence, sentence } from "../../words/phrases";
-import { bandOf } from "../common/bandOf";
 import { provenanceOf } from "../common/provenanceOf";
 import type { Context, Parameters, Progress, Question } from "../common/question";
 import { refusal } from "../common/refusal";
 import { buildFacts } from "./facts";
+import { assumptionsOf, beyondItsMode, inputOf } from "./input";
+import { lineBounds } from "./lineNumbers";
 import { buildListing } from "./listing";
-import { type ChosenLine, chosenLine } from "./parameters";
 import { type SimilarLine, similarLines, similarTable } from "./similar";
-import { type BuildInput, type BuildResult, buildResult, cutOffOf } from "./study";
+import { type BuildResult, buildResult } from "./study";
 import { type SweptLine, sweptLine, sweptStep, sweptValues } from "./sweeps";
 import { buildTables } from "./tables";
-import { buildValues, lineBounds } from "./values";
+import { buildValues } from "./values";
 import { buildWorking } from "./working";
-
-type Refused = { readonly refused: string; readonly mend: string };
-
-function inputOf(station: Station, parameters: Parameters, context: Context): BuildInput | Refused {
-  const asked = parameters.line;
-  const chosen = chosenLine(station, typeof asked === "string" ? asked : null, context);
-  if ("refused" in chosen) return chosen;
-  const band = typeof parameters.frequency === "number" ? null : bandOf(station, parameters);
-  if (band && "refused" in band) return band;
-  const given = (name: string): number | null => (typeof parameters[name] === "number" ? parameters[name] : null);
-  const { part } = chosen;
-  const warm = part?.kind === "line" ? (part.temperature?.value ?? null) : null;
-  return {
-    chosen,
-    frequency: given("frequency") ?? band?.frequency.value ?? 1e6,
-    temperature: given("temperature") ?? warm ?? statedTemperature,
-    length: given("length") ?? part?.length.value ?? usualLength,
-    power: station.transmitter.power.value,
-    excess: part?.kind === "line" ? part.excessLoss.value : 0,
-    altitude: station.site?.altitude?.value ?? 0,
-    dip: given("dip"),
-  };
-}
-
-/** m, where neither the file nor the asker says one. */
-const usualLength = 10;
-
-function beyondItsMode({ chosen, frequency }: BuildInput): Refused | null {
-  const cutOff = cutOffOf(chosen);
-  if (cutOff === null || frequency < cutOff.frequency) return null;
-  const end = withPrefix(cutOff.frequency, "Hz");
-  return {
-    refused: `from ${end} on a second mode (TE11) can travel in ${chosen.entry.designation}; at ${withPrefix(frequency, "Hz")} it has no one set of constants`,
-    mend: `a frequency below ${end}`,
-  };
-}
 
 function* run(station: Station, parameters: Parameters, context: Context): Generator<Progress, Answer | Refusal> {
   const input = inputOf(station, parameters, context);
@@ -144,48 +106,6 @@ const cautionsOf = ({ main, build: built }: BuildResult, facts: BuildFacts): str
     ...buildCautions(facts),
   ]),
 ];
-
-function assumptionsOf(station: Station, parameters: Parameters, { part, entry }: ChosenLine): Answer["assumptions"] {
-  const temperature = part?.kind === "line" ? part.temperature : null;
-  return [
-    ...(parameters.length === undefined && part === null
-      ? [
-          {
-            name: "length",
-            value: `${usualLength} m`,
-            reason: "the line was asked for by its designation, not as a part of the path",
-            place: "",
-          },
-        ]
-      : []),
-    ...(parameters.temperature === undefined && temperature === null
-      ? [
-          {
-            name: "temperature of the conductors",
-            value: "20 °C",
-            reason: "the file gives none for this line",
-            place: "",
-          },
-        ]
-      : []),
-    {
-      name: "power",
-      value: `${significantNumber(station.transmitter.power.value, 4)} W into the line`,
-      reason: "the transmitter's, as if nothing lay between",
-      place: "transmitter.power",
-    },
-    ...(entry.model.kind === "data sheet" && entry.model.loss.length === 1
-      ? [
-          {
-            name: "attenuation at other frequencies",
-            value: "by the root of frequency from its one point",
-            reason: "one point fixes the conductors alone",
-            place: "path",
-          },
-        ]
-      : []),
-  ];
-}
 
 const methodsOf = ({ sheet, build: built }: BuildResult): { name: string; says: string }[] => [
   ...(sheet

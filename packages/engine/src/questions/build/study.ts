@@ -69,6 +69,8 @@ export interface DirectResistance {
 }
 
 export const decibelsPerMetre = (nepers: number): number => nepers * decibelsPerNeper;
+/** dB/100 m of Np/m. */
+export const per100m = (nepers: number): number => 100 * decibelsPerMetre(nepers);
 
 export const optionsOf = ({ temperature }: BuildInput): LineOptions => ({ temperature });
 

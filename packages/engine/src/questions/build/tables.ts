@@ -4,10 +4,7 @@ import { attenuationParts } from "../../lines/attenuationParts";
 import { lineConstants } from "../../lines/lineConstants";
 import type { BuiltLine, LineRatings } from "../../lines/lineModel";
 import { shieldLeak } from "./leaks";
-import { type BuildResult, decibelsPerMetre, optionsOf } from "./study";
-
-/** dB/100 m. */
-const per100m = (nepers: number): number => 100 * decibelsPerMetre(nepers);
+import { type BuildResult, optionsOf, per100m } from "./study";
 
 const mantissas = [1, 1.5, 2, 3, 5, 7];
 

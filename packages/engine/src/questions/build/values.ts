@@ -1,80 +1,11 @@
 /** The numbers of `build` as values, with low and high where the line is known within bounds. */
-import type { ScalarValue, Uncertainty, Value } from "../../answer/answer";
+import type { ScalarValue, Value } from "../../answer/answer";
 import type { AttenuationParts } from "../../lines/attenuationParts";
 import type { LineEntry } from "../../lines/lineModel";
-import { combine, type Numbers } from "../common/bounds";
 import { scalarValue } from "../common/values";
 import { measuredValue } from "./dip";
-import { lineMoves } from "./moves";
-import { type BuildResult, decibelsPerMetre, type Route, routeOf } from "./study";
-
-const per100m = (nepers: number): number => 100 * decibelsPerMetre(nepers);
-
-/** What uncertain inputs of the line move; units beside. */
-const units = {
-  characteristicResistance: "ohm",
-  characteristicReactance: "ohm",
-  velocityFactor: "1",
-  attenuation: "dB/100 m",
-  powerThrough: "W",
-  lossOfLength: "dB",
-  delay: "ns/m",
-  wavelengthOnLine: "m",
-  capacitance: "pF/m",
-  inductance: "nH/m",
-  resistance: "mΩ/m",
-  conductance: "µS/m",
-} as const;
-
-export type LineNumbers = Readonly<Record<keyof typeof units, number>>;
-
-export function lineNumbers({ input }: BuildResult, { constants }: Route): LineNumbers {
-  const loss = (decibelsPerMetre(constants.gamma.re) + input.excess) * input.length;
-  const delay = constants.gamma.im / (2 * Math.PI * input.frequency);
-  return {
-    characteristicResistance: constants.z0.re,
-    characteristicReactance: constants.z0.im,
-    velocityFactor: constants.velocityFactor,
-    attenuation: per100m(constants.gamma.re),
-    powerThrough: input.power * 10 ** (-loss / 10),
-    lossOfLength: loss,
-    delay: 1e9 * delay,
-    wavelengthOnLine: (2 * Math.PI) / constants.gamma.im,
-    capacitance: 1e12 * constants.capacitance,
-    inductance: 1e9 * constants.inductance,
-    resistance: 1e3 * constants.resistance,
-    conductance: 1e6 * constants.conductance,
-  };
-}
-
-export interface LineBounds {
-  readonly nominal: LineNumbers;
-  readonly low: Numbers;
-  readonly high: Numbers;
-  readonly uncertainties: readonly Uncertainty[];
-}
-
-/** Each uncertain value of the line alone to its ends, joined as the root of the sum of squares. */
-export function lineBounds(result: BuildResult): LineBounds {
-  const nominal = lineNumbers(result, result.main);
-  const moves = lineMoves(result.main.model).map(({ name, says, low, high }) => {
-    const input = { name: name.startsWith("the ") ? name : `the ${name}`, place: "", places: [], quantities: [] };
-    const at = (model: typeof low): LineNumbers => lineNumbers(result, routeOf(model, result.input));
-    return { input, says, atLow: at(low), atHigh: at(high) };
-  });
-  const moved = moves.filter((m) => Math.abs(m.atHigh.attenuation - m.atLow.attenuation) > 0.002 * nominal.attenuation);
-  return {
-    nominal,
-    ...combine(nominal, moves),
-    uncertainties: moved.map(({ input, says, atLow, atHigh }) => ({
-      input: input.name,
-      place: "",
-      says,
-      atLow: atLow.attenuation,
-      atHigh: atHigh.attenuation,
-    })),
-  };
-}
+import { type LineBounds, type LineNumbers, lineUnits } from "./lineNumbers";
+import { type BuildResult, per100m } from "./study";
 
 export function buildValues(result: BuildResult, bounds: LineBounds): Record<string, Value> {
   const { main, input } = result;
@@ -82,7 +13,7 @@ export function buildValues(result: BuildResult, bounds: LineBounds): Record<str
     powerInto: { value: input.power, unit: "W" },
     characteristicImpedance: { re: main.constants.z0.re, im: main.constants.z0.im, unit: "ohm" },
     ...Object.fromEntries(
-      Object.entries(units).map(([name, unit]) => [name, spanned(bounds, name as keyof typeof units, unit)]),
+      Object.entries(lineUnits).map(([name, unit]) => [name, spanned(bounds, name as keyof LineNumbers, unit)]),
     ),
     ...splitValues(result),
     ...sheetValues(result),
@@ -93,7 +24,7 @@ export function buildValues(result: BuildResult, bounds: LineBounds): Record<str
   };
 }
 
-function spanned({ nominal, low, high }: LineBounds, name: keyof typeof units, unit: string): ScalarValue {
+function spanned({ nominal, low, high }: LineBounds, name: keyof LineNumbers, unit: string): ScalarValue {
   const [value, from, to] = [nominal[name], low[name] ?? null, high[name] ?? null];
   const plain = scalarValue(value, unit);
   if (from === null || to === null || to - from <= 1e-6 * Math.abs(value)) return plain;
