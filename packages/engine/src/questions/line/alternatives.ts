@@ -39,9 +39,9 @@ interface Other {
 const usualOther = 75;
 
 /** The present line where its impedance is not the set's, else the cheap one or the first of another, else 75 ohm with the present loss. */
-function entryOfLength({ ranked, cheap, worked }: Chosen): Other | null {
+function entryOfLength({ ranked, cheap, worked, bench }: Chosen): Other | null {
   const { entry, standing, impedance } = presentOf(ranked).candidate;
-  if (standing !== "rated") return { line: entry, impedance };
+  if (standing !== "rated") return { line: bench.replaced.part.line, impedance };
   const other = cheap ?? ranked.find((one) => one.candidate.standing === "other");
   if (other) return { line: other.candidate.entry, impedance: other.candidate.impedance };
   return {

@@ -64,7 +64,7 @@ function sectionsOf(ends: Ends, input: EndsInput): readonly { readonly line: Lin
 /** The line with its ends. The run keeps its length: the sections lengthen it. */
 export function studyEnds(bench: Bench, input: EndsInput, bands: readonly Band[]): MatchedEnds[] {
   const { part } = bench.replaced;
-  const main = newLine(part, input.other);
+  const main = input.other === part.line ? part : newLine(part, input.other);
   return endings.map((ends) => {
     const sections = sectionsOf(ends, input);
     const named = (at: string) =>

@@ -128,6 +128,19 @@ describe("line", () => {
     expect(answer.mistakenIdea?.idea).toContain("always gives 1.5");
   });
 
+  it("looks at other lengths of an aged line as aged as it is", () => {
+    const aged = { ...linePart("line 1", 28, other), excessLoss: exactly(0.05) };
+    const answer = answered(plainStation({ path: pathOf([aged]) }));
+    expect(answer.parameters.lengthOf).toBe("75-ohm line");
+    expect(answer.mistakenIdea?.refutation).toContain("this line");
+    const { length, wattsIntoAntenna } = table(answer, "lineLength").columns;
+    const into = value(answer, "powerIntoAntenna");
+    const now = length!.values.findIndex((l) => Math.abs(l! - 28) < 1e-9);
+    expect(wattsIntoAntenna!.values[now]).toBeCloseTo(into, 9);
+    expect(cell(answer, "lines", "new 75-ohm line", "gained")).toBeGreaterThan(1);
+    expect(cell(answer, "matchedEnds", "plain, 7.1 MHz", "wattsIntoAntenna")).toBeCloseTo(into, 9);
+  });
+
   it("doubles the impedance of two lines side by side and keeps their loss", () => {
     const answer = answered(usual);
     const { labels, columns } = table(answer, "sideBySide");
