@@ -36,21 +36,28 @@ const ohm = (value: number): string => `${plainNumber(value, 0)} Ω`;
 const more = (value: number): string =>
   value < 0.05 ? "almost nothing" : `${plainNumber(value, value < 9.95 ? 1 : 0)} %`;
 
+const share = (percent: number): string => (percent < 1 ? "under 1 %" : `${plainNumber(percent, 0)} %`);
+
 /** "Cable" is left out beside a name of two words: a headline has twelve at most. */
 function subject(f: WhyFacts): string {
   if (f.shape === "pair") return f.dielectric === "air" ? "An open pair" : `A pair in ${f.dielectric}`;
-  const plain = f.dielectric.replace(/ of permittivity.*$/, "");
-  return `${capital(plain)}${plain.includes(" ") ? "" : " cable"}`;
+  return `${capital(f.dielectric)}${f.dielectric.includes(" ") ? "" : " cable"}`;
 }
+
+/** Of a permittivity that was asked for, with or without a material behind it; null where none was. */
+const askedPermittivity = (f: WhyFacts): string | null => / of permittivity (.*)$/.exec(f.dielectric)?.[1] ?? null;
 
 export function whyHeadline(f: WhyFacts): Phrase[] {
   const [first] = f.standards;
+  const asked = askedPermittivity(f);
   if (f.attenuationOptimum === null || !first) {
-    return [said(`${subject(f)} has no impedance of least loss between those studied.`)];
+    return [said(`${asked === null ? subject(f) : "This line"} has no impedance of least loss between those studied.`)];
   }
+  const best = linked(`${plainNumber(f.attenuationOptimum, 1)} Ω`, "attenuationOptimumAtFrequency");
   return [
-    said(`${subject(f)} warms least at `),
-    linked(`${plainNumber(f.attenuationOptimum, 1)} Ω`, "attenuationOptimumAtFrequency"),
+    ...(asked === null
+      ? [said(`${subject(f)} warms least at `), best]
+      : [said(`At permittivity ${asked}, `), best, said(" warms least")]),
     said(`; ${first.impedance} Ω adds `),
     linked(more(first.extraAttenuation), `extraAttenuationAt${first.impedance}`),
     said("."),
@@ -70,15 +77,15 @@ export function whyVerdict(f: WhyFacts): Phrase[] {
   return [
     said(`${heldSays[f.held]} it bears the highest voltage at `),
     linked(ohm(f.voltageOptimum), "voltageOptimum"),
-    said(" and the most peak power at "),
+    said(f.heatOptimum === null ? " and the most peak power at " : ", the most peak power at "),
     linked(ohm(f.powerOptimum), "powerOptimum"),
     ...(f.heatOptimum === null
       ? []
-      : [said("; heat lets most through at "), linked(ohm(f.heatOptimum), "heatOptimum")]),
+      : [said(" and, before it is too warm, the most mean power at "), linked(ohm(f.heatOptimum), "heatOptimum")]),
     said(`. ${first.impedance} Ω bears `),
-    linked(`${plainNumber(first.powerShare, 0)} %`, at("peakPowerShare", first)),
+    linked(share(first.powerShare), at("peakPowerShare", first)),
     said(` of that peak power and ${second.impedance} Ω `),
-    linked(`${plainNumber(second.powerShare, 0)} %`, at("peakPowerShare", second)),
+    linked(share(second.powerShare), at("peakPowerShare", second)),
     said(`; ${second.impedance} Ω adds `),
     linked(more(second.extraAttenuation), at("extraAttenuation", second)),
     said(` to the attenuation. ${whyNext(f)}`),
@@ -90,7 +97,7 @@ const hardlyMatters = 15;
 
 export function whyNext(f: WhyFacts): string {
   if (f.shape === "pair") {
-    return "Wires of a pair are chosen for the room between them, not for least loss: thick wires well apart lose little at any of these impedances.";
+    return "Wires of a pair are chosen for the room between them, not for least loss: thick wires well apart warm little at any of these impedances.";
   }
   const [first, second] = f.standards;
   const worst = Math.max(first?.extraAttenuation ?? 0, second?.extraAttenuation ?? 0);
@@ -106,17 +113,21 @@ export function whyMistakenIdea(f: WhyFacts): { idea: string; refutation: string
     return {
       idea: "“A higher impedance always loses less.”",
       refutation:
-        `Only while the wires stay as they are. At one spacing more ohms mean thinner wires: least is lost at ${ohm(f.attenuationOptimum)}, ` +
+        `Only while the wires stay as they are. At one spacing more ohms mean thinner wires: they warm least at ${ohm(f.attenuationOptimum)}, ` +
         `${narrow.impedance} Ω adds ${more(narrow.extraAttenuation)}, ${wide.impedance} Ω ${more(wide.extraAttenuation)}.`,
     };
   }
-  if (f.optimumInAir === null || f.attenuationOptimum === null || f.powerOptimum === null) return null;
-  const filled = f.dielectric === "air" ? "" : ` and at ${plainNumber(f.attenuationOptimum, 1)} Ω with ${f.dielectric}`;
+  if (f.attenuationOptimum === null || f.powerOptimum === null) return null;
+  const here = `${plainNumber(f.attenuationOptimum, 1)} Ω with ${f.dielectric}`;
+  const least =
+    f.optimumInAir === null
+      ? `${heldSays[f.held].toLowerCase()} cable warms least at ${here}`
+      : `this size of cable warms least at ${f.dielectric === "air" ? here : `${ohm(f.optimumInAir)} with air and at ${here}`}`;
   return {
     idea: "“The transmitter has 50 Ω inside, so cable must have 50 Ω.”",
     refutation:
-      "50 Ω is what it is made to feed, not what it has inside, and no law of nature: this size of cable warms least " +
-      `at ${ohm(f.optimumInAir)} with air${filled}, and bears most power at ${ohm(f.powerOptimum)}.`,
+      "50 Ω is what it is made to feed, not what it has inside, and no law of nature: " +
+      `${least}, and bears most peak power at ${ohm(f.powerOptimum)}.`,
   };
 }
 

@@ -72,10 +72,12 @@ function sharedAxis(chart: Chart, frame: PanelFrame, board: LabelBoard): Mark[] 
   return [...numbers, ...board.place({ role: "ink", size: 13 * s }, [place])];
 }
 
-function reserveVerticals(verticals: readonly Vertical[], { frame }: Placed, board: LabelBoard): void {
+/** Through the room between the panels too. */
+function reserveVerticals(verticals: readonly Vertical[], placed: readonly Placed[], board: LabelBoard): void {
+  const [first, last] = [placed[0]!.frame, placed.at(-1)!.frame];
   for (const { at } of verticals) {
-    const x = frame.x(at);
-    board.avoid({ left: x - 2, right: x + 2, top: frame.top, bottom: frame.bottom });
+    const x = first.x(at);
+    board.avoid({ left: x - 2, right: x + 2, top: first.top, bottom: last.bottom });
   }
 }
 
@@ -99,7 +101,7 @@ export function drawChart(chart: Chart): { readonly marks: readonly Mark[]; read
   const grids = placed.flatMap(({ frame }) => gridMarks(frame, board));
   const axis = sharedAxis(chart, last, board);
   const crossing = verticalMarks(arranged, { s, rows, bottom: last.bottom }, board);
-  for (const one of placed) reserveVerticals(chart.verticals, one, board);
+  reserveVerticals(chart.verticals, placed, board);
   for (const { panel, frame } of placed) reserveCurves(frame, xs, panel.curves, board);
   const under = placed.flatMap(({ panel, frame }) => panel.under?.(frame, board) ?? []);
   const curves = placed.flatMap(({ panel, frame }) => curveMarks(frame, xs, panel.curves));

@@ -9,7 +9,7 @@ export interface Measure {
   readonly optimum: string | null;
   readonly panelName: string;
   readonly label: string;
-  /** Words of the optimum: "most power". */
+  /** What its optimum is, "most" or "least"; "" for what has none. */
   readonly best: string;
   /** Start of the names of the values that tell where impedances in use stand, percent; null for none. */
   readonly standing: string | null;
@@ -35,11 +35,35 @@ const overTheLeast = (percent: number) => [`${extraText(percent)} over the least
 
 export const measures: readonly Measure[] = [
   {
+    column: "attenuation",
+    optimum: "attenuationOptimumAtFrequency",
+    panelName: "attenuation, dB per 100 m",
+    label: "attenuation",
+    best: "least",
+    standing: "extraAttenuationAt",
+    standingText: overTheLeast,
+    role: "heat",
+    labelRole: "heatInk",
+    upTo: 4,
+  },
+  {
+    column: "meanPower",
+    optimum: "heatOptimum",
+    panelName: "mean power before it is too warm",
+    label: "mean power",
+    best: "most",
+    standing: "meanPowerShareAt",
+    standingText: ofTheMost,
+    role: "heat",
+    labelRole: "heatInk",
+    upTo: null,
+  },
+  {
     column: "peakPower",
     optimum: "powerOptimum",
     panelName: "peak power before breakdown",
-    label: "power",
-    best: "most power",
+    label: "peak power",
+    best: "most",
     standing: "peakPowerShareAt",
     standingText: ofTheMost,
     role: "power",
@@ -50,37 +74,13 @@ export const measures: readonly Measure[] = [
     column: "peakVoltage",
     optimum: "voltageOptimum",
     panelName: "peak voltage before breakdown",
-    label: "voltage",
-    best: "most voltage",
+    label: "peak voltage",
+    best: "most",
     standing: "peakVoltageShareAt",
     standingText: ofTheMost,
     role: "ink",
     labelRole: "ink",
     upTo: null,
-  },
-  {
-    column: "meanPower",
-    optimum: "heatOptimum",
-    panelName: "mean power before it is too warm",
-    label: "mean power",
-    best: "most mean power",
-    standing: "meanPowerShareAt",
-    standingText: ofTheMost,
-    role: "heat",
-    labelRole: "heatInk",
-    upTo: null,
-  },
-  {
-    column: "attenuation",
-    optimum: "attenuationOptimumAtFrequency",
-    panelName: "attenuation, dB per 100 m",
-    label: "attenuation",
-    best: "least loss",
-    standing: "extraAttenuationAt",
-    standingText: overTheLeast,
-    role: "heat",
-    labelRole: "heatInk",
-    upTo: 4,
   },
   {
     column: "weight",

@@ -64,13 +64,13 @@ describe("curves", () => {
         "12 m, as it is",
       ],
       why: [
-        "power",
-        "voltage",
+        "peak power",
+        "peak voltage",
         "attenuation",
         "geometric mean 50 Ω",
         "arithmetic mean 56 Ω",
-        "most power: 31 Ω",
-        "least loss: 80 Ω",
+        "most: 31 Ω",
+        "least: 80 Ω",
         "50 Ω",
         "75 Ω",
       ],
@@ -133,7 +133,7 @@ describe("curves", () => {
       "At 6 m the SWR is lowest, and 17 W fewer leave than at 12 m",
     );
     expect(plain(impedanceCompromise(exampleWhy(), { width: 520 }).title)).toBe(
-      "Most power fits at 31 Ω, least loss is at 80 Ω; 50 Ω lies between",
+      "Least attenuation is at 80 Ω, most peak power at 31 Ω; 50 Ω lies between",
     );
   });
 

@@ -1,6 +1,6 @@
 /** Numbers on the curves: rings that always stand, dots whose number stands where it finds room. */
 import type { Mark } from "../kit/figure";
-import type { LabelBoard, LabelPlace, LabelStyle } from "../kit/labelBoard";
+import { type LabelBoard, type LabelPlace, type LabelStyle, textBox } from "../kit/labelBoard";
 import { textWidth } from "../kit/textWidth";
 import type { Ring } from "./chartTypes";
 import type { PanelFrame } from "./panelFrame";
@@ -42,12 +42,21 @@ function placesAround(frame: PanelFrame, ring: Ring, text: string, size: number)
 
 const halo = { role: "paper", width: 4 } as const;
 
-/** Rings with their numbers, and the dots without. */
+/** Rings with their numbers, in their own panel where they find room, and the dots without. */
 export function ringMarks(frame: PanelFrame, rings: readonly Ring[], board: LabelBoard): Mark[] {
   const { s } = frame;
   const style: LabelStyle = { role: "ink", size: 13 * s, weight: 600, halo: { ...halo, width: halo.width * s } };
   const loud = inPanel(frame, rings, false);
-  const texts = loud.flatMap((ring) => board.place(style, placesAround(frame, ring, ring.text, style.size)));
+  const texts = loud.flatMap((ring) => {
+    const places = placesAround(frame, ring, ring.text, style.size);
+    const inside = board.place(
+      style,
+      places.filter(({ y }) => y < frame.bottom - 3 * s),
+    );
+    const placed = inside.length > 0 ? inside : board.place(style, places);
+    for (const box of placed.map(textBox)) board.reserve({ ...box, left: box.left - 6 * s, right: box.right + 6 * s });
+    return placed;
+  });
   const circle = (ring: Ring): Mark => ({
     kind: "circle",
     cx: frame.x(ring.at),

@@ -82,7 +82,11 @@ export function whyInput(station: Station, parameters: Parameters, frequency: nu
       ...(typeof temperature === "number" ? { temperature } : {}),
     },
     line,
-    assumed: [...(line ? [] : assumedLine(parameters, shape)), ...assumedAmounts(parameters, held)],
+    assumed: [
+      ...(line ? [] : assumedLine(parameters, shape)),
+      ...assumedInsulation(parameters, material.name),
+      ...assumedAmounts(parameters, held),
+    ],
     dielectricSource: source,
     breakdownSource,
     densities,
@@ -180,6 +184,22 @@ function assumedLine(parameters: Parameters, shape: StudyInput["shape"]): Answer
   return entries.flatMap(({ parameter, ...entry }) =>
     parameters[parameter] === undefined ? [{ ...entry, reason, place: "path" }] : [],
   );
+}
+
+/** A permittivity by itself says nothing of loss, breakdown and weight: they stay those of the material. */
+function assumedInsulation({ permittivity }: Parameters, name: string): Answer["assumptions"] {
+  if (typeof permittivity !== "number") return [];
+  const material = name.replace(/ of permittivity .*$/, "");
+  const own = cableDielectric(material)?.permittivity ?? permittivity;
+  const foam = permittivity < own ? "; a foam fails at a far lower voltage" : "";
+  return [
+    {
+      name: "loss, breakdown field and weight of the insulation",
+      value: `as ${material}`,
+      reason: `only the permittivity was asked otherwise${foam}`,
+      place: "",
+    },
+  ];
 }
 
 function assumedAmounts(parameters: Parameters, held: Held): Answer["assumptions"] {

@@ -28,8 +28,8 @@ export function whyValues(result: WhyResult): Record<string, ScalarValue> {
     greatestPeakPower: best((p) => p.peakPower, power, "W"),
     heatOptimum: best((p) => p.impedance, optima.heat, "ohm"),
     greatestMeanPower: best((p) => heat(p)?.power ?? Number.NaN, optima.heat, "W"),
-    arithmeticMean: means === null ? none("ohm", noBest) : ohm(means.arithmetic),
-    geometricMean: means === null ? none("ohm", noBest) : ohm(means.geometric),
+    arithmeticMean: means === null ? none("ohm", noMeans) : ohm(means.arithmetic),
+    geometricMean: means === null ? none("ohm", noMeans) : ohm(means.geometric),
   };
   for (const name of ["attenuation", "voltage", "power", "heat"] as const)
     Object.assign(values, flatValues(name, optima[name]));
@@ -44,14 +44,16 @@ export function whyValues(result: WhyResult): Record<string, ScalarValue> {
 }
 
 const noBest = "it has no best value between the impedances studied";
+const noMeans = "told of coaxial lines with a best for loss and for power only";
 const heldSays = "the closed form holds while the size is held";
 
 /** Between these impedances the measure stays within a tenth of its best. */
 const flatValues = (name: MeasureName, optimum: Optimum | null): Record<string, ScalarValue> =>
   optimum === null ? {} : { [`${name}FlatFrom`]: ohm(optimum.flat.from), [`${name}FlatTo`]: ohm(optimum.flat.to) };
 
-/** Of the impedances of least loss and of most power; null where one of them has no best. */
-export function whyMeans({ optima, limit }: WhyResult): ReturnType<typeof meansOf> | null {
+/** Of the impedances of least loss and of most power of a coaxial line; null where one of them has no best. */
+export function whyMeans({ input, optima, limit }: WhyResult): ReturnType<typeof meansOf> | null {
+  if (input.study.shape === "pair") return null;
   const loss = limit?.impedance ?? optima.attenuation?.point.impedance;
   const power = optima.power?.point.impedance;
   return loss === undefined || power === undefined ? null : meansOf(loss, power);
