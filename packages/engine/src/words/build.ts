@@ -11,12 +11,18 @@ const wordCount = (text: string): number => text.split(/\s+/).length;
 const told = (f: BuildFacts, power: number): string =>
   f.power < 0.95 ? withPrefix(power, "W", 2) : watts(power).replace(/\.0 W$/, " W");
 
-/** Both routes where they part below the sheet's points: neither is known to be right. */
-function through(f: BuildFacts): string {
-  const one = told(f, f.powerThrough);
-  if (f.build === null || f.sheet === null || f.frequency >= f.sheet.from || !routesPart(f.build)) return one;
-  const [least, most] = [f.powerThrough, f.build.powerThrough].sort((a, b) => a - b).map((power) => told(f, power));
-  return least!.split(" ")[1] === most!.split(" ")[1] ? `${least!.split(" ")[0]} to ${most}` : one;
+/** A smaller difference of what passes, over the power, is not told. */
+const worthTelling = 0.01;
+
+/** "85.5 to 92.4": both routes where they part below the sheet's points and neither is known to be right; else null. */
+function throughBoth(f: BuildFacts): string | null {
+  const { build, sheet, power } = f;
+  if (build === null || sheet === null || f.frequency >= sheet.from || !routesPart(build)) return null;
+  const [least, most] = [f.powerThrough, build.powerThrough].sort((x, y) => x - y) as [number, number];
+  if (most - least < worthTelling * power) return null;
+  const [low, high] = [told(f, least).split(" "), told(f, most).split(" ")];
+  const sameUnit = low[1] === high[1] && low[1] === into(f).split(" ")[1];
+  return sameUnit && low[0] !== high[0] ? `${low[0]} to ${high[0]}` : null;
 }
 
 const into = (f: BuildFacts): string => (f.power < 0.95 ? withPrefix(f.power, "W", 2) : wholeWatts(f.power));
@@ -26,14 +32,20 @@ const headlineLength = (length: number): string =>
   length < 0.95 ? `${plainNumber(100 * length, 0)} cm` : `${plainNumber(length, 1)} m`;
 
 /** A designation of many words is left to the verdict: a headline has twelve at most. */
-export const buildHeadline = (f: BuildFacts): Phrase[] => {
-  const name = wordCount(f.designation) > 3 ? "this line" : f.designation;
+export function buildHeadline(f: BuildFacts): Phrase[] {
+  const named = (most: number): string => (wordCount(f.designation) > most ? "this line" : f.designation);
+  const both = throughBoth(f);
+  if (both !== null) {
+    return [linked(both, "powerThrough"), said(` of ${into(f)} pass ${headlineLength(f.length)} of ${named(2)}.`)];
+  }
+  const one = told(f, f.powerThrough);
+  const passes = /^1 m?W$/.test(one) ? "passes" : "pass";
   return [
     said(`Of ${into(f)}, `),
-    linked(through(f), "powerThrough"),
-    said(` ${/^1 m?W$/.test(through(f)) ? "passes" : "pass"} ${headlineLength(f.length)} of ${name}.`),
+    linked(one, "powerThrough"),
+    said(` ${passes} ${headlineLength(f.length)} of ${named(3)}.`),
   ];
-};
+}
 
 export function buildVerdict(f: BuildFacts): Phrase[] {
   const share = f.conductorShare > 0.995 ? "all of it" : `${plainNumber(100 * f.conductorShare, 0)} % of it`;

@@ -104,6 +104,16 @@ describe("build", () => {
     expect(answer.headline).toMatch(/^Of \d+ W, [\d.]+ W pass 28 m of thick line\.$/);
   });
 
+  it("tells both routes where they part below the sheet's points, in twelve words", () => {
+    const thin: CoaxialLine = { ...coaxial, inner: { ...coaxial.inner, resistanceFactor: 4 } };
+    const answer = answered(entry({ build: thin, designation: "75-ohm cable of the third kind" }), {
+      frequency: 3.6e6,
+    });
+    expect(answer.headline).toMatch(/^[\d.]+ to [\d.]+ of \d+ W pass 28 m of this line\.$/);
+    expect(answer.next).toMatch(/^Measure a length at 3\.6 MHz: the sheet begins at 10 MHz/);
+    expect(answered(entry({ build: thin }), { frequency: 100e6 }).headline).toMatch(/^Of \d+ W, /);
+  });
+
   it("splits the build's attenuation into parts that add up", () => {
     const answer = answered(entry());
     const sum = ["attenuationInInner", "attenuationInOuter", "attenuationInDielectric"].reduce(
