@@ -67,7 +67,7 @@ const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   radials: [stage, curves(radialNumber), curves(radialLengths), curves(radialCuts), curves(radialCurrents)],
   nearby: [stage, curves(nearbyCurrents), curves(nearbyDistance), curves(nearbyPattern)],
   build: [curves(buildAttenuation), curves(buildImpedance)],
-  limits: [stage, curves(along), curves(course)],
+  limits: [curves(along), curves(course), stage],
   why: [curves(impedanceCompromise)],
   listen: [curves(listenNoise)],
   bounce: [bounceMoments, bounceLattice, bounceStanding, bounceStart, bounceEnergy].map(curves),

@@ -15,6 +15,7 @@ import { stressMistakenIdea } from "./stressIdea";
 
 const facts = (changes: Partial<StressFacts> = {}, first: Partial<StressFacts["first"]> = {}): StressFacts => ({
   power: 400,
+  duty: 0.4,
   failing: 212,
   failingLow: 150,
   failingHigh: 300,
@@ -47,7 +48,7 @@ describe("the words of limits", () => {
     expect(sentence(stressHeadline(facts({ failing: 391 })))).toBe(
       "400 W is too much: above 391 W the line overheats.",
     );
-    expect(sentence(stressHeadline(facts({ failing: 900 })))).toMatch(/^Up to 900 W nothing/);
+    expect(sentence(stressHeadline(facts({ failing: 900 })))).toMatch(/^Below 900 W peak nothing/);
     expect(sentence(stressHeadline(facts({ failing: 1e9 })))).toMatch(/comes anywhere near/);
   });
 
@@ -59,6 +60,10 @@ describe("the words of limits", () => {
     expect([celsius(79.6), celsius(1090)]).toEqual(["80 °C", "more than 500 °C"]);
     expect([volts(276), volts(3479)]).toEqual(["276 V", "3.5 kV"]);
     expect(sentence(stressVerdict(facts()))).toContain("now 109 °C of 80 °C");
+    expect(sentence(stressVerdict(facts()))).toContain(
+      "210 W peak envelope (150 W to 300 W with what is not known), 40 %",
+    );
+    expect(sentence(stressVerdict(facts({}, { of: "voltage" })))).not.toContain("mean");
     expect(sentence(stressVerdict(facts({}, { name: "", of: "glow", unit: "kV/cm peak" })))).toMatch(/own wires come/);
   });
 

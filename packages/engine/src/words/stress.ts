@@ -1,6 +1,6 @@
 /** The sentences of `limits`: what fails first, at what power, and what to do. English. */
 import type { Phrase, Verdict } from "../answer/answer";
-import { metres, plainNumber, significantNumber, withPrefix } from "../quantity/format";
+import { plainNumber, significantNumber, withPrefix } from "../quantity/format";
 import { capital, linked, said } from "./phrases";
 
 export interface FirstFacts {
@@ -21,6 +21,8 @@ export interface FirstFacts {
 export interface StressFacts {
   /** W, peak envelope, as it is. */
   readonly power: number;
+  /** Mean over peak envelope power while sending. */
+  readonly duty: number;
   readonly first: FirstFacts;
   /** W at which it happens: as taken, and the ends of what is uncertain. */
   readonly failing: number;
@@ -99,7 +101,7 @@ export function stressHeadline(f: StressFacts): Phrase[] {
       said(` ${nameOf(f.first)} ${verbs[f.first.of]}.`),
     ];
   if (f.failing > beyondTelling) return [said("Nothing with a known limit comes anywhere near it.")];
-  return [said("Up to "), at, said(" nothing with a known limit arcs or overheats.")];
+  return [said("Below "), at, said(" peak nothing with a known limit arcs or overheats.")];
 }
 
 /** "3.1 m from its start", "at its start", "at its far end". */
@@ -108,10 +110,16 @@ export const placeOn = (at: number, length: number): string =>
     ? "at its end towards the transmitter"
     : at > 0.98 * length
       ? "at its end towards the antenna"
-      : `${metres(at)} from its end towards the transmitter`;
+      : `${plainNumber(at, 1)} m from its end towards the transmitter`;
 
 function wherePhrase({ at, length }: FirstFacts): string {
   return at === null || length === 0 ? "" : `, ${placeOn(at, length)}`;
+}
+
+/** What warms is the mean: said where heat comes first. */
+function meanSays({ first, duty }: StressFacts): string {
+  if (first.of !== "temperature" && first.of !== "heat") return "";
+  return duty > 0.995 ? ", a steady carrier," : `, ${plainNumber(100 * duty, 0)} % of it in the mean while sending,`;
 }
 
 export function stressVerdict(f: StressFacts): Phrase[] {
@@ -125,7 +133,7 @@ export function stressVerdict(f: StressFacts): Phrase[] {
   return [
     said(`${who} first: at `),
     linked(roughWatts(f.failing), "powerAtFirstLimit"),
-    said(`${span} ${first.happens}${wherePhrase(first)}; ${now}.`),
+    said(` peak envelope${span}${meanSays(f)} ${first.happens}${wherePhrase(first)}; ${now}.`),
   ];
 }
 

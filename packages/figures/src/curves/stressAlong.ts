@@ -159,7 +159,7 @@ function titleOf(table: Table): string {
     ? `${voltsText(volts.value)} peak at most, ${metresText(volts.at)} from the transmitter`
     : "Nothing is known along the lines";
   return heat && limit
-    ? `${voltage}; the conductor reaches ${degreesText(heat.value)}, its limit is ${degreesText(limit)}`
+    ? `${voltage}; the conductor reaches ${degreesText(heat.value)} of ${degreesText(limit)}`
     : voltage;
 }
 

@@ -41,6 +41,7 @@ export function stressFacts(study: Study, added: AddedLength | null): StressFact
   const part = worked.point.parts.find((one) => one.edge.name === first.part);
   return {
     power,
+    duty: asked.duty.value,
     first: firstFacts(study, first),
     failing: watts(margin),
     failingLow: watts(low),
