@@ -1,6 +1,6 @@
 /** Waves on a stepped line, moment after moment, with an account of every joule. */
 import { loadEnd, type RunningEnds, sourceEnd } from "./filmEnds";
-import { heldAt, type LossNodes, lossNodes, storedIn, takeAt } from "./lossNodes";
+import { heatIn, type LossNodes, lossNodes, storedIn, takeAt } from "./lossNodes";
 import type { SteppedLine } from "./steppedLine";
 import { steppedTermination, type Termination } from "./termination";
 
@@ -77,7 +77,6 @@ export function film(request: FilmRequest): Film {
     sourcePort: steppedTermination(request.source, request.bend, timeStep),
     loadPort: steppedTermination(request.load, request.bend, timeStep),
     volts: new Float64Array(sections / 2 + 1),
-    heat: 0,
     delivered: 0,
     intoLoad: 0,
   };
@@ -104,7 +103,6 @@ function walk(running: Running, fromSource: number): number {
   const { sections, surgeImpedance: z } = line;
   const acrossSeries = 1 / (2 * z + series.slope);
   const acrossShunt = 1 / (2 + z * shunt.slope);
-  let heat = 0;
   let incoming = right[0]!;
   right[0] = fromSource;
   for (let m = 1; m < sections; m++) {
@@ -112,21 +110,20 @@ function walk(running: Running, fromSource: number): number {
     const next = right[m]!;
     if (m % 2 === 1) {
       const node = (m - 1) / 2;
-      const current = (2 * (incoming - back) - heldAt(series, node)) * acrossSeries;
-      heat += takeAt(series, node, current);
+      const current = (2 * (incoming - back) - series.held[node]!) * acrossSeries;
+      takeAt(series, node, current);
       left[m - 1] = incoming - z * current;
       right[m] = back + z * current;
     } else {
       const node = m / 2 - 1;
-      const voltage = (2 * (incoming + back) - z * heldAt(shunt, node)) * acrossShunt;
-      heat += takeAt(shunt, node, voltage);
+      const voltage = (2 * (incoming + back) - z * shunt.held[node]!) * acrossShunt;
+      takeAt(shunt, node, voltage);
       left[m - 1] = voltage - incoming;
       right[m] = voltage - back;
       volts[m / 2] = voltage;
     }
     incoming = next;
   }
-  running.heat += heat;
   return incoming;
 }
 
@@ -146,7 +143,7 @@ function account(running: Running): Energy {
   const lumps = [series, shunt, endShunt].reduce((sum, nodes) => sum + storedIn(nodes, timeStep), 0);
   const delivered = running.delivered * timeStep;
   const storedInLine = (waves * timeStep) / surgeImpedance + lumps;
-  const heatInLine = running.heat * timeStep;
+  const heatInLine = [series, shunt, endShunt].reduce((sum, nodes) => sum + heatIn(nodes, timeStep), 0);
   const intoLoad = running.intoLoad * timeStep;
   const residue = delivered - storedInLine - heatInLine - intoLoad;
   return { delivered, storedInLine, heatInLine, intoLoad, storedInLoad: loadPort.stored(), residue };

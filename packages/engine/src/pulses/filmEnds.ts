@@ -1,5 +1,5 @@
 /** Both ends of a stepped line: where waves turn round. */
-import { heldAt, type LossNodes, takeAt } from "./lossNodes";
+import { type LossNodes, takeAt } from "./lossNodes";
 import type { SteppedLine } from "./steppedLine";
 import type { SteppedTermination } from "./termination";
 
@@ -13,7 +13,6 @@ export interface RunningEnds {
   readonly loadPort: SteppedTermination;
   /** Volts at even places, index place / 2. */
   readonly volts: Float64Array;
-  heat: number;
   delivered: number;
   intoLoad: number;
 }
@@ -31,7 +30,7 @@ export function sourceEnd(running: RunningEnds, emf: number): AtEnd {
   const { line, left, endShunt, sourcePort, volts } = running;
   const z = line.surgeImpedance;
   const back = left[0]!;
-  const held = heldAt(endShunt, 0);
+  const held = endShunt.held[0]!;
   const g = endShunt.slope + 1 / z;
   // Current into line and shunt: g V + held - 2 back / z.
   const other = held - (2 * back) / z;
@@ -47,7 +46,7 @@ export function sourceEnd(running: RunningEnds, emf: number): AtEnd {
     current = g * voltage + other;
     sourcePort.take(emf - voltage);
   }
-  running.heat += takeAt(endShunt, 0, voltage);
+  takeAt(endShunt, 0, voltage);
   running.delivered += voltage * current;
   volts[0] = voltage;
   return { voltage, current, departing: voltage - back };
@@ -57,7 +56,7 @@ export function sourceEnd(running: RunningEnds, emf: number): AtEnd {
 export function loadEnd(running: RunningEnds, incoming: number): AtEnd {
   const { line, left, endShunt, loadPort, volts } = running;
   const z = line.surgeImpedance;
-  const held = heldAt(endShunt, 1);
+  const held = endShunt.held[1]!;
   const g = endShunt.slope + 1 / z;
   // Current left for the load at a voltage V: (2 incoming / z - held) - g V.
   const offered = (2 * incoming) / z - held;
@@ -72,7 +71,7 @@ export function loadEnd(running: RunningEnds, incoming: number): AtEnd {
     current = loadPort.slope * voltage + loadPort.held();
     loadPort.take(voltage);
   }
-  running.heat += takeAt(endShunt, 1, voltage);
+  takeAt(endShunt, 1, voltage);
   running.intoLoad += voltage * current;
   volts[line.sections / 2] = voltage;
   left[line.sections - 1] = voltage - incoming;

@@ -6,13 +6,18 @@ export interface LossNodes {
   readonly slope: number;
   readonly constant: number;
   readonly count: number;
-  /** For each branch: response at once, share of its register that answers, and its strength. */
-  readonly direct: Float64Array;
-  readonly share: Float64Array;
   readonly strength: Float64Array;
   readonly pole: Float64Array;
-  /** Branch after branch, in each one register a node. */
+  /** For each branch: its register x becomes rise u + keep x, and answers -share x without a drive. */
+  readonly rise: Float64Array;
+  readonly keep: Float64Array;
+  readonly share: Float64Array;
+  /** One register a branch, node after node. */
   readonly registers: Float64Array;
+  /** What the branches of each node answer without any drive. */
+  readonly held: Float64Array;
+  /** One number: work done on all nodes since the start, W times steps. */
+  readonly work: Float64Array;
 }
 
 /**
@@ -31,35 +36,37 @@ export function lossNodes(ladder: LossLadder, metres: number, nodes: number, tim
     slope: constant + direct.reduce((sum, r) => sum + r, 0),
     constant,
     count: branches.length,
-    direct,
-    share,
     strength,
     pole,
+    rise: direct.map((r) => 2 * r),
+    keep: share.map((x) => 1 - 2 * x),
+    share,
     registers: new Float64Array(branches.length * nodes),
+    held: new Float64Array(nodes),
+    work: new Float64Array(1),
   };
 }
 
-/** What the branches of a node answer without any drive. */
-export function heldAt({ count, share, registers }: LossNodes, node: number): number {
-  let held = 0;
+/** Drives a node for a step: its branches answer, its registers go on, and the work done on it is counted. */
+export function takeAt(nodes: LossNodes, node: number, drive: number): void {
+  const { count, slope, rise, keep, share, registers, work } = nodes;
+  work[0]! += drive * (slope * drive + nodes.held[node]!);
   const first = node * count;
-  for (let k = 0; k < count; k++) held -= share[k]! * registers[first + k]!;
-  return held;
+  let held = 0;
+  for (let k = 0; k < count; k++) {
+    const next = rise[k]! * drive + keep[k]! * registers[first + k]!;
+    registers[first + k] = next;
+    held -= share[k]! * next;
+  }
+  nodes.held[node] = held;
 }
 
-/** Sets the registers of a node for the next step; returns the power its resistors turn into heat, W. */
-export function takeAt(nodes: LossNodes, node: number, drive: number): number {
-  const { count, direct, share, strength, registers } = nodes;
-  let heat = nodes.constant * drive * drive;
-  const first = node * count;
-  for (let k = 0; k < count; k++) {
-    const x = registers[first + k]!;
-    const answer = direct[k]! * drive - share[k]! * x;
-    registers[first + k] = 2 * answer + x;
-    heat += (answer * answer) / strength[k]!;
-  }
-  return heat;
-}
+/**
+ * Joule that the resistors of all nodes have turned into heat: the work done on them less what their coils or capacitors hold,
+ * which is the same, step by step, as the squares over the resistors (tested).
+ */
+export const heatIn = (nodes: LossNodes, timeStep: number): number =>
+  nodes.work[0]! * timeStep - storedIn(nodes, timeStep);
 
 /** Joule held by the registers. */
 export function storedIn({ count, strength, pole, registers }: LossNodes, timeStep: number): number {

@@ -28,8 +28,9 @@ export interface SteppedLineRequest {
   /** Hz at which the stepped line has the true series impedance and shunt admittance. */
   readonly frequency: number;
   readonly sections: number;
-  /** Hz down to which losses are fitted. */
+  /** Hz between which losses are fitted; as far up as steps tell waves apart when the second is left out. */
   readonly lowest: number;
+  readonly highest?: number;
 }
 
 const samplesPerDecade = 6;
@@ -45,7 +46,10 @@ export function steppedLine(request: SteppedLineRequest): SteppedLine {
   const middle = immittancesOf(constantsAt(frequency));
   const omega = 2 * Math.PI * frequency;
   let timeStep = (length / sections) * Math.sqrt((middle.series.im * middle.shunt.im) / (omega * omega));
-  const to = Math.max(1.5 * frequency, highestTurn / (2 * timeStep));
+  const to = Math.max(
+    1.5 * frequency,
+    Math.min(request.highest ?? Number.POSITIVE_INFINITY, highestTurn / (2 * timeStep)),
+  );
   const from = Math.min(lowest, frequency / 10);
   const count = Math.ceil(Math.log10(to / from) * samplesPerDecade);
   const frequencies = Array.from({ length: count + 1 }, (_, i) => from * (to / from) ** (i / count));

@@ -14,7 +14,10 @@ export interface FilmPlan {
   readonly shows: "waves" | "sizes";
 }
 
+/** Along the line; fewer where very many passes are looked at. */
 const placesShown = 60;
+const fewerPlaces = 40;
+const manyPasses = 60;
 const momentsShown = 120;
 /** Of those, kept for the end where the middle is left out. */
 const momentsAtEnd = 24;
@@ -34,14 +37,13 @@ const testPasses = (echoes: number): number => Math.min(24, Math.max(5, echoes +
 export function filmPlan(signal: Signal, waves: number, echoes: number, ringing: number): FilmPlan {
   const carrier = signal === "carrier";
   const wanted = carrier ? stepsPerWave * waves : 240;
-  const sections = Math.max(1, Math.ceil(wanted / (2 * placesShown))) * 2 * placesShown;
+  const needed = carrier ? carrierPasses(waves, echoes, ringing) : testPasses(echoes);
+  const shown = needed > manyPasses ? fewerPlaces : placesShown;
+  const sections = Math.max(1, Math.ceil(wanted / (2 * shown))) * 2 * shown;
   const shows = carrier && waves > mostWavesShown ? "sizes" : "waves";
   const runs = shows === "sizes" ? 2 : 1;
   const affordable = Math.floor(mostUpdates / runs / sections ** 2);
-  const passes = Math.max(
-    4,
-    Math.min(affordable, carrier ? carrierPasses(waves, echoes, ringing) : testPasses(echoes)),
-  );
+  const passes = Math.max(4, Math.min(affordable, needed));
   const perPass = carrier && shows === "waves" ? Math.min(24, Math.max(4, Math.round(10 * waves))) : 10;
   const stride = Math.max(1, Math.round(sections / perPass));
   const steps = passes * sections + 1;
@@ -55,7 +57,7 @@ export function filmPlan(signal: Signal, waves: number, echoes: number, ringing:
     steps,
     stride,
     moments: [...early, ...late],
-    places: Array.from({ length: placesShown + 1 }, (_, i) => (i * sections) / placesShown),
+    places: Array.from({ length: shown + 1 }, (_, i) => (i * sections) / shown),
     cut: uncut ? null : first,
     shows,
   };

@@ -44,6 +44,15 @@ export interface TooManyWaves {
   readonly waves: number;
 }
 
+/**
+ * Hz between which the loss is fitted: a carrier's waves lie about its frequency, its start a few octaves beside it; a step has
+ * all frequencies down to the length of time looked at. `periods` looked at.
+ */
+const lossSpan = (signal: BounceAsked["signal"], frequency: number, periods: number) =>
+  signal === "carrier"
+    ? { lowest: frequency / 20, highest: 5 * frequency }
+    : { lowest: frequency / (20 * Math.max(1, periods)) };
+
 export function bounceStudy(looked: LineLooked, asked: BounceAsked, frequency: number): BounceStudy | TooManyWaves {
   const constants = constantsOf(looked.part, frequency);
   const { length } = looked;
@@ -61,7 +70,7 @@ export function bounceStudy(looked: LineLooked, asked: BounceAsked, frequency: n
     length,
     frequency,
     sections: plan.sections,
-    lowest: frequency / (20 * Math.max(1, waves * (plan.steps / plan.sections))),
+    ...lossSpan(asked.signal, frequency, waves * (plan.steps / plan.sections)),
   });
   const { film: made, moments } = shown({ looked, asked, source, lattice, stepped, plan, frequency, waves });
   const delay = stepped.timeStep * stepped.sections;
