@@ -51,8 +51,9 @@ const curves =
 const ladder: Draw = (answer, options) => (hasLadder(answer) ? trimLadder(answer, options) : null);
 
 /** None where the answer has no lines, or no line with a build. */
-const along: Draw = (answer, options) =>
-  answer.tables.some(({ name }) => name === "alongLines") ? stressAlong(answer, options) : null;
+const hasLines = (answer: Answer): boolean => answer.tables.some(({ name }) => name === "alongLines");
+const along: Draw = (answer, options) => (hasLines(answer) ? stressAlong(answer, options) : null);
+const withoutLines: Draw = (answer, options) => (hasLines(answer) ? null : stage(answer, options));
 const course: Draw = (answer, options) => (hasCourse(answer) ? stressInTime(answer, options) : null);
 
 /** First the figure that leads, then those of the depth. A question without an entry has no figure yet. */
@@ -67,7 +68,7 @@ const figuresByQuestion: Readonly<Record<string, readonly Draw[]>> = {
   radials: [stage, curves(radialNumber), curves(radialLengths), curves(radialCuts), curves(radialCurrents)],
   nearby: [stage, curves(nearbyCurrents), curves(nearbyDistance), curves(nearbyPattern)],
   build: [curves(buildAttenuation), curves(buildImpedance)],
-  limits: [curves(along), curves(course), stage],
+  limits: [withoutLines, curves(along), curves(course)],
   why: [curves(impedanceCompromise)],
   listen: [curves(listenNoise)],
   bounce: [bounceMoments, bounceLattice, bounceStanding, bounceStart, bounceEnergy].map(curves),

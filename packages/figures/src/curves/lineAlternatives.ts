@@ -75,8 +75,8 @@ const rowOf = (name: string, watts: number, { loss, swr }: Facts): LineRow => ({
   price: "",
 });
 
-/** Rows of a table in the band of the answer, with a name each. */
-function rowsOf(answer: Answer, table: string, name: (row: number, found: Table) => string): LineRow[] {
+/** Rows of a table in the band of the answer, with a name each; without one a row is left out. */
+function rowsOf(answer: Answer, table: string, name: (row: number, found: Table) => string | null): LineRow[] {
   const found = answer.tables.find((one) => one.name === table);
   if (!found) return [];
   const value = (column: string, row: number): number | null => found.columns[column]?.values[row] ?? null;
@@ -85,7 +85,9 @@ function rowsOf(answer: Answer, table: string, name: (row: number, found: Table)
     const watts = value("wattsIntoAntenna", row);
     const frequency = frequencies?.[row] ?? null;
     if (watts === null || (frequency !== null && Math.abs(frequency - answer.frequency / 1e6) > 1e-6)) return [];
-    return [rowOf(name(row, found), watts, { loss: value("lossAtLoad", row), swr: value("swrSeen", row) })];
+    const says = name(row, found);
+    if (says === null) return [];
+    return [rowOf(says, watts, { loss: value("lossAtLoad", row), swr: value("swrSeen", row) })];
   });
 }
 
@@ -104,11 +106,22 @@ const endRows = (answer: Answer): LineRow[] =>
     return endNames[label] ?? label;
   });
 
+/** A line cut much shorter than the one there would not reach. */
+const reaches = 0.98;
+
 const halfWaveRows = (answer: Answer): LineRow[] =>
   rowsOf(answer, "halfWaves", (row, found) => {
-    const length = requiredColumn(found, "length").values[row] ?? 0;
-    return `cut to ${bandless(found.labels?.[row] ?? "")}: ${metresText(length)}`;
+    const value = (column: string): number => requiredColumn(found, column).values[row] ?? 0;
+    const [length, count] = [value("length"), value("multiple")];
+    if (length < reaches * requiredParameter(answer, "length")) return null;
+    return `cut to ${count === 1 ? "a half wave" : `${count} half waves`}: ${metresText(length)}`;
   });
+
+const requiredParameter = (answer: Answer, name: string): number => {
+  const value = answer.parameters[name];
+  if (typeof value !== "number") throw new Error(`The answer has no parameter "${name}" in numbers.`);
+  return value;
+};
 
 /** The first of them is the path as it is. */
 const switchRows = (answer: Answer): LineRow[] =>
@@ -119,5 +132,5 @@ function twinRows(answer: Answer): LineRow[] {
   const all = rowsOf(answer, "sideBySide", (row, found) => found.labels?.[row] ?? "");
   const wanted = [`two ${String(answer.parameters.present)}`, "two RG-213/U"];
   const chosen = wanted.flatMap((name) => all.find((row) => row.name === name) ?? [])[0] ?? all[0];
-  return chosen ? [chosen] : [];
+  return chosen ? [{ ...chosen, name: chosen.name.replace(/^two /, "2 × ") }] : [];
 }

@@ -40,7 +40,7 @@ const behindCurve = (table: Table): Curve => ({
 function noisePanel(table: Table): Panel {
   const [from, to] = roundSpan(allNumbers(table, ["externalNoise", "receiverNoiseAtAntenna"]));
   return {
-    name: "noise at the antenna, dB over thermal",
+    name: "noise at the antenna, dB over thermal noise",
     height: 168,
     from,
     to,
@@ -128,7 +128,7 @@ export function listenNoise(answer: Answer, options: ChartOptions): Figure {
     verticals: verticalsOf(answer).filter(
       ({ at }) => at >= placeOf(frequencies[0]!) && at <= placeOf(frequencies.at(-1)!),
     ),
-    note: "Bands: the noise between its deciles within an hour. Rings and dots: the station on its own bands, with all of its path.",
+    note: "Bands: the noise without its lowest and highest tenth within an hour. Rings and dots: the station on its own bands, with all of its path.",
   });
   return {
     name: "listenNoise",
