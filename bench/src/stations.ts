@@ -5,11 +5,12 @@ import {
   exactly,
   findQuestion,
   isQuantity,
+  type Parameters,
   type Refusal,
   type SolutionMemory,
   type Station,
 } from "@feedpath/engine";
-import { readStation } from "@feedpath/station-file";
+import { lineCatalogue, readStation } from "@feedpath/station-file";
 
 const folder = new URL("../../examples/", import.meta.url);
 
@@ -29,9 +30,9 @@ export function stationOf(text: string, name: string): Station {
   return station;
 }
 
-/** Every length in metres of the file times a factor; names of bands (`40 m:`) and losses (`dB/100 m`) stay. */
+/** Every length in metres of the file times a factor; names of bands (`40 m:`), losses (`dB/100 m`) and prices (`per 100 m`) stay. */
 export const scaledText = (text: string, factor: number): string =>
-  text.replaceAll(/(?<![\w/.])(\d+(?:\.\d+)?) m(?![\w:])/g, (_, length) => `${Number(length) * factor} m`);
+  text.replaceAll(/(?<![\w/.]|per )(\d+(?:\.\d+)?) m(?![\w:])/g, (_, length) => `${Number(length) * factor} m`);
 
 let made = 0;
 /** The same station, its lengths longer by less than a hundred-thousandth, never the same twice: nothing kept answers. */
@@ -52,11 +53,16 @@ export function plain(station: Station): Station {
 }
 
 /** The whole answer, in this thread. With a memory, antennas solved before are found there. */
-export function ask(station: Station, id: string, kept?: SolutionMemory): Answer | Refusal {
+export function ask(
+  station: Station,
+  id: string,
+  kept?: SolutionMemory,
+  parameters: Parameters = {},
+): Answer | Refusal {
   const question = findQuestion(id);
   if (!question) throw new Error(`no question "${id}"`);
-  const context = { program: "bench", catalogue: "bench", fileHash: "" };
-  const run = question.run(station, {}, kept ? { ...context, kept } : context);
+  const context = { program: "bench", catalogue: "bench", fileHash: "", lines: lineCatalogue };
+  const run = question.run(station, parameters, kept ? { ...context, kept } : context);
   for (;;) {
     const step = run.next();
     if (step.done) return step.value;
@@ -64,8 +70,8 @@ export function ask(station: Station, id: string, kept?: SolutionMemory): Answer
 }
 
 /** The answer; throws where the question is refused. */
-export function answerTo(station: Station, id: string, kept?: SolutionMemory): Answer {
-  const result = ask(station, id, kept);
+export function answerTo(station: Station, id: string, kept?: SolutionMemory, parameters?: Parameters): Answer {
+  const result = ask(station, id, kept, parameters);
   if ("refused" in result) throw new Error(`${station.title}, ${id}: ${result.refused.why}`);
   return result;
 }
