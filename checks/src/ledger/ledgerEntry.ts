@@ -16,8 +16,9 @@ export interface LedgerEntry {
   readonly computed: number | ComplexNumber;
   /** Magnitude of the difference. */
   readonly difference: number;
-  readonly tolerance: Tolerance;
-  readonly agrees: boolean;
+  /** Null where the source bounds nothing: both numbers are shown, and nothing is judged. */
+  readonly tolerance: Tolerance | null;
+  readonly agrees: boolean | null;
 }
 
 /** Computed counterparts of a row's values by their names; values without one are left out. */
@@ -40,22 +41,26 @@ export function agreement(published: number | ComplexNumber, computed: number | 
 
 export const entryId = (row: PublishedRow, name: string): string => (name === "" ? row.id : `${row.id} / ${name}`);
 
-/** Entries of one row. A computed value without a published one, or without a tolerance, is a mistake of the topic and throws. */
+/** What stands beside a value that its source does not bound. */
+function shownOnly(published: number | ComplexNumber, computed: number | ComplexNumber) {
+  const { difference } = agreement(published, computed, { absolute: 0 });
+  return { difference, agrees: null };
+}
+
+/** Entries of one row. A computed value without a published one is a mistake of the topic and throws. */
 export function entriesOf(row: PublishedRow, computed: Computed): readonly LedgerEntry[] {
   const published = numbersOf(row);
   return Object.entries(computed).map(([name, value]) => {
     const expected = published.get(name);
     const tolerance = toleranceOf(row, name);
-    if (expected === undefined || tolerance === null) {
-      throw new Error(`${row.id}: "${name}" has no published number or no tolerance in checks/values`);
-    }
+    if (expected === undefined) throw new Error(`${row.id}: "${name}" has no published number in checks/values`);
     return {
       row,
       id: entryId(row, name),
       published: expected,
       computed: value,
       tolerance,
-      ...agreement(expected, value, tolerance),
+      ...(tolerance === null ? shownOnly(expected, value) : agreement(expected, value, tolerance)),
     };
   });
 }

@@ -15,7 +15,9 @@ function value(x: number | ComplexNumber): string {
   return `${digits(x.re, 7)} ${x.im < 0 ? "-" : "+"} j${digits(Math.abs(x.im), 7)}`;
 }
 
-function allowed({ relative, absolute, resistance, reactance }: Tolerance): string {
+function allowed(tolerance: Tolerance | null): string {
+  if (tolerance === null) return "shown only";
+  const { relative, absolute, resistance, reactance } = tolerance;
   const parts = [
     ...(relative === undefined ? [] : [`${digits(relative, 3)} of it`]),
     ...(absolute === undefined ? [] : [digits(absolute, 3)]),
@@ -34,7 +36,7 @@ const sourceOf = (entry: LedgerEntry): string =>
     .join("; ");
 
 function line(entry: LedgerEntry, sources: readonly string[]): string {
-  const verdict = entry.agrees ? "" : " **disagrees**";
+  const verdict = entry.agrees === false ? " **disagrees**" : "";
   const columns = [
     `\`${entry.id}\``,
     value(entry.published),
@@ -63,24 +65,26 @@ function section({ topic, entries }: ComputedTopic): string {
   ].join("\n");
 }
 
+const having = (entries: readonly LedgerEntry[], verdict: boolean | null): number =>
+  entries.filter((entry) => entry.agrees === verdict).length;
+
 function summary(topics: readonly ComputedTopic[]): string {
   const rows = topics.map(({ topic, entries, leftOut, numbers, statements }) => {
-    const agree = entries.filter((entry) => entry.agrees).length;
-    return `| ${topic.title} | ${entries.length} | ${agree} | ${entries.length - agree} | ${leftOut} | ${numbers} | ${statements} |`;
+    const [agree, apart, shown] = [true, false, null].map((verdict) => having(entries, verdict));
+    return `| ${topic.title} | ${entries.length} | ${agree} | ${apart} | ${shown} | ${leftOut} | ${numbers} | ${statements} |`;
   });
   const count = (of: (t: ComputedTopic) => number) => topics.reduce((sum, t) => sum + of(t), 0);
-  const agreeing = (t: ComputedTopic) => t.entries.filter((e) => e.agrees).length;
-  const all = count((t) => t.entries.length);
+  const all = (verdict: boolean | null): number => count((t) => having(t.entries, verdict));
   return [
-    "| topic | compared | agree | disagree | left out in these rows | rows not covered yet | statements without a number |",
-    "|---|---|---|---|---|---|---|",
+    "| topic | compared | agree | disagree | shown only | left out in these rows | rows not covered yet | statements without a number |",
+    "|---|---|---|---|---|---|---|---|",
     ...rows,
-    `| all | ${all} | ${count(agreeing)} | ${all - count(agreeing)} | ${count((t) => t.leftOut)} | ${count((t) => t.numbers)} | ${count((t) => t.statements)} |`,
+    `| all | ${count((t) => t.entries.length)} | ${all(true)} | ${all(false)} | ${all(null)} | ${count((t) => t.leftOut)} | ${count((t) => t.numbers)} | ${count((t) => t.statements)} |`,
   ].join("\n");
 }
 
 function disagreements(topics: readonly ComputedTopic[]): string {
-  const apart = topics.flatMap((t) => t.entries).filter((entry) => !entry.agrees);
+  const apart = topics.flatMap((t) => t.entries).filter((entry) => entry.agrees === false);
   if (apart.length === 0) return "None.";
   return apart
     .map(
@@ -102,7 +106,7 @@ const notCovered = (topics: readonly ComputedTopic[]): string =>
 
 const opening = `# The ledger
 
-Published values against computed ones. Written by \`npm run ledger\`; the values stand in \`checks/values\`, and \`npm test\` holds every row to its tolerance. A tolerance is the source's own precision. Complex numbers are impedances or coefficients, with e^{+jωt}.
+Published values against computed ones. Written by \`npm run ledger\`; the values stand in \`checks/values\`, and \`npm test\` holds every row to its tolerance. A tolerance is the source's own precision; what a source does not bound is shown beside the computed number and judged by nobody. Complex numbers are impedances or coefficients, with e^{+jωt}.
 `;
 
 /** Markdown of the whole ledger. */

@@ -18,7 +18,8 @@ export function checkTopic(topic: Topic): void {
     it.each(rows.map((covered) => [covered.row.id, covered] as const))("%s", (_, covered) => {
       const entries = covered.entries();
       expect(entries.length).toBeGreaterThan(0);
-      const apart = entries.filter((entry) => !entry.agrees && !(entry.id in knownDisagreements));
+      expect(entries.every(({ difference }) => Number.isFinite(difference))).toBe(true);
+      const apart = entries.filter((entry) => entry.agrees === false && !(entry.id in knownDisagreements));
       expect(apart.map(({ id, published, computed, tolerance }) => ({ id, published, computed, tolerance }))).toEqual(
         [],
       );

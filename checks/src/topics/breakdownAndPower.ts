@@ -42,5 +42,6 @@ export const breakdownAndPower: Topic = {
     { rows: /^air\.density\./, compute: airAt },
     { rows: /^air\.paschen\.(?!0\.2$)/, compute: gap },
     { rows: /^air\.peek\./, compute: glow },
+    { rows: /^bd\.paschen\.min$/, compute: gap },
   ],
 };

@@ -3,6 +3,7 @@ import { type CoaxialLine, cableDielectric, impliedImpedance, lineConstants, mat
 import { type CatalogueLine, lineCatalogue } from "@feedpath/station-file";
 import { input, type PublishedRow, publishedRow } from "../ledger/publishedRow";
 import type { Topic } from "../ledger/topic";
+import { greatestPower } from "./cablePower";
 
 /** Effective over geometric diameter by the number of strands: row coax.t.strand of the coaxial topic. */
 function strandFactor(strands: number): number {
@@ -52,6 +53,32 @@ function voltages(row: PublishedRow) {
   return (row.value as { readonly new: number | null }).new === null ? { old: both.old } : both;
 }
 
+const classes: Readonly<Record<string, string>> = { rg58: "RG-58C/U", rg213: "RG-213/U" };
+
+function ofClass(row: PublishedRow): CatalogueLine {
+  const name = classes[/rg\d+/.exec(row.id)?.[0] ?? ""];
+  const line = lineCatalogue.find(({ designation }) => designation === name);
+  if (!line) throw new Error(`${row.id}: not in the catalogue`);
+  return line;
+}
+
+/** What answers take (nominal) beside the greatest that a sheet allows: the row bounds nothing. */
+const nominalBesideGreatest = (row: PublishedRow) =>
+  Object.fromEntries(
+    Object.keys(row.value as object).map((megahertz) => [
+      `${megahertz} / dB_per_100ft`,
+      matchedLoss(lineConstants(ofClass(row).model, 1e6 * Number(megahertz)), 30.48),
+    ]),
+  );
+
+const meanPowers = (row: PublishedRow) =>
+  Object.fromEntries(
+    Object.keys(row.value as object).map((megahertz) => [
+      megahertz,
+      greatestPower(ofClass(row), 1e6 * Number(megahertz)),
+    ]),
+  );
+
 const celsius = (name: string): number => (cableDielectric(name)?.greatestTemperature ?? Number.NaN) - 273.15;
 
 /**
@@ -82,6 +109,8 @@ export const cables: Topic = {
         "": impliedImpedance(input(row, "VF"), (input(row, "C_pF_per_ft") * 1e-12) / 0.3048),
       }),
     },
+    { rows: /^mil17\.rg(58|213)\.max$/, compute: nominalBesideGreatest },
+    { rows: /^mil17\.power\.rg(58|213)$/, compute: meanPowers },
     {
       rows: /^mil17\.temp$/,
       compute: () => ({

@@ -150,6 +150,13 @@ export const coaxialTheory: Topic = {
     { rows: /^coax\.te11\.\d/, compute: cutOffRoot },
     { rows: /^coax\.te11\.f\./, compute: cutOffOfSize },
     { rows: /^coax\.t\.strand$/, compute: strandFactors },
+    {
+      rows: /^coax\.t\.strand\.check$/,
+      compute: () => ({
+        Z0_solid_formula: impedanceOfRatio(7.24 / 2.26, 2.26),
+        Z0_with_strand_factor: impedanceOfRatio(7.24 / (0.939 * 2.26), 2.26),
+      }),
+    },
     { rows: /^coax\.opt\.attenuation\.ratio$/, compute: () => ({ "": ratioOfLeastLoss(1) }) },
     {
       rows: /^coax\.opt\.attenuation\.z0\./,

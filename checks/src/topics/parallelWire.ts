@@ -49,12 +49,31 @@ function openPair(row: PublishedRow) {
 const resistanceOfThinSkin = (row: PublishedRow, line: ParallelWireLine): number =>
   lineConstants(line, 1e22 * input(row, "f_MHz")).resistance / 1e8;
 
-function windowLine() {
-  const line = findLine("450-ohm window line");
-  if (!line) throw new Error("the catalogue has no 450-ohm window line");
+function sold(designation: string) {
+  const line = findLine(designation);
+  if (!line) throw new Error(`the catalogue has no ${designation}`);
   const constants = lineConstants(line.model, 1e7);
-  return { "18 AWG solid / Z0": constants.z0.re, "18 AWG solid / VF": constants.velocityFactor };
+  return { Z0: constants.z0.re, VF: constants.velocityFactor };
 }
+
+/** Window lines of the catalogue by the wires they are sold with. Their spacing is entered so that the nominal impedance comes out. */
+const windowKinds = {
+  "18 AWG solid": "450-ohm window line",
+  "16 AWG stranded": "450-ohm window line 16 AWG stranded",
+  "18 AWG stranded": "450-ohm window line 18 AWG stranded",
+  "14 AWG stranded": "450-ohm window line 14 AWG stranded",
+} as const;
+
+const windowLines = () =>
+  Object.fromEntries(
+    Object.entries(windowKinds).flatMap(([kind, designation]) => {
+      const { Z0, VF } = sold(designation);
+      return [
+        [`${kind} / Z0`, Z0],
+        [`${kind} / VF`, VF],
+      ];
+    }),
+  );
 
 export const parallelWire: Topic = {
   name: "parallelWire",
@@ -64,7 +83,8 @@ export const parallelWire: Topic = {
     { rows: /^pair\.ratio_for\./, compute: (row) => ({ "": ratioOfPair(input(row, "Z0"), 1) }) },
     { rows: /^pair\.loss\./, compute: openPair },
     { rows: /^pair\.open600$/, compute: () => ({ "": lossless(75) }) },
-    { rows: /^pair\.window\.z$/, compute: windowLine },
+    { rows: /^pair\.window\.z$/, compute: windowLines },
+    { rows: /^pair\.twin300$/, compute: () => sold("300-ohm ribbon line") },
     { rows: /^wire_over_plane\.z0\./, compute: (row) => ({ "": overPlane(input(row, "h/d")) }) },
   ],
 };
