@@ -42,7 +42,7 @@ export function withPrefix(value: number, unit: string, figures = 4): string {
   return `${significantNumber(value / prefix.factor, figures)} ${prefix.symbol}${unit}`;
 }
 
-/** Watts: one decimal below 1000 W, whole above; `whole` rounds to whole watts where at least 10 W. */
+/** Watts: one decimal below 1000 W, whole above; `whole` rounds to whole watts where at least 10 W, and from 100 kW on to three figures. */
 export const watts = (value: number): string =>
   value >= 1000
     ? `${plainNumber(value, 0)} W`
@@ -50,15 +50,17 @@ export const watts = (value: number): string =>
       ? `${significantNumber(value, 1)} W`
       : `${fixedNumber(value, 1)} W`;
 export const wholeWatts = (value: number): string =>
-  value >= 9.95
-    ? `${plainNumber(value, 0)} W`
-    : value >= 0.95
-      ? `${plainNumber(value, 1)} W`
-      : `${significantNumber(value, 2)} W`;
+  value >= 99_950
+    ? withPrefix(value, "W", 3)
+    : value >= 9.95
+      ? `${plainNumber(value, 0)} W`
+      : value >= 0.95
+        ? `${plainNumber(value, 1)} W`
+        : `${significantNumber(value, 2)} W`;
 
 export const decibels = (value: number): string => `${fixedNumber(value, Math.abs(value) < 0.095 ? 2 : 1)} dB`;
 
-/** SWR as it is read from a meter: two decimals below 1.2, one below 10, whole above. */
+/** SWR as it is read from a meter: two decimals below 1.2, one below 10, whole above, and no digits where they mean nothing. */
 export const swrText = (value: number | null): string =>
   value === null || !Number.isFinite(value)
     ? "without end"
@@ -66,7 +68,9 @@ export const swrText = (value: number | null): string =>
       ? fixedNumber(value, 2)
       : value < 9.95
         ? fixedNumber(value, 1)
-        : plainNumber(value, 0);
+        : value < 9999.5
+          ? plainNumber(value, 0)
+          : "over 10000";
 
 /** "83.1 − j25.1 Ω". */
 export const ohms = (z: { readonly re: number; readonly im: number }, decimals = 1): string =>

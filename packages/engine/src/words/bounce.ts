@@ -119,9 +119,9 @@ function slowLoad(f: BounceFacts): Phrase[] {
   return [
     said("; "),
     linked(echoesSay(f.echoes), "echoesToSettle"),
-    said(` ${f.echoes === 1 ? "counts" : "count"}, but ${load} comes into swing more slowly than they fade (Q `),
-    linked(significantNumber(f.quality, 2), "loadQuality"),
-    said(")"),
+    said(` ${f.echoes === 1 ? "counts" : "count"}, but ${load} comes into swing `),
+    linked("more slowly", "loadQuality"),
+    said(" than they fade"),
   ];
 }
 

@@ -47,7 +47,7 @@ const shortTime = (seconds: number): string => withPrefix(seconds, "s", seconds 
 const noCurrent = 1e4;
 
 const stepHeadline = (f: BounceFacts): Phrase[] => [
-  said("It shows "),
+  said("The line shows "),
   linked(`${plainNumber(f.home?.before ?? f.surgeImpedance, 0)} Ω`, "seenBeforeEcho"),
   said(" for "),
   linked(shortTime(2 * f.delay), "firstEchoHome"),

@@ -21,7 +21,7 @@ export function bounceIdea(f: BounceFacts): { idea: string; refutation: string }
   return {
     idea,
     refutation:
-      `Nothing flows back into the transmitter: ${into} flow out of it all the time, though ${wholeWatts(f.reflectedAtLoad)} stand for the wave that returns. ` +
+      `Over each full swing nothing flows back into the transmitter: ${into} flow into this line on balance, though ${wholeWatts(f.reflectedAtLoad)} stand for the wave that returns. ` +
       `${sourcesSay(f)}. The watts in the end are the same.`,
   };
 }

@@ -36,13 +36,13 @@ function overloadHeadline({ present }: LineFacts): Phrase[] {
   if ((present.powerMargin ?? 1) < 1)
     return [
       said(`${name} bears only `),
-      linked(present.powerMargin! < 0.01 ? "under 1 %" : sharePhrase(present.powerMargin!), "powerMargin"),
-      said(" of this power: replace it."),
+      linked(present.powerMargin! < 0.01 ? "under 1 % of" : sharePhrase(present.powerMargin!), "powerMargin"),
+      said(" this power: replace it."),
     ];
   return [
     said(`${name} gets `),
     linked(sharePhrase(present.voltageShare!), "voltageUsed"),
-    said(" of its voltage: replace it."),
+    said(" its voltage: replace it."),
   ];
 }
 
@@ -76,7 +76,7 @@ function cheapPhrases(f: LineFacts): Phrase[] {
   const share =
     cheap.powerMargin === null
       ? ". How much power it bears is not known"
-      : `, and would bear ${significantNumber(cheap.powerMargin, 2)} times this power`;
+      : `, and would bear ${timesSay(cheap.powerMargin)} this power`;
   return [
     said(`${capitalName(cheap.name)} would bring `),
     linked(wholeWatts(cheap.watts), "wattsOfCheap"),
@@ -86,5 +86,9 @@ function cheapPhrases(f: LineFacts): Phrase[] {
   ];
 }
 
-export const sharePhrase = (share: number): string => `${significantNumber(100 * share, 2)} %`;
+/** "60 % of"; from twice on as a multiple: "3 times". */
+export const sharePhrase = (share: number): string =>
+  share < 1.995 ? `${significantNumber(100 * share, 2)} % of` : timesSay(share);
+/** "33 times"; beyond a thousand the number means nothing. */
+const timesSay = (times: number): string => (times < 1000 ? `${significantNumber(times, 2)} times` : "over 1000 times");
 const capitalName = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);

@@ -68,7 +68,7 @@ export function lineReasons(f: LineFacts): Reason[] {
   ];
   if (present.voltageShare !== null)
     reasons.push({
-      says: `the highest voltage along it is ${sharePhrase(present.voltageShare)} of that at which ${limitWords(present.voltageSays)}`,
+      says: `the highest voltage along it is ${sharePhrase(present.voltageShare)} that at which ${limitWords(present.voltageSays)}`,
       value: 100 * present.voltageShare,
       limit: 100,
       unit: "%",

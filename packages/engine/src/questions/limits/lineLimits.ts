@@ -24,7 +24,7 @@ export function lineLimits(point: WorkedPoint, part: WorkedPart, conditions: Con
       value,
       limit: bears,
       unit: "V peak",
-      happens: limit.says,
+      happens: limit.kind === "rating" ? `${limit.says} is reached` : limit.says,
       times: timesOfVoltage(value, bears),
       source: limit.source,
       at: part.length - highest.distance,

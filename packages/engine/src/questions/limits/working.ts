@@ -80,7 +80,7 @@ function heatSteps(study: Study, line: LineStudy, ways: readonly Way[]): Working
       explains: ["hottestConductor", "jacketTemperature", "leastHeatMargin", "temperatureIfMatched"],
     },
     {
-      text: `In time: about ${w(heat.thermal.capacities.reduce((a, b) => a + b, 0))} J/(m K) must warm, so the conductor makes two thirds of its way in ${minutes(lineTimeConstant(heat))}. Other ways to lie: ${ways.map((way) => `${way.lies} ${celsius(way.temperature)}, its limit at ${roughWatts(point.powerFromTransmitter * way.times)}`).join("; ")}.`,
+      text: `In time: about ${w(heat.thermal.capacities.reduce((a, b) => a + b, 0))} J/(m K) must warm, so the conductor makes two thirds of its way in ${minutes(lineTimeConstant(heat))}. Other ways to lie: ${ways.map((way) => `${way.lies} ${celsius(way.temperature)}, ${limitSays(point.powerFromTransmitter * way.times)}`).join("; ")}.`,
       source:
         "three thermal masses, backward Euler; heat capacities of IEC 60853 (from memory); conduit and drum: our own models, on the warm side",
       explains: [
@@ -94,6 +94,12 @@ function heatSteps(study: Study, line: LineStudy, ways: readonly Way[]): Working
     },
   ];
 }
+
+/** W from which on no power used comes near. */
+const farAbove = 1e6;
+
+const limitSays = (watts: number): string =>
+  watts < farAbove ? `its limit at ${roughWatts(watts)}` : "its limit far above any power used";
 
 const smoothing = (spread: number, swing: number): string =>
   swing < 0.98 && swing > 0

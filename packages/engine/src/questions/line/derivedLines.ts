@@ -13,6 +13,9 @@ interface Derived {
   readonly designation: string;
 }
 
+/** dB/m, of a line of perfect conductors in air: a line by its data sheet has some loss, here none that shows. */
+const leastLoss = 1e-9;
+
 /** A line with the loss and the velocity of `entry`, and another impedance. */
 export function derivedLine(entry: LineEntry, { frequency, impedance, side, designation }: Derived): LineEntry {
   const { velocityFactor, gamma } = lineConstants(entry.model, frequency);
@@ -23,7 +26,7 @@ export function derivedLine(entry: LineEntry, { frequency, impedance, side, desi
       side,
       impedance: exactly(impedance, "assumed"),
       velocityFactor: exactly(velocityFactor, "assumed"),
-      loss: [{ frequency, decibelsPerMetre: exactly(gamma.re * decibelsPerNeper, "assumed") }],
+      loss: [{ frequency, decibelsPerMetre: exactly(Math.max(gamma.re * decibelsPerNeper, leastLoss), "assumed") }],
     },
     build: null,
     sources: [],
