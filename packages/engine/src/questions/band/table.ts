@@ -5,6 +5,7 @@ import { radiatedPower } from "../../fields/powerAccount";
 import { chebyshevPoints, interpolateChebyshev } from "../../numerics/chebyshevPoints";
 import { one } from "../../numerics/complex";
 import type { Radiating } from "../../wires/radiating";
+import { column, columnOver } from "../common/columns";
 import type { Worked } from "../common/worked";
 import { columnKey, type Sweep } from "./sweep";
 
@@ -12,7 +13,6 @@ const finite = (x: number): number | null => (Number.isFinite(x) ? x : null);
 
 export function bandTable(worked: Worked, sweep: Sweep): Table {
   const { curve, bounds } = sweep;
-  const column = (unit: string, values: (number | null)[]): Column => ({ unit, values });
   const spanned = (name: "swrAtTransmitter" | "swrAtFeedPoint"): Column => {
     const values = curve.map((p) => finite(p[name]));
     const end = (numbers: typeof bounds.low, least: number) =>
@@ -25,24 +25,12 @@ export function bandTable(worked: Worked, sweep: Sweep): Table {
     name: "band",
     axis: "frequency",
     columns: {
-      frequency: column(
-        "MHz",
-        curve.map((p) => p.frequency / 1e6),
-      ),
+      frequency: columnOver(curve, "MHz", (p) => p.frequency / 1e6),
       swrAtTransmitter: spanned("swrAtTransmitter"),
       swrAtFeedPoint: spanned("swrAtFeedPoint"),
-      feedPointResistance: column(
-        "ohm",
-        curve.map((p) => p.feedPoint.re),
-      ),
-      feedPointReactance: column(
-        "ohm",
-        curve.map((p) => p.feedPoint.im),
-      ),
-      lineLoss: column(
-        "dB",
-        curve.map((p) => p.lineLoss),
-      ),
+      feedPointResistance: columnOver(curve, "ohm", (p) => p.feedPoint.re),
+      feedPointReactance: columnOver(curve, "ohm", (p) => p.feedPoint.im),
+      lineLoss: columnOver(curve, "dB", (p) => p.lineLoss),
       radiatedPower: column("W", radiated(worked, sweep)),
     },
   };

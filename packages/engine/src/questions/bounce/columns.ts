@@ -1,10 +1,7 @@
-/** Columns and axes of the tables of `bounce`. */
-import type { Column } from "../../answer/answer";
 import type { BounceStudy } from "./study";
 
 /** Four figures: as fine as anything drawn, and a third of the bytes. */
 export const short = (x: number): number => (x === 0 ? 0 : Number(x.toPrecision(4)));
-export const column = (unit: string, values: readonly (number | null)[]): Column => ({ unit, values });
 export const nanoseconds = (s: number): number => short(1e9 * s);
 
 export const timesOf = ({ moments, stepped }: BounceStudy): number[] =>

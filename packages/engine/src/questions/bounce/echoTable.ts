@@ -2,7 +2,8 @@
 import type { Column, Table } from "../../answer/answer";
 import { magnitude } from "../../numerics/complex";
 import { powerOf, sumOfWaves } from "../../pulses/echoes";
-import { column, nanoseconds, short } from "./columns";
+import { column, columnOver } from "../common/columns";
+import { nanoseconds, short } from "./columns";
 import type { BounceStudy } from "./study";
 
 /** Rows told: up to where everything is settled and two more, but not more than forty. */
@@ -16,14 +17,8 @@ export function echoTable(study: BounceStudy): Table {
   const atLoad = (k: number): boolean => k % 2 === 1;
   const shared = {
     echo: column("1", numbers),
-    setsOut: column(
-      "ns",
-      numbers.map((k) => nanoseconds(k * delay)),
-    ),
-    setsOutAt: column(
-      "m",
-      numbers.map((k) => (atLoad(k) ? looked.length : 0)),
-    ),
+    setsOut: columnOver(numbers, "ns", (k) => nanoseconds(k * delay)),
+    setsOutAt: columnOver(numbers, "m", (k) => (atLoad(k) ? looked.length : 0)),
   };
   const size = (k: number) => magnitude(lattice.waves[k]!) / magnitude(lattice.waves[0]!);
   if (asked.signal !== "carrier")
@@ -35,22 +30,10 @@ export function echoTable(study: BounceStudy): Table {
     axis: "echo",
     columns: {
       ...shared,
-      wave: column(
-        "V",
-        numbers.map((k) => short(magnitude(lattice.waves[k]!))),
-      ),
-      share: column(
-        "%",
-        numbers.map((k) => short(100 * size(k))),
-      ),
-      voltageAfter: column(
-        "V",
-        after.map((s) => short(magnitude(s.voltage))),
-      ),
-      powerIntoLoadAfter: column(
-        "W",
-        arrived.map((s) => short(powerOf(s.voltage, s.current))),
-      ),
+      wave: columnOver(numbers, "V", (k) => short(magnitude(lattice.waves[k]!))),
+      share: columnOver(numbers, "%", (k) => short(100 * size(k))),
+      voltageAfter: columnOver(after, "V", (s) => short(magnitude(s.voltage))),
+      powerIntoLoadAfter: columnOver(arrived, "W", (s) => short(powerOf(s.voltage, s.current))),
     },
   };
 }

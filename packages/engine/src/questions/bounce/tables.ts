@@ -2,7 +2,8 @@
 import type { Grid, Table } from "../../answer/answer";
 import { magnitude } from "../../numerics/complex";
 import { powerOf, sumOfWaves } from "../../pulses/echoes";
-import { column, nanoseconds, placesOf, short, timesOf } from "./columns";
+import { column, columnOver } from "../common/columns";
+import { nanoseconds, placesOf, short, timesOf } from "./columns";
 import { echoTable, mostRows } from "./echoTable";
 import type { SourceCompared } from "./sources";
 import type { BounceStudy, ShownMoment } from "./study";
@@ -43,26 +44,11 @@ function envelopeTable(study: BounceStudy): Table {
     axis: "distance",
     columns: {
       distance: column("m", placesOf(study)),
-      voltage: column(
-        "V",
-        all.map((s) => short(magnitude(s.voltage))),
-      ),
-      current: column(
-        "A",
-        all.map((s) => short(magnitude(s.current))),
-      ),
-      forwardVoltage: column(
-        "V",
-        all.map((s) => short(magnitude(s.there))),
-      ),
-      reflectedVoltage: column(
-        "V",
-        all.map((s) => short(magnitude(s.back))),
-      ),
-      power: column(
-        "W",
-        all.map((s) => short(powerOf(s.voltage, s.current))),
-      ),
+      voltage: columnOver(all, "V", (s) => short(magnitude(s.voltage))),
+      current: columnOver(all, "A", (s) => short(magnitude(s.current))),
+      forwardVoltage: columnOver(all, "V", (s) => short(magnitude(s.there))),
+      reflectedVoltage: columnOver(all, "V", (s) => short(magnitude(s.back))),
+      power: columnOver(all, "W", (s) => short(powerOf(s.voltage, s.current))),
     },
   };
 }
@@ -94,10 +80,7 @@ function sourceTable(sources: readonly SourceCompared[]): Table {
     axis: "source",
     labels: sources.map((s) => s.name),
     columns: {
-      source: column(
-        "1",
-        sources.map((_, i) => i + 1),
-      ),
+      source: columnOver(sources, "1", (_, i) => i + 1),
       sourceResistance: of("ohm", (s) => s.resistance),
       firstWave: of("W", (s) => s.firstWave),
       echoesToSettle: of("1", (s) => s.echoes),
@@ -115,18 +98,9 @@ function inputTable({ film, moments, stepped }: BounceStudy): Table {
     name: "atTheStart",
     axis: "time",
     columns: {
-      time: column(
-        "ns",
-        moments.map((m) => nanoseconds(m.step * stepped.timeStep)),
-      ),
-      voltage: column(
-        "V",
-        seen.map(([v]) => short(v)),
-      ),
-      current: column(
-        "A",
-        seen.map(([, i]) => short(i)),
-      ),
+      time: columnOver(moments, "ns", (m) => nanoseconds(m.step * stepped.timeStep)),
+      voltage: columnOver(seen, "V", ([v]) => short(v)),
+      current: columnOver(seen, "A", ([, i]) => short(i)),
       voltageOverCurrent: column(
         "ohm",
         seen.map(([v, i]) => (Math.abs(i) > leastCurrent(film.inputCurrent) ? short(v / i) : null)),
@@ -139,19 +113,12 @@ function inputTable({ film, moments, stepped }: BounceStudy): Table {
 const leastCurrent = (current: Float64Array): number => 1e-4 * current.reduce((a, i) => Math.max(a, Math.abs(i)), 0);
 
 function energyTable({ moments, stepped }: BounceStudy): Table {
-  const of = (value: (m: ShownMoment) => number) =>
-    column(
-      "µJ",
-      moments.map((m) => short(1e6 * value(m))),
-    );
+  const of = (value: (m: ShownMoment) => number) => columnOver(moments, "µJ", (m) => short(1e6 * value(m)));
   return {
     name: "energy",
     axis: "time",
     columns: {
-      time: column(
-        "ns",
-        moments.map((m) => nanoseconds(m.step * stepped.timeStep)),
-      ),
+      time: columnOver(moments, "ns", (m) => nanoseconds(m.step * stepped.timeStep)),
       deliveredBySource: of((m) => m.energy.delivered),
       storedInLine: of((m) => m.energy.storedInLine),
       heatInLine: of((m) => m.energy.heatInLine),

@@ -3,6 +3,7 @@ import type { Column, Table } from "../../answer/answer";
 import type { WorkedPoint } from "../../chain/workedPoint";
 import { decidingLimit, lineVoltageLimits } from "../../stress/lineVoltage";
 import { type StandingWave, squaresAt } from "../../stress/standingWave";
+import { columnOver } from "../common/columns";
 import type { Conditions } from "./conditions";
 import { courseOf } from "./course";
 import { hottest, type LineHeat, waveOf } from "./lineHeat";
@@ -104,27 +105,14 @@ function temperatureAt(
 export function timeTable(study: Study, heat: LineHeat): Table {
   const course = courseOf(study, heat);
   const limit = heat.thermal.greatestTemperature - 273.15;
-  const column = (unit: string, values: readonly number[]): Column => ({ unit, values });
   return {
     name: "temperatureInTime",
     axis: "time",
     columns: {
-      time: column(
-        "min",
-        course.times.map((t) => t / 60),
-      ),
-      conductorTemperature: column(
-        "°C",
-        course.temperatures.map((t) => t.inner - 273.15),
-      ),
-      jacketTemperature: column(
-        "°C",
-        course.temperatures.map((t) => t.surface - 273.15),
-      ),
-      temperatureLimit: column(
-        "°C",
-        course.times.map(() => limit),
-      ),
+      time: columnOver(course.times, "min", (t) => t / 60),
+      conductorTemperature: columnOver(course.temperatures, "°C", (t) => t.inner - 273.15),
+      jacketTemperature: columnOver(course.temperatures, "°C", (t) => t.surface - 273.15),
+      temperatureLimit: columnOver(course.times, "°C", () => limit),
     },
   };
 }

@@ -4,7 +4,7 @@ import { fixedNumber, plainNumber, swrText, watts } from "../../quantity/format"
 import type { LineFacts } from "../../words/lineFacts";
 import { lengthText } from "../../words/lineIdea";
 import { doubled } from "./alternativeTables";
-import { bandName } from "./columns";
+import { bandName } from "./bandName";
 import { type Findings, usualCoaxial } from "./findings";
 import { shortSection, widthSwr } from "./matchedEnds";
 import { presentOf } from "./proposal";

@@ -1,6 +1,7 @@
 /** Tables of what else could be done: lengths, transformers of line, two lines side by side, a switch, more power. */
 import type { Column, Table } from "../../answer/answer";
-import { bandName, column, counted } from "./columns";
+import { column, columnOver, counted } from "../common/columns";
+import { bandName } from "./bandName";
 import type { Findings } from "./findings";
 import { lengthTables } from "./lengthTables";
 import { spacingTable, twinTable } from "./pairTables";
@@ -59,22 +60,13 @@ function arrangementTable({ arrangements, study, money }: Findings): Table[] {
       labels: all.map(({ one, band }) => `${one.says}, ${bandName(band.name, band.frequency.value)}`),
       columns: {
         row: counted(all.length),
-        wattsIntoAntenna: column(
-          "W",
-          all.map((a) => a.watts),
-        ),
-        metresOfLine: column(
-          "m",
-          all.map((a) => a.one.metres),
-        ),
+        wattsIntoAntenna: columnOver(all, "W", (a) => a.watts),
+        metresOfLine: columnOver(all, "m", (a) => a.one.metres),
         price: column(
           money ?? "1",
           all.map((a) => a.one.price),
         ),
-        frequency: column(
-          "MHz",
-          all.map((a) => a.band.frequency.value / 1e6),
-        ),
+        frequency: columnOver(all, "MHz", (a) => a.band.frequency.value / 1e6),
       },
     },
   ];

@@ -1,6 +1,7 @@
 /** Tables of what the set sees against the length of the line. */
 import type { Column, Table } from "../../answer/answer";
-import { bandName, column, counted } from "./columns";
+import { column, columnOver, counted } from "../common/columns";
+import { bandName } from "./bandName";
 import type { Findings } from "./findings";
 
 export function lengthTables({ lengths }: Findings): Table[] {
@@ -10,26 +11,11 @@ export function lengthTables({ lengths }: Findings): Table[] {
     name: "lineLength",
     axis: "length",
     columns: {
-      length: column(
-        "m",
-        points.map((p) => p.length),
-      ),
-      wattsIntoAntenna: column(
-        "W",
-        points.map((p) => p.watts),
-      ),
-      swrSeen: column(
-        "1",
-        points.map((p) => p.swr),
-      ),
-      resistanceSeen: column(
-        "ohm",
-        points.map((p) => p.seen.re),
-      ),
-      reactanceSeen: column(
-        "ohm",
-        points.map((p) => p.seen.im),
-      ),
+      length: columnOver(points, "m", (p) => p.length),
+      wattsIntoAntenna: columnOver(points, "W", (p) => p.watts),
+      swrSeen: columnOver(points, "1", (p) => p.swr),
+      resistanceSeen: columnOver(points, "ohm", (p) => p.seen.re),
+      reactanceSeen: columnOver(points, "ohm", (p) => p.seen.im),
     },
   };
   const of = (unit: string, value: (h: (typeof halfWaves)[number]) => number): Column =>

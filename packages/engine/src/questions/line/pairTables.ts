@@ -1,6 +1,6 @@
 /** Tables of pairs: two coaxial lines side by side, and wires closer or wider apart. */
 import type { Column, Table } from "../../answer/answer";
-import { column, counted } from "./columns";
+import { column, columnOver, counted } from "../common/columns";
 import type { Findings } from "./findings";
 
 export function twinTable({ twins }: Findings): Table[] {
@@ -12,26 +12,11 @@ export function twinTable({ twins }: Findings): Table[] {
       labels: twins.map((t) => `two ${t.name}`),
       columns: {
         pair: counted(twins.length),
-        impedance: column(
-          "ohm",
-          twins.map((t) => t.impedance),
-        ),
-        matchedLoss: column(
-          "dB",
-          twins.map((t) => t.matched),
-        ),
-        lossAtLoad: column(
-          "dB",
-          twins.map((t) => t.loss),
-        ),
-        wattsIntoAntenna: column(
-          "W",
-          twins.map((t) => t.watts),
-        ),
-        swrSeen: column(
-          "1",
-          twins.map((t) => t.swrSeen),
-        ),
+        impedance: columnOver(twins, "ohm", (t) => t.impedance),
+        matchedLoss: columnOver(twins, "dB", (t) => t.matched),
+        lossAtLoad: columnOver(twins, "dB", (t) => t.loss),
+        wattsIntoAntenna: columnOver(twins, "W", (t) => t.watts),
+        swrSeen: columnOver(twins, "1", (t) => t.swrSeen),
       },
     },
   ];

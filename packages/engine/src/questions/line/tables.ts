@@ -1,8 +1,9 @@
 /** The tables of `line`, lines in the order of what matters. What is not known is null. */
 import type { Column, Table } from "../../answer/answer";
+import { column, counted } from "../common/columns";
 import { alternativeTables } from "./alternativeTables";
+import { bandName } from "./bandName";
 import type { Standing } from "./candidates";
-import { bandName, column, counted } from "./columns";
 import type { Findings } from "./findings";
 import type { Matters, Ranked } from "./ranking";
 import { shortList } from "./shortList";

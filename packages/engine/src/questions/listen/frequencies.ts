@@ -1,5 +1,5 @@
 /** The same lines on every frequency from 1.8 to 432 MHz, with an antenna there that takes nothing. */
-import type { Column, Table } from "../../answer/answer";
+import type { Table } from "../../answer/answer";
 import { constantsOf } from "../../chain/edges";
 import type { WorkedPoint } from "../../chain/workedPoint";
 import { matchedLoss } from "../../lines/lineConstants";
@@ -13,6 +13,7 @@ import {
   systemNoiseFactor,
 } from "../../noise/systemNoise";
 import type { LinePart } from "../../station/path";
+import { columnOver } from "../common/columns";
 import type { Listening } from "./parameters";
 import { readable, unheard } from "./reception";
 
@@ -48,35 +49,22 @@ export function frequencyTable(listening: Listening, point: WorkedPoint): Table 
   const lines = linesOf(point);
   const systems = frequencies.map((f) => systemAt(listening, lines, f));
   const deciles = frequencies.map((f) => externalNoise(listening.place, f));
-  const column = (unit: string, values: readonly number[]): Column => ({ unit, values });
   const costs = (decile: "lower" | "upper"): number[] =>
     systems.map((system, i) => readable(costOfLine({ ...system, external: factorOf(deciles[i]![decile]) })));
   return {
     name: "byFrequency",
     axis: "frequency",
     columns: {
-      frequency: column(
-        "MHz",
-        frequencies.map((f) => f / 1e6),
-      ),
+      frequency: columnOver(frequencies, "MHz", (f) => f / 1e6),
       externalNoise: {
         unit: "dB",
         values: deciles.map((d) => d.total),
         low: deciles.map((d) => d.lower),
         high: deciles.map((d) => d.upper),
       },
-      receiverNoiseAtAntenna: column(
-        "dB",
-        systems.map((s) => decibelsOf(addedBehindAntenna(s))),
-      ),
-      systemNoise: column(
-        "dB",
-        systems.map((s) => decibelsOf(systemNoiseFactor(s))),
-      ),
-      matchedLineLoss: column(
-        "dB",
-        systems.map((s) => decibelsOf(s.lineLoss)),
-      ),
+      receiverNoiseAtAntenna: columnOver(systems, "dB", (s) => decibelsOf(addedBehindAntenna(s))),
+      systemNoise: columnOver(systems, "dB", (s) => decibelsOf(systemNoiseFactor(s))),
+      matchedLineLoss: columnOver(systems, "dB", (s) => decibelsOf(s.lineLoss)),
       snrLossByLine: {
         unit: "dB",
         values: systems.map((s) => readable(costOfLine(s))),

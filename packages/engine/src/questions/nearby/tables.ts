@@ -2,11 +2,11 @@
 import type { Column, Table } from "../../answer/answer";
 import type { Point, Wire } from "../../wires/structure";
 import type { NearbyFacts } from "../../words/nearbyFacts";
+import { columnOver } from "../common/columns";
 import { azimuthCut, elevationCut } from "../common/patternTables";
 import type { Worked } from "../common/worked";
 import type { Study, ThingStudy } from "./study";
 
-const column = (unit: string, values: readonly (number | null)[]): Column => ({ unit, values });
 const finite = (x: number): number | null => (Number.isFinite(x) ? x : null);
 
 /** `distance`, `distance2`, ... in the order of `parameters.things`. */
@@ -32,54 +32,18 @@ function thingTable({ things, antennaCurrent }: NearbyFacts): Table {
     name: "things",
     axis: "thing",
     columns: {
-      thing: column(
-        "1",
-        things.map((_, i) => i + 1),
-      ),
-      distance: column(
-        "m",
-        things.map((t) => t.distance),
-      ),
-      swrWithout: column(
-        "1",
-        things.map((t) => finite(t.without.swr)),
-      ),
-      feedPointResistanceWithout: column(
-        "ohm",
-        things.map((t) => t.without.feedPoint.re),
-      ),
-      feedPointReactanceWithout: column(
-        "ohm",
-        things.map((t) => t.without.feedPoint.im),
-      ),
-      gainWithout: column(
-        "dBi",
-        things.map((t) => t.without.gain),
-      ),
-      radiatedPowerWithout: column(
-        "W",
-        things.map((t) => t.without.radiated),
-      ),
-      current: column(
-        "A",
-        things.map((t) => t.induced.current),
-      ),
-      share: column(
-        "%",
-        things.map((t) => (100 * t.induced.current) / antennaCurrent),
-      ),
-      heat: column(
-        "W",
-        things.map((t) => t.induced.heat),
-      ),
-      clearDistance: column(
-        "m",
-        things.map((t) => t.clear?.distance ?? null),
-      ),
-      resonance: column(
-        "MHz",
-        things.map((t) => (t.resonance?.frequency ? t.resonance.frequency / 1e6 : null)),
-      ),
+      thing: columnOver(things, "1", (_, i) => i + 1),
+      distance: columnOver(things, "m", (t) => t.distance),
+      swrWithout: columnOver(things, "1", (t) => finite(t.without.swr)),
+      feedPointResistanceWithout: columnOver(things, "ohm", (t) => t.without.feedPoint.re),
+      feedPointReactanceWithout: columnOver(things, "ohm", (t) => t.without.feedPoint.im),
+      gainWithout: columnOver(things, "dBi", (t) => t.without.gain),
+      radiatedPowerWithout: columnOver(things, "W", (t) => t.without.radiated),
+      current: columnOver(things, "A", (t) => t.induced.current),
+      share: columnOver(things, "%", (t) => (100 * t.induced.current) / antennaCurrent),
+      heat: columnOver(things, "W", (t) => t.induced.heat),
+      clearDistance: columnOver(things, "m", (t) => t.clear?.distance ?? null),
+      resonance: columnOver(things, "MHz", (t) => (t.resonance?.frequency ? t.resonance.frequency / 1e6 : null)),
     },
   };
 }
@@ -96,30 +60,12 @@ function distanceTable({ distances }: ThingStudy, index: number): Table[] {
       name: index === 0 ? "distance" : `distance${index + 1}`,
       axis: "distance",
       columns: {
-        distance: column(
-          "m",
-          points.map((p) => p.distance),
-        ),
-        moved: column(
-          "m",
-          points.map((p) => p.moved),
-        ),
-        swr: column(
-          "1",
-          points.map((p) => finite(p.swr)),
-        ),
-        gain: column(
-          "dBi",
-          points.map((p) => p.gain),
-        ),
-        feedPointResistance: column(
-          "ohm",
-          points.map((p) => p.feedPoint.re),
-        ),
-        feedPointReactance: column(
-          "ohm",
-          points.map((p) => p.feedPoint.im),
-        ),
+        distance: columnOver(points, "m", (p) => p.distance),
+        moved: columnOver(points, "m", (p) => p.moved),
+        swr: columnOver(points, "1", (p) => finite(p.swr)),
+        gain: columnOver(points, "dBi", (p) => p.gain),
+        feedPointResistance: columnOver(points, "ohm", (p) => p.feedPoint.re),
+        feedPointReactance: columnOver(points, "ohm", (p) => p.feedPoint.im),
       },
     },
   ];
@@ -133,30 +79,12 @@ function remedyTable({ things }: NearbyFacts): Table[] {
       name: "remedies",
       axis: "remedy",
       columns: {
-        remedy: column(
-          "1",
-          rows.map((_, i) => i + 1),
-        ),
-        thing: column(
-          "1",
-          rows.map((r) => r.thing),
-        ),
-        at: column(
-          "m",
-          rows.map((r) => r.at),
-        ),
-        swr: column(
-          "1",
-          rows.map((r) => finite(r.state.swr)),
-        ),
-        gain: column(
-          "dBi",
-          rows.map((r) => r.state.gain),
-        ),
-        radiatedPower: column(
-          "W",
-          rows.map((r) => r.state.radiated),
-        ),
+        remedy: columnOver(rows, "1", (_, i) => i + 1),
+        thing: columnOver(rows, "1", (r) => r.thing),
+        at: columnOver(rows, "m", (r) => r.at),
+        swr: columnOver(rows, "1", (r) => finite(r.state.swr)),
+        gain: columnOver(rows, "dBi", (r) => r.state.gain),
+        radiatedPower: columnOver(rows, "W", (r) => r.state.radiated),
       },
     },
   ];
@@ -179,27 +107,14 @@ function currentTable(worked: Worked, { currents, things }: Study): Table {
       return { ends, current: (along.magnitude[from]! + along.magnitude[to]!) / 2, thing: whose(w) };
     });
   });
-  const place = (end: 0 | 1, axis: 0 | 1 | 2): Column =>
-    column(
-      "m",
-      pieces.map((p) => p.ends[end][axis]),
-    );
+  const place = (end: 0 | 1, axis: 0 | 1 | 2): Column => columnOver(pieces, "m", (p) => p.ends[end][axis]);
   return {
     name: "currents",
     axis: "piece",
     columns: {
-      piece: column(
-        "1",
-        pieces.map((_, i) => i + 1),
-      ),
-      thing: column(
-        "1",
-        pieces.map((p) => p.thing),
-      ),
-      current: column(
-        "A",
-        pieces.map((p) => p.current),
-      ),
+      piece: columnOver(pieces, "1", (_, i) => i + 1),
+      thing: columnOver(pieces, "1", (p) => p.thing),
+      current: columnOver(pieces, "A", (p) => p.current),
       ...{ fromEast: place(0, 0), fromNorth: place(0, 1), fromUp: place(0, 2) },
       ...{ toEast: place(1, 0), toNorth: place(1, 1), toUp: place(1, 2) },
     },

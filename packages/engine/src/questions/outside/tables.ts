@@ -1,10 +1,10 @@
 /** The tables of `outside`. */
 import type { Column, Table } from "../../answer/answer";
+import { column, columnOver } from "../common/columns";
 import { resistances } from "./chokeStudy";
 import type { Found } from "./facts";
 import { currentAt, type OutsideState } from "./state";
 
-const column = (unit: string, values: readonly (number | null)[]): Column => ({ unit, values });
 const table = (name: string, axis: string, columns: Record<string, Column>): Table => ({ name, axis, columns });
 const percent = (share: number | null): number | null => (share === null ? null : 100 * share);
 
@@ -21,64 +21,28 @@ export function outsideTables(found: Found): Table[] {
   if (places.length > 0)
     tables.push(
       table("chokePlace", "distance", {
-        distance: column(
-          "m",
-          places.map((p) => p.place.distance),
-        ),
-        shareWithChoke: column(
-          "%",
-          places.map((p) => percent(p.share)),
-        ),
-        resistanceNeeded: column(
-          "ohm",
-          places.map((p) => p.ohmsNeeded),
-        ),
+        distance: columnOver(places, "m", (p) => p.place.distance),
+        shareWithChoke: columnOver(places, "%", (p) => percent(p.share)),
+        resistanceNeeded: columnOver(places, "ohm", (p) => p.ohmsNeeded),
       }),
     );
   if (lengths)
     tables.push(
       table("outsideLength", "extraLength", {
-        extraLength: column(
-          "m",
-          lengths.points.map((p) => p.extra),
-        ),
-        share: column(
-          "%",
-          lengths.points.map((p) => 100 * p.share),
-        ),
-        shareWithoutChokes: column(
-          "%",
-          lengths.points.map((p) => 100 * p.shareWithoutChokes),
-        ),
-        swrAtTransmitter: column(
-          "1",
-          lengths.points.map((p) => (Number.isFinite(p.swr) ? p.swr : null)),
-        ),
+        extraLength: columnOver(lengths.points, "m", (p) => p.extra),
+        share: columnOver(lengths.points, "%", (p) => 100 * p.share),
+        shareWithoutChokes: columnOver(lengths.points, "%", (p) => 100 * p.shareWithoutChokes),
+        swrAtTransmitter: columnOver(lengths.points, "1", (p) => (Number.isFinite(p.swr) ? p.swr : null)),
       }),
     );
   if (bands.length > 1)
     tables.push(
       table("outsideBands", "frequency", {
-        frequency: column(
-          "MHz",
-          bands.map((b) => b.band.frequency.value / 1e6),
-        ),
-        share: column(
-          "%",
-          bands.map((b) => 100 * b.share),
-        ),
-        largestCurrent: column(
-          "A",
-          bands.map((b) => b.current),
-        ),
-        shareAtHouse: column(
-          "%",
-          bands.map((b) => 100 * b.house),
-        ),
-        largestAt: column(
-          "m",
-          bands.map((b) => b.at),
-        ),
+        frequency: columnOver(bands, "MHz", (b) => b.band.frequency.value / 1e6),
+        share: columnOver(bands, "%", (b) => 100 * b.share),
+        largestCurrent: columnOver(bands, "A", (b) => b.current),
+        shareAtHouse: columnOver(bands, "%", (b) => 100 * b.house),
+        largestAt: columnOver(bands, "m", (b) => b.at),
       }),
     );
   return tables;
@@ -94,14 +58,8 @@ function currentTable({ state, compared }: Found): Table {
     distance.map((d) => (one ? currentAt(one, d) : null));
   return table("outsideCurrent", "distance", {
     distance: column("m", distance),
-    current: column(
-      "A",
-      kept.map((n) => n.current),
-    ),
-    share: column(
-      "%",
-      kept.map((n) => (100 * n.current) / state.antennaCurrent),
-    ),
+    current: columnOver(kept, "A", (n) => n.current),
+    share: columnOver(kept, "%", (n) => (100 * n.current) / state.antennaCurrent),
     ...(compared.none ? { withoutChokes: column("A", other(compared.none.state)) } : {}),
     ...(compared.perfect ? { withPerfectChoke: column("A", other(compared.perfect.state)) } : {}),
   });

@@ -1,12 +1,8 @@
 /** The tables of `radials`. Watts to the sky are of the power that reaches the antenna now. */
 import type { Column, Grid, Table } from "../../answer/answer";
+import { column } from "../common/columns";
 import { type RadialCurrent, spreadOf } from "./currents";
 import type { RadialPoint, Study } from "./study";
-
-const column = (unit: string, values: readonly (number | null)[]): Column => ({
-  unit,
-  values: values.map((v) => (v !== null && Number.isFinite(v) ? v : null)),
-});
 
 /** `into` in W. */
 export function radialTables(study: Study, into: number): Table[] {

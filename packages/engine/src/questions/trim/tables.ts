@@ -1,6 +1,7 @@
 /** The tables `trim` (SWR and feed point over length) and `ladder` (what to cut for what is measured). */
 import type { Column, Table } from "../../answer/answer";
 import { swr } from "../../lines/reflection";
+import { column, columnOver } from "../common/columns";
 import type { Rung } from "./ladder";
 import type { Study } from "./study";
 import type { TrimEnd } from "./trimmed";
@@ -20,7 +21,6 @@ export function trimTable({ scan, path, bench }: Study): Table {
   const to = whole ? scan.span.to : Math.min(scan.span.to, Math.max(...marks) * (1 + shoulder));
   const lengths = Array.from({ length: points }, (_, i) => from + ((to - from) * i) / (points - 1));
   const feed = lengths.map((l) => scan.feed.at(l));
-  const column = (unit: string, values: (number | null)[]): Column => ({ unit, values });
   return {
     name: "trim",
     axis: "length",
@@ -30,18 +30,9 @@ export function trimTable({ scan, path, bench }: Study): Table {
         "1",
         feed.map((z) => finite(swr(path.towardsTransmitter(bench.frequency, z), bench.rated))),
       ),
-      swrAtFeedPoint: column(
-        "1",
-        feed.map((z) => finite(swr(z, bench.rated))),
-      ),
-      feedPointResistance: column(
-        "ohm",
-        feed.map((z) => z.re),
-      ),
-      feedPointReactance: column(
-        "ohm",
-        feed.map((z) => z.im),
-      ),
+      swrAtFeedPoint: columnOver(feed, "1", (z) => finite(swr(z, bench.rated))),
+      feedPointResistance: columnOver(feed, "ohm", (z) => z.re),
+      feedPointReactance: columnOver(feed, "ohm", (z) => z.im),
     },
   };
 }
