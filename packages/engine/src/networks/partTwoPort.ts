@@ -1,5 +1,7 @@
 /** Every part of a path as a two-port at one frequency. The one place that knows what each kind of part does. */
 import { type LineConstants, lineConstants, matchedLoss } from "../lines/lineConstants";
+import type { LineEntry } from "../lines/lineModel";
+import { higherModeNotes } from "../lines/te11";
 import { complex } from "../numerics/complex";
 import type { Quantity } from "../quantity/quantity";
 import type { FilterPart, LinePart, Part, StubPart } from "../station/path";
@@ -81,8 +83,12 @@ function linePart(part: LinePart, frequency: number): PartResult {
   if (matchedLoss(constants, part.length.value) > greatestLineLoss) {
     return { kind: "not computed", reason: `the line "${part.name}" takes more than ${greatestLineLoss} dB` };
   }
-  return plain(lineTwoPort(constants, part.length.value), constants.notes);
+  return plain(lineTwoPort(constants, part.length.value), [...constants.notes, ...modeNotes(part.line, frequency)]);
 }
+
+/** A data sheet does not know where a second mode begins; the build beside it does. A line that is its build tells by itself. */
+const modeNotes = ({ model, build }: LineEntry, frequency: number): readonly string[] =>
+  model.kind === "data sheet" && build?.kind === "coaxial" ? higherModeNotes(build, frequency) : [];
 
 function stubPart(part: StubPart, frequency: number): PartResult {
   if (!(part.length.value > 0)) {

@@ -71,7 +71,7 @@ export function assumptionsOfModel(station: Station, point: PointFacts, linePlac
     made.push(assumption(name, value, reason, "antennas"));
   for (const note of point.resolved.notes) made.push(assumption("path", note, "from the file", "path"));
   for (const [note, names] of sameNotes(point.notes)) {
-    made.push(assumption(names.join(", "), note, "nothing more is known of it", "path"));
+    made.push(assumption(names.join(", "), note.replace(/\.$/, ""), "nothing more is known of it", "path"));
   }
   return made;
 }
