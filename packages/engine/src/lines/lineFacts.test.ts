@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { within } from "../quantity/quantity";
+import { coaxialBuild, copperMetal } from "../testing/coaxialBuild";
 import { type LineFacts, lineFacts, lineSide } from "./lineFacts";
-import type { CoaxialLine, DataSheetLine, LineEntry } from "./lineModel";
+import type { DataSheetLine, LineEntry } from "./lineModel";
 
-const copper = { name: "copper", conductivity: 58e6, permeability: 1 };
 const sheet: DataSheetLine = {
   kind: "data sheet",
   side: "coaxial",
@@ -12,18 +12,7 @@ const sheet: DataSheetLine = {
   loss: [{ frequency: 1e7, decibelsPerMetre: within(0.02, 0.004) }],
 };
 /** 2.26 mm in 7.24 mm of polyethylene: its next mode begins near 13.5 GHz. */
-const build: CoaxialLine = {
-  kind: "coaxial",
-  inner: {
-    form: "solid",
-    layers: [{ metal: copper, outerRadius: 1.13e-3 }],
-    holeRadius: 0,
-    effectiveRadiusRatio: 1,
-    resistanceFactor: 1,
-  },
-  outer: { innerRadius: 3.62e-3, wall: Number.POSITIVE_INFINITY, metal: copper, resistanceFactor: 1 },
-  dielectric: { name: "polyethylene", permittivity: 2.26, lossTangent: 3e-4 },
-};
+const build = coaxialBuild({ inner: 1.13e-3, outer: 3.62e-3 });
 /** Facts where the entry is a line. */
 function factsOf(line: LineEntry, frequency: number): LineFacts {
   const facts = lineFacts(line, frequency);
@@ -62,7 +51,7 @@ describe("facts of a line", () => {
     // 2 mm wires 150 mm apart: 60 (k s)^2/601 of the power, 2 % at 145 MHz and 18 % at 432 MHz.
     const pair = entry({
       kind: "parallel-wire",
-      wire: { ...build.inner, layers: [{ metal: copper, outerRadius: 1e-3 }] },
+      wire: { ...build.inner, layers: [{ metal: copperMetal, outerRadius: 1e-3 }] },
       spacing: within(0.15, 0.01),
       dielectric: { name: "air", permittivity: 1, lossTangent: 0 },
     });

@@ -14,6 +14,7 @@ import {
   scale,
 } from "../numerics/complex";
 import { exactly } from "../quantity/quantity";
+import { coaxialBuild } from "../testing/coaxialBuild";
 import { echoLattice, powerOf, sourceVoltage, sumOfWaves } from "./echoes";
 import { film } from "./film";
 import { bendExactAt, steppedLine } from "./steppedLine";
@@ -30,19 +31,7 @@ const sheet: DataSheetLine = {
     { frequency: 100e6, decibelsPerMetre: exactly(0.07) },
   ],
 };
-const copper = { name: "copper", conductivity: 58e6, permeability: 1 };
-const built: CoaxialLine = {
-  kind: "coaxial",
-  inner: {
-    form: "solid",
-    layers: [{ metal: copper, outerRadius: 0.45e-3 }],
-    holeRadius: 0,
-    effectiveRadiusRatio: 1,
-    resistanceFactor: 1,
-  },
-  outer: { innerRadius: 1.475e-3, wall: Number.POSITIVE_INFINITY, metal: copper, resistanceFactor: 1 },
-  dielectric: { name: "polyethylene", permittivity: 2.26, lossTangent: 3e-4 },
-};
+const built = coaxialBuild({ inner: 0.45e-3, outer: 1.475e-3 });
 
 const frequency = 7.1e6;
 const omega = 2 * Math.PI * frequency;

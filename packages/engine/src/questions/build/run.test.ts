@@ -2,24 +2,20 @@ import { describe, expect, it } from "vitest";
 import type { Answer, Refusal } from "../../answer/answer";
 import type { CoaxialLine, DataSheetLine, LineEntry, ParallelWireLine } from "../../lines/lineModel";
 import { between, exactly, within } from "../../quantity/quantity";
+import { coaxialBuild, copperMetal } from "../../testing/coaxialBuild";
 import { linePart, plainStation } from "../../testing/plainStation";
 import type { Parameters } from "../common/question";
 import { build } from "./run";
 
-const copper = { name: "copper", conductivity: 58e6, permeability: 1 };
 /** Dimensions of MIL-DTL-17 sheet M17/74, from memory; smooth tube of half a millimetre for the braid. */
-const coaxial: CoaxialLine = {
-  kind: "coaxial",
-  inner: {
-    form: "solid",
-    layers: [{ metal: copper, outerRadius: 1.13e-3 }],
-    holeRadius: 0,
-    effectiveRadiusRatio: 0.939,
-    resistanceFactor: 1.25,
-  },
-  outer: { innerRadius: 3.62e-3, wall: 0.5e-3, metal: copper, resistanceFactor: 2 },
-  dielectric: { name: "polyethylene", permittivity: 2.26, lossTangent: 3e-4 },
-};
+const coaxial = coaxialBuild({
+  inner: 1.13e-3,
+  outer: 3.62e-3,
+  strands: 0.939,
+  innerFactor: 1.25,
+  outerFactor: 2,
+  wall: 0.5e-3,
+});
 /** Attenuation of the same sheet and handbook tables, from memory: dB/100 m. */
 const points = [
   [10, 2.03],
@@ -49,7 +45,7 @@ const pair: ParallelWireLine = {
   kind: "parallel-wire",
   wire: {
     form: "solid",
-    layers: [{ metal: copper, outerRadius: 1e-3 }],
+    layers: [{ metal: copperMetal, outerRadius: 1e-3 }],
     holeRadius: 0,
     effectiveRadiusRatio: 1,
     resistanceFactor: 1,
@@ -169,7 +165,7 @@ describe("build", () => {
   it("tells a sheet's slip of units, and what to do", () => {
     const answer = answered(entry({ model: sheet(100) }));
     expect(answer.next).toMatch(/meant per 100 m and read per metre/);
-    expect(answer.cautions.join(" ")).toMatch(/smooth solid copper of this size/);
+    expect(answer.cautions.join(" ")).toMatch(/smooth solid copperMetal of this size/);
   });
 
   it("finds a line by its part, by the catalogue, and says which there are", () => {

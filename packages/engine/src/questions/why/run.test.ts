@@ -1,25 +1,13 @@
 import { describe, expect, it } from "vitest";
 import type { Answer, Refusal } from "../../answer/answer";
-import type { CoaxialLine } from "../../lines/lineModel";
 import { exactly } from "../../quantity/quantity";
 import type { LinePart, Path } from "../../station/path";
 import type { Station } from "../../station/station";
+import { coaxialBuild } from "../../testing/coaxialBuild";
 import type { Parameters } from "../common/question";
 import { why } from "./run";
 
-const copper = { name: "copper", conductivity: 58e6, permeability: 1 };
-const build: CoaxialLine = {
-  kind: "coaxial",
-  inner: {
-    form: "stranded",
-    layers: [{ metal: copper, outerRadius: 0.45e-3 }],
-    holeRadius: 0,
-    effectiveRadiusRatio: 0.97,
-    resistanceFactor: 1.25,
-  },
-  outer: { innerRadius: 1.475e-3, wall: Number.POSITIVE_INFINITY, metal: copper, resistanceFactor: 2 },
-  dielectric: { name: "polyethylene", permittivity: 2.26, lossTangent: 3e-4 },
-};
+const build = coaxialBuild({ inner: 0.45e-3, outer: 1.475e-3, strands: 0.97, innerFactor: 1.25, outerFactor: 2 });
 const linePart: LinePart = {
   kind: "line",
   name: "line 1",
