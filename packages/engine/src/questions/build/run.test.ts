@@ -165,7 +165,7 @@ describe("build", () => {
   it("tells a sheet's slip of units, and what to do", () => {
     const answer = answered(entry({ model: sheet(100) }));
     expect(answer.next).toMatch(/meant per 100 m and read per metre/);
-    expect(answer.cautions.join(" ")).toMatch(/smooth solid copperMetal of this size/);
+    expect(answer.cautions.join(" ")).toMatch(/smooth solid copper of this size/);
   });
 
   it("finds a line by its part, by the catalogue, and says which there are", () => {
