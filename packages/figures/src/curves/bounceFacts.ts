@@ -61,9 +61,11 @@ export function timeText(ns: number): string {
   return ns < 999500 ? withUnit(significantText(ns / 1000, 3), "µs") : withUnit(significantText(ns / 1e6, 3), "ms");
 }
 
-/** "after 142 ns, once along the line": time, and how often a front has gone the way. */
+/** "142 ns, 1 way along the line": time, and how often a front has gone the way; after the time left out, that it stays so. */
 export function momentSays(film: BounceFilm, moment: number): string {
   const time = film.times[moment]!;
+  if (film.cut !== null && moment >= film.cut) return `${timeText(time)}, as it stays`;
   const ways = plainText(time / film.oneWay, 1);
+  if (ways === "0.5") return `${timeText(time)}, half a way along the line`;
   return `${timeText(time)}, ${ways} ${ways === "1" ? "way" : "ways"} along the line`;
 }

@@ -124,8 +124,11 @@ const endName = (answer: Answer): string =>
 
 function titleOf(answer: Answer): string {
   const [atLoad, atSource] = ["reflectionAtLoad", "reflectionAtSource"].map((name) => optionalNumber(answer, name));
-  if (typeof atLoad !== "number" || typeof atSource !== "number") return "Each end answers with an echo of its own";
-  const percent = (share: number): string => `${plainText(100 * share, 0)} %`;
+  const percent = (share: number): string => withUnit(plainText(100 * Math.abs(share), 0), "%");
+  if (typeof atLoad !== "number" || typeof atSource !== "number") {
+    const share = (requiredColumn(requiredTable(answer, "echoes"), "share").values[1] ?? 0) / 100;
+    return `Of the first wave ${percent(share)} set out home from the end${share < 0 ? ", upside down" : ""}`;
+  }
   return `The end sends ${percent(atLoad)} of the voltage back, the source ${percent(atSource)} of what comes home`;
 }
 

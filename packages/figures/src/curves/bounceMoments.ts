@@ -111,12 +111,13 @@ export function bounceMoments(answer: Answer, options: ChartOptions): Figure {
 
 function titleOf(answer: Answer): string {
   const { signal } = answer.parameters;
-  if (signal !== "carrier") return `The ${String(signal)} runs along the line, and the end answers`;
   const [echoes, time, oneWay] = ["echoesToSettle", "settlingTime", "oneWayTime"].map((n) => optionalNumber(answer, n));
+  if (signal !== "carrier")
+    return `The ${String(signal)} is at the end after ${timeText(oneWay ?? 0)}, and the end answers`;
   if (typeof echoes !== "number") return "Wave upon wave, and not settled yet";
   // Where the load comes into swing more slowly than the echoes fade, time tells and not their number.
   if (typeof time === "number" && time > (echoes + 2) * (oneWay ?? 0) + 1e9 / answer.frequency)
-    return `Wave upon wave: after ${timeText(time)} it stays`;
+    return `Wave upon wave: settled after ${timeText(Number(time.toPrecision(2)))}`;
   if (echoes === 0) return "The first wave is all there is";
-  return `Wave upon wave: after ${echoes} ${echoes === 1 ? "echo" : "echoes"} it stays`;
+  return `Wave upon wave: settled after ${echoes} ${echoes === 1 ? "echo" : "echoes"}`;
 }

@@ -18,7 +18,7 @@ export function startChart(answer: Answer, options: ChartOptions): Figure {
   const table = requiredTable(answer, "atTheStart");
   const time = numbersOf(table, "time");
   const column = (name: string) => requiredColumn(table, name).values;
-  const own = optionalNumber(answer, "surgeImpedance") ?? 50;
+  const own = optionalNumber(answer, "seenBeforeEcho") ?? optionalNumber(answer, "surgeImpedance") ?? 50;
   const home = optionalNumber(answer, "firstEchoHome") ?? 0;
   const panels: Panel[] = [
     {
