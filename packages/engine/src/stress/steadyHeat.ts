@@ -67,6 +67,10 @@ export function steadyTemperatures(line: ThermalLine, drive: Drive, leaving: Lea
   return t;
 }
 
+/** A line that sends nothing: as warm as its surroundings, warmer in the sun. `ambient` in K. */
+export const atRest = (line: ThermalLine, leaving: Leaving, ambient: number): Temperatures =>
+  steadyTemperatures(line, { current: 0, voltage: 0 }, leaving, ambient);
+
 /**
  * Times the power may be raised until `temperatureAt(times)` (K, rising, at least 0 times) reaches `limit`: 0 where it is there
  * without power, Infinity where no power brings it there. Rise over none is nearly proportional, so a few rounds do.
@@ -91,10 +95,10 @@ export function timesToReach(temperatureAt: (times: number) => number, limit: nu
 
 /**
  * m over which heat spreads along the metal: √(k A R), R the resistance (K m/W) from metal to surroundings at a rise of
- * `temperatures` over `ambient` with `watts` W/m.
+ * `temperatures` over those at `rest` (`atRest`) with `watts` W/m.
  */
-export function spreadLength(line: ThermalLine, temperatures: Temperatures, ambient: number, watts: number): number {
-  const rise = temperatures.inner - ambient;
+export function spreadLength(line: ThermalLine, temperatures: Temperatures, rest: Temperatures, watts: number): number {
+  const rise = temperatures.inner - rest.inner;
   return watts > 0 && rise > 0 ? Math.sqrt((line.axial * rise) / watts) : 0;
 }
 

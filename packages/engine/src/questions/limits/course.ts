@@ -1,4 +1,5 @@
-/** How the hottest place of a line warms, from cold, by the rhythm of sending. */
+/** How the hottest place of a line warms, from rest, by the rhythm of sending. */
+import { atRest } from "../../stress/steadyHeat";
 import { type Course, timeConstant, warmInTurns, warmOver } from "../../stress/transientHeat";
 import { hottest, type LineHeat } from "./lineHeat";
 import type { Study } from "./study";
@@ -7,10 +8,10 @@ import type { Study } from "./study";
 const following = { constants: 7, steps: 90 };
 const turnsShown = 8;
 
-/** From cold, at the hottest place of a line, by the rhythm of sending. */
+/** From rest, at the hottest place of a line, by the rhythm of sending. */
 export function courseOf({ conditions: { sending } }: Study, heat: LineHeat): Course {
-  const cold = { inner: heat.ambient, outer: heat.ambient, surface: heat.ambient };
   const { thermal, drive, leaving } = heat;
+  const cold = atRest(thermal, leaving, heat.ambient);
   if (sending.kind === "once")
     return warmOver(thermal, cold, drive, leaving, { seconds: sending.seconds, steps: following.steps });
   if (sending.kind === "turns") {
@@ -23,10 +24,10 @@ export function courseOf({ conditions: { sending } }: Study, heat: LineHeat): Co
 
 /** s in which the conductor makes two thirds of its way under the drive it has; from its own course. */
 export function lineTimeConstant(heat: LineHeat): number {
-  const cold = { inner: heat.ambient, outer: heat.ambient, surface: heat.ambient };
+  const cold = atRest(heat.thermal, heat.leaving, heat.ambient);
   const end = hottest(heat.thermal, heat.drive, heat.leaving, heat.ambient, { kind: "endless" }).inner;
   const mass = heat.thermal.capacities.reduce((sum, c) => sum + c, 0);
-  const rise = Math.max(end - heat.ambient, 1e-6);
+  const rise = Math.max(end - cold.inner, 1e-6);
   const rough = heat.watts > 0 ? (mass * rise) / heat.watts : mass;
   const course = warmOver(heat.thermal, cold, heat.drive, heat.leaving, { seconds: 6 * rough, steps: 240 });
   return timeConstant(course, end) ?? rough;

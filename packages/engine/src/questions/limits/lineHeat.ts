@@ -4,6 +4,7 @@ import { lineConstants } from "../../lines/lineConstants";
 import type { LinePart, Lying } from "../../station/path";
 import { greatestAlong, type Squares, type StandingWave, squaresAt, standingWave } from "../../stress/standingWave";
 import {
+  atRest,
   type Drive,
   heatAt,
   spreadLength,
@@ -62,8 +63,8 @@ export function hottest(
 ): Temperatures {
   if (sending.kind === "endless") return steadyTemperatures(line, drive, leaving, ambient);
   if (sending.kind === "once") {
-    const cold = { inner: ambient, outer: ambient, surface: ambient };
-    return warmOver(line, cold, drive, leaving, { seconds: sending.seconds, steps: 60 }).temperatures.at(-1)!;
+    const rest = atRest(line, leaving, ambient);
+    return warmOver(line, rest, drive, leaving, { seconds: sending.seconds, steps: 60 }).temperatures.at(-1)!;
   }
   const share = sending.rhythm.on / sending.rhythm.of;
   const mean = { current: share * drive.current, voltage: share * drive.voltage };
@@ -119,5 +120,6 @@ export function lineHeat(point: WorkedPoint, part: WorkedPart, conditions: Condi
 function spreadAt(thermal: ThermalLine, drive: Drive, leaving: Leaving, ambient: number): number {
   const t = steadyTemperatures(thermal, drive, leaving, ambient);
   const heat = heatAt(thermal, drive, t);
-  return spreadLength(thermal, t, ambient, heat.inner + heat.insulation + heat.outer);
+  const rest = atRest(thermal, leaving, ambient);
+  return spreadLength(thermal, t, rest, heat.inner + heat.insulation + heat.outer);
 }

@@ -1,5 +1,6 @@
 /** How a line of the path lies, and how heat leaves it there. */
 import type { LinePart, Lying } from "../../station/path";
+import { sunshine } from "../../stress/surfaceHeat";
 import { type Leaving, leavingOf } from "../../stress/surroundings";
 import type { ThermalLine } from "../../stress/thermalLine";
 import { type Conditions, soilTemperature } from "./conditions";
@@ -48,7 +49,10 @@ export function leavingHeat(line: LinePart, thermal: ThermalLine, lies: Lying, c
     conduit: conduitRatio,
   };
   const leaving = leavingOf(lies, thermal.surface, site, line.length.value);
-  return lies === "buried" || conditions.cooling === 1 ? leaving : (t) => conditions.cooling * leaving(t);
+  if (lies === "buried" || conditions.cooling === 1) return leaving;
+  // Cooling is in doubt, not what the sun brings.
+  const sun = lies === "in the sun" ? sunshine(thermal.surface, noonSun) : 0;
+  return (t) => conditions.cooling * (leaving(t) + sun) - sun;
 }
 
 /** W/m² square to the sun: IEC 60287-1-1 (from memory). */

@@ -2,7 +2,15 @@
 import type { LineEntry } from "../../lines/lineModel";
 import { decidingLimit, lineVoltageLimits, type VoltageLimit } from "../../stress/lineVoltage";
 import { greatestAlong, type Squares, type StandingWave, squaresAt } from "../../stress/standingWave";
-import { type Drive, heatAt, spreadLength, steadyTemperatures, swingLeft, timesToReach } from "../../stress/steadyHeat";
+import {
+  atRest,
+  type Drive,
+  heatAt,
+  spreadLength,
+  steadyTemperatures,
+  swingLeft,
+  timesToReach,
+} from "../../stress/steadyHeat";
 import { type Leaving, leavingOf } from "../../stress/surroundings";
 import { type ThermalLine, thermalLine } from "../../stress/thermalLine";
 import type { Around } from "./surroundings";
@@ -61,6 +69,7 @@ function hottestDrive(
   const sharp = scaled(squaresAt(wave, greatestAlong(wave, weigh).distance), duty);
   const t = steadyTemperatures(thermal, sharp, leaving, ambient);
   const { inner, insulation, outer } = heatAt(thermal, sharp, t);
-  const swing = swingLeft(wave.phase, spreadLength(thermal, t, ambient, inner + insulation + outer));
+  const rest = atRest(thermal, leaving, ambient);
+  const swing = swingLeft(wave.phase, spreadLength(thermal, t, rest, inner + insulation + outer));
   return scaled(squaresAt(wave, greatestAlong(wave, weigh, swing).distance, swing), duty);
 }
