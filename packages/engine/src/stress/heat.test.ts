@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { strandedConductor } from "../conductors/strandedConductor";
-import type { CoaxialLine, LineEntry, ParallelWireLine } from "../lines/lineModel";
+import type { LineEntry, ParallelWireLine } from "../lines/lineModel";
 import { exactly } from "../quantity/quantity";
 import type { Lying } from "../station/path";
+import { coaxialBuild, copperMetal } from "../testing/coaxialBuild";
 import { metalArea } from "./conductorHeat";
 import { gapReference } from "./standardAir";
 import { heatAt, steadyTemperatures, swingLeft, timesToReach } from "./steadyHeat";
@@ -11,20 +12,7 @@ import { leavingOf, type Site, soilResistance } from "./surroundings";
 import { type ThermalLine, thermalLine } from "./thermalLine";
 import { hottestInLast, timeConstant, warmInTurns, warmOver } from "./transientHeat";
 
-const copper = { name: "copper", conductivity: 58e6, permeability: 1 };
-
-const build: CoaxialLine = {
-  kind: "coaxial",
-  inner: {
-    form: "solid",
-    layers: [{ metal: copper, outerRadius: 1.13e-3 }],
-    holeRadius: 0,
-    effectiveRadiusRatio: 1,
-    resistanceFactor: 1,
-  },
-  outer: { innerRadius: 3.62e-3, wall: Number.POSITIVE_INFINITY, metal: copper, resistanceFactor: 2 },
-  dielectric: { name: "polyethylene", permittivity: 2.26, lossTangent: 3e-4 },
-};
+const build = coaxialBuild({ inner: 1.13e-3, outer: 3.62e-3, outerFactor: 2 });
 const entry: LineEntry = { designation: "a line", model: build, build, jacketDiameter: 10.29e-3, sources: [] };
 const pairBuild: ParallelWireLine = {
   kind: "parallel-wire",
@@ -45,7 +33,7 @@ const drive = { current: 30, voltage: 75_000 };
 
 describe("metal that warms", () => {
   it("is that of the strands, without the air between them: 7/9 of the circle round seven", () => {
-    const [solid, stranded] = [strandedConductor(1, 2.25e-3, copper), strandedConductor(7, 0.75e-3, copper)];
+    const [solid, stranded] = [strandedConductor(1, 2.25e-3, copperMetal), strandedConductor(7, 0.75e-3, copperMetal)];
     expect(metalArea(stranded).along / metalArea(solid).along).toBeCloseTo(7 / 9, 12);
     expect(metalArea(stranded).heatCapacity / metalArea(solid).heatCapacity).toBeCloseTo(7 / 9, 12);
   });

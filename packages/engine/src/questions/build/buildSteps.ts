@@ -33,7 +33,8 @@ function coaxialStep(line: CoaxialLine): WorkingStep {
     formula:
       "Z_\\infty = \\frac{59.96}{\\sqrt{\\varepsilon_r}} \\ln x, \\quad L_\\infty = \\frac{\\mu_0}{2\\pi} \\ln x, \\quad C = \\frac{2\\pi \\varepsilon_0 \\varepsilon_r}{\\ln x}",
     substituted: `x = ${fixedNumber(ratio, 3)}: \\; Z_\\infty = ${fixedNumber((59.9584916 * Math.log(ratio)) / Math.sqrt(line.dielectric.permittivity), 2)} \\; \\Omega`,
-    source: "elementary; strands: field round the outer circle of them; cable handbooks have the same within 0.002 (from memory)",
+    source:
+      "elementary; strands: field round the outer circle of them; cable handbooks have the same within 0.002 (from memory)",
     explains: ["characteristicResistanceByBuild", "velocityFactorByBuild"],
   };
 }

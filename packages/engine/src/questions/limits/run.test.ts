@@ -1,26 +1,15 @@
 import { describe, expect, it } from "vitest";
 import type { Answer, Refusal } from "../../answer/answer";
-import type { CoaxialLine, LineEntry } from "../../lines/lineModel";
+import type { LineEntry } from "../../lines/lineModel";
 import { between, exactly } from "../../quantity/quantity";
 import type { Part } from "../../station/path";
 import type { Station } from "../../station/station";
+import { coaxialBuild } from "../../testing/coaxialBuild";
 import { antennaOf, levelDipole, linePart, pathOf, plainLine, plainStation } from "../../testing/plainStation";
 import type { Parameters, Progress } from "../common/question";
 import { limits } from "./run";
 
-const copper = { name: "copper", conductivity: 58e6, permeability: 1 };
-const build: CoaxialLine = {
-  kind: "coaxial",
-  inner: {
-    form: "stranded",
-    layers: [{ metal: copper, outerRadius: 0.45e-3 }],
-    holeRadius: 0,
-    effectiveRadiusRatio: 0.97,
-    resistanceFactor: 1.2,
-  },
-  outer: { innerRadius: 1.475e-3, wall: Number.POSITIVE_INFINITY, metal: copper, resistanceFactor: 2 },
-  dielectric: { name: "polyethylene", permittivity: 2.26, lossTangent: 3e-4 },
-};
+const build = coaxialBuild({ inner: 0.45e-3, outer: 1.475e-3, strands: 0.97, innerFactor: 1.2, outerFactor: 2 });
 const thin: LineEntry = { designation: "thin line", model: build, build, jacketDiameter: 4.95e-3, sources: [] };
 const rated: LineEntry = { ...thin, ratings: { voltage: { ...exactly(1400), high: 1900 } } };
 
