@@ -47,9 +47,15 @@ function logTicks(from: number, to: number, factor: number): { value: number; te
 
 const shortName = (name: string): string => name.replace(/^(\d+)-ohm /, "$1 Ω ").replace(/ (cable|line)\b/, "");
 
-function curveOf(line: LineLoss, order: number, runLength: number): Curve {
+/** "75 Ω series-6"; the whole name where another line would be called the same. */
+function shortestName(name: string, all: readonly string[]): string {
+  const words = (one: string): string => shortName(one).split(" ").slice(0, 3).join(" ");
+  return all.filter((one) => words(one) === words(name)).length > 1 ? shortName(name) : words(name);
+}
+
+function curveOf(line: LineLoss, order: number, { run, lines }: LossStudy): Curve {
   const scaled = (values: readonly (number | null)[]) =>
-    values.map((one) => (one === null ? null : logarithm(one * runLength)));
+    values.map((one) => (one === null ? null : logarithm(one * run.length)));
   const bounds = [line.low, line.high].map(scaled);
   const whole = bounds.every((values) => values.every((one) => one !== null));
   return {
@@ -57,7 +63,14 @@ function curveOf(line: LineLoss, order: number, runLength: number): Curve {
     values: scaled(line.loss),
     ...(whole && order === 0 ? { low: bounds[0] as number[], high: bounds[1] as number[] } : {}),
     ...strokes[order % strokes.length]!,
-    labels: [line.name, shortName(line.name)],
+    labels: [
+      line.name,
+      shortName(line.name),
+      shortestName(
+        line.name,
+        lines.map(({ name }) => name),
+      ),
+    ],
   };
 }
 
@@ -88,9 +101,9 @@ function titleOf(study: LossStudy): string {
   });
   const [least, ...more] = found.sort((a, b) => a.loss - b.loss);
   if (!least) return "Matched loss against frequency";
-  const warms = ({ name, loss }: typeof least): string => `${warmth(loss)} warm ${told.says} of ${name}`;
-  const both = [least, ...more.slice(-1)].map(warms).join(" and ");
-  return `Of 100\u00a0W at ${withUnit(significantText(study.at / 1e6, 4), "MHz")}, ${both}`;
+  const most = more.at(-1);
+  const other = most ? `, of ${most.name} ${warmth(most.loss)}` : "";
+  return `Of 100\u00a0W at ${withUnit(significantText(study.at / 1e6, 4), "MHz")}, ${told.says} of ${least.name} take ${warmth(least.loss)}${other}`;
 }
 
 function describe(study: LossStudy): string {
@@ -107,7 +120,7 @@ function describe(study: LossStudy): string {
 /** Figure of up to four lines. The first one carries its band of doubt. */
 export function lineLosses(study: LossStudy, options: ChartOptions): Figure {
   const { frequencies, lines, run, at } = study;
-  const curves = lines.map((line, order) => curveOf(line, order, run.length));
+  const curves = lines.map((line, order) => curveOf(line, order, study));
   const values = curves.flatMap((curve) => [...curve.values, ...(curve.low ?? []), ...(curve.high ?? [])]);
   const known = values.filter((one): one is number => one !== null);
   const [from, to] = known.length === 0 ? [-1, 1] : [Math.min(...known) - 0.1, Math.max(...known) + 0.1];

@@ -76,5 +76,5 @@ export const compareLines = (lines: readonly ListedLine[], conditions: LineCondi
   rows: lines.map((line) => rowOf(line, conditions)),
 });
 
-/** What is left of 100 W behind `length` metres in a matched line of `loss` dB/m. */
+/** What is left of 100 W after `length` metres in a matched line of `loss` dB/m. */
 export const arriving = (loss: number, length: number): number => 100 * 10 ** ((-loss * length) / 10);

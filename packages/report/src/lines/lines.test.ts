@@ -60,7 +60,7 @@ describe("lines beside each other", () => {
   it("sets a table with watts before decibels, and a dash for what is not known", () => {
     const { columns, rows } = linesTable(comparison, "metric");
     const cell = (row: number, name: string) => rows[row]?.[columns.findIndex((column) => column.name === name)];
-    expect(cell(0, "of 100 W behind 50 m")).toBe("79.4");
+    expect(cell(0, "of 100 W after 50 m")).toBe("79.4");
     expect(cell(0, "loss of 50 m")).toBe("1");
     expect(cell(0, "loss")).toBe("2");
     expect(cell(0, "thickness")).toBe("12.7");

@@ -35,7 +35,7 @@ function runColumns({ length }: LineComparison, units: LineUnits): Column[] {
   const run = lengthText(length, units);
   return [
     {
-      name: `of 100 W behind ${run}`,
+      name: `of 100 W after ${run}`,
       unit: "W",
       cell: ({ loss }) => (loss ? fixedNumber(arriving(loss.value, length), 1) : notKnown),
     },

@@ -29,7 +29,8 @@ const sourcesText = ({ designation, about, notes, sources }: LineRow): string =>
     ),
   ].join("\n");
 
-const spreadText = ({ designation, loss, impedance, velocityFactor }: LineRow, units: LineUnits): string => {
+/** None for a line of which nothing is known at this frequency. */
+const spreadText = ({ designation, loss, impedance, velocityFactor }: LineRow, units: LineUnits): string[] => {
   const { run, runLength } = lineUnits[units];
   const between = (name: string, low: number, high: number, unit = ""): string =>
     `${name} ${[...new Set([low, high].map((end) => significantNumber(end, 3)))].join(" to ")}${unit}`;
@@ -38,20 +39,18 @@ const spreadText = ({ designation, loss, impedance, velocityFactor }: LineRow, u
     velocityFactor && between("velocity factor", velocityFactor.low, velocityFactor.high),
     loss && between("loss", loss.low * runLength, loss.high * runLength, ` dB/${run}`),
   ];
-  return wrapped(
-    `${parts.filter((one) => one !== null && one !== undefined).join(", ")}`,
-    `  ${designation}: `,
-    "    ",
-  );
+  const known = parts.filter((one) => one !== null && one !== undefined);
+  return known.length === 0 ? [] : [wrapped(known.join(", "), `  ${designation}: `, "    ")];
 };
 
 /** Tables, the ranges of what is uncertain, and the sources. */
 export function linesText(comparison: LineComparison, units: LineUnits): string {
   const losses = lossTable(comparison, units);
+  const spreads = comparison.rows.flatMap((row) => spreadText(row, units));
   return [
     ...linesTables(comparison, units).map((table) => `${table.caption}\n${tableText(table)}`),
     ...(comparison.frequencies.length > 0 ? [`${losses.caption}\n${tableText(losses)}`] : []),
-    ["Ranges", ...comparison.rows.map((row) => spreadText(row, units))].join("\n"),
+    ...(spreads.length > 0 ? [["Ranges", ...spreads].join("\n")] : []),
     ...comparison.rows.map(sourcesText),
     wrapped(linesCaution),
   ].join("\n\n");
