@@ -28,7 +28,7 @@ export function coaxialCircuit(line: LineEntry, build: CoaxialLine, losses: Loss
     inner: share * losses.resistance,
     outer: (1 - share) * losses.resistance,
     conductance: losses.conductance,
-    coefficient: coefficientOf(build.inner),
+    coefficient: coefficientOf(build.inner, omega),
     insulation: Math.log(radiusRatio(build)) / (2 * Math.PI * material.conductivity),
     jacket: dj > di ? Math.log(dj / di) / (2 * Math.PI * jacketMaterial.conductivity) : hardly,
     capacities: [

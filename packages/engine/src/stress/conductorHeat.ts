@@ -1,5 +1,6 @@
 /** What circuits of coaxial lines and of wires share: metal that warms, surfaces, and the limit of an insulation. */
-import { outerRadius } from "../conductors/roundConductor";
+import { roundConductorAt, statedTemperature } from "../conductors/metalTemperature";
+import { outerRadius, roundConductorImpedance } from "../conductors/roundConductor";
 import type { LineEntry, RoundConductor } from "../lines/lineModel";
 import { metalHeat, type ThermalMaterial, unknownInsulation } from "./materials";
 
@@ -15,9 +16,18 @@ export const weathered = { emissivity: 0.6, absorptivity: 0.7 };
 /** K m/W and J/(m K) of what is not there: small enough to change nothing. */
 export const hardly = 1e-3;
 
-/** Relative rise of the resistivity a kelvin of the metal at a conductor's surface; copper (IEC 60028) where it is not given. */
-export const coefficientOf = (conductor: RoundConductor): number =>
-  conductor.layers.at(-1)?.metal.temperatureCoefficient ?? 0.003_93;
+/** K over room temperature at which the rise of a resistance is taken: about what insulation bears. */
+const warmer = 50;
+
+/**
+ * Rise of the squared resistance a kelvin at `omega` rad/s, by which a resistance of one metal at small skin depth is its root;
+ * of a plated conductor what the current makes of its layers. 0 for a perfect conductor.
+ */
+export function coefficientOf(conductor: RoundConductor, omega: number): number {
+  const at = (kelvin: number): number => roundConductorImpedance(roundConductorAt(conductor, kelvin), omega).re;
+  const cold = at(statedTemperature);
+  return cold > 0 ? ((at(statedTemperature + warmer) / cold) ** 2 - 1) / warmer : 0;
+}
 
 /** m² of a ring between two diameters (m). */
 export const area = (outer: number, inner: number): number => (Math.PI / 4) * (outer ** 2 - inner ** 2);

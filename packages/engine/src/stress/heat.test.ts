@@ -1,10 +1,13 @@
 import { describe, expect, it } from "vitest";
+import { cableMetals, tinned } from "../conductors/metals";
+import { roundConductorAt } from "../conductors/metalTemperature";
+import { roundConductorImpedance } from "../conductors/roundConductor";
 import { strandedConductor } from "../conductors/strandedConductor";
 import type { LineEntry, ParallelWireLine } from "../lines/lineModel";
 import { exactly } from "../quantity/quantity";
 import type { Lying } from "../station/path";
 import { coaxialBuild, copperMetal } from "../testing/coaxialBuild";
-import { metalArea } from "./conductorHeat";
+import { coefficientOf, metalArea } from "./conductorHeat";
 import { gapReference } from "./standardAir";
 import { heatAt, steadyTemperatures, swingLeft, timesToReach } from "./steadyHeat";
 import { convection, cylinderNusselt, radiation, stefanBoltzmann } from "./surfaceHeat";
@@ -106,8 +109,20 @@ describe("steady heat", () => {
   it("raises the resistance of copper by 0.393 % a kelvin under the root", () => {
     const cold = heatAt(line, drive, { inner: gapReference, outer: gapReference });
     const hot = heatAt(line, drive, { inner: gapReference + 60, outer: gapReference });
-    expect(hot.inner / cold.inner).toBeCloseTo(Math.sqrt(1 + 0.00393 * 60), 9);
+    // Exact wires: skin depth is 1/64 of the radius here, of which a quarter share of the steady resistance goes with the first power.
+    const at = (kelvin: number) =>
+      roundConductorImpedance(roundConductorAt(build.inner, kelvin), 2 * Math.PI * 14e6).re;
+    expect(hot.inner / cold.inner / (at(gapReference + 60) / at(gapReference))).toBeCloseTo(1, 4);
+    expect(Math.abs(hot.inner / cold.inner / Math.sqrt(1 + 0.00393 * 60) - 1)).toBeLessThan(1 / 64 / 4);
     expect(hot.outer).toBe(cold.outer);
+  });
+
+  it("warms tinned copper nearly as copper: thin tin carries little", () => {
+    const [plain, tin] = [strandedConductor(1, 2.26e-3, cableMetals.copper), tinned(1.13e-3)].map((conductor) =>
+      coefficientOf(conductor, 2 * Math.PI * 14e6),
+    );
+    expect(tin! / plain!).toBeLessThan(1.05);
+    expect(cableMetals.tin.temperatureCoefficient / 0.00393).toBeGreaterThan(1.1);
   });
 
   it("shares the line's own resistance and insulation loss, none of it twice", () => {

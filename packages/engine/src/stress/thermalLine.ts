@@ -19,5 +19,7 @@ export function thermalLine(line: LineEntry, frequency: number, excess: number):
   const build = buildOf(line);
   if (build === null) return null;
   const losses = lineConstants(line.model, frequency, { excessDecibelsPerMetre: excess });
-  return build.kind === "coaxial" ? coaxialCircuit(line, build, losses, frequency) : wireCircuit(line, build, losses);
+  return build.kind === "coaxial"
+    ? coaxialCircuit(line, build, losses, frequency)
+    : wireCircuit(line, build, losses, frequency);
 }

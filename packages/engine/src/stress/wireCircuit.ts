@@ -58,11 +58,12 @@ function sleeveOfPair(build: Extract<BuiltLine, { readonly kind: "parallel-wire"
 const taken = (wire: RoundConductor, dielectric: Dielectric): WireForm["sleeve"] =>
   /^(air|vacuum)/i.test(dielectric.name) ? null : { diameter: 4 * outerRadius(wire), dielectric, taken: true };
 
-/** `losses` of the whole line; the current in the drive is that of the line. */
+/** `losses` of the whole line at `frequency` (Hz); the current in the drive is that of the line. */
 export function wireCircuit(
   line: LineEntry,
   build: Exclude<BuiltLine, { readonly kind: "coaxial" }>,
   losses: Losses,
+  frequency: number,
 ): ThermalLine | null {
   const form = formOf(build);
   if (form === null) return null;
@@ -76,7 +77,7 @@ export function wireCircuit(
     inner: share * losses.resistance,
     outer: 0,
     conductance: share * losses.conductance,
-    coefficient: coefficientOf(wire),
+    coefficient: coefficientOf(wire, 2 * Math.PI * frequency),
     insulation: material ? Math.log(over / diameter) / (2 * Math.PI * material.conductivity) : hardly,
     jacket: hardly,
     capacities: [metal.heatCapacity, hardly, hardly + stored],
