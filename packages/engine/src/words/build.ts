@@ -8,8 +8,10 @@ import { linked, said } from "./phrases";
 const wordCount = (text: string): number => text.split(/\s+/).length;
 
 /** Below a watt in milliwatts; one decimal where the line takes little. */
-const told = (f: BuildFacts, power: number): string =>
-  f.power < 0.95 ? withPrefix(power, "W", 2) : watts(power).replace(/\.0 W$/, " W");
+function told(f: BuildFacts, power: number): string {
+  if (power < 1e-6 * f.power) return "next to nothing";
+  return f.power < 0.95 ? withPrefix(power, "W", 2) : watts(power).replace(/\.0 W$/, " W");
+}
 
 /** A smaller difference of what passes, over the power, is not told. */
 const worthTelling = 0.01;
@@ -28,8 +30,10 @@ function throughBoth(f: BuildFacts): string | null {
 const into = (f: BuildFacts): string => (f.power < 0.95 ? withPrefix(f.power, "W", 2) : wholeWatts(f.power));
 
 /** One decimal at most. */
-const headlineLength = (length: number): string =>
-  length < 0.95 ? `${plainNumber(100 * length, 0)} cm` : `${plainNumber(length, 1)} m`;
+function headlineLength(length: number): string {
+  if (length >= 1000) return `${plainNumber(length / 1000, 1)} km`;
+  return length < 0.95 ? `${plainNumber(100 * length, 0)} cm` : `${plainNumber(length, 1)} m`;
+}
 
 /** A designation of many words is left to the verdict: a headline has twelve at most. */
 export function buildHeadline(f: BuildFacts): Phrase[] {
@@ -39,7 +43,7 @@ export function buildHeadline(f: BuildFacts): Phrase[] {
     return [linked(both, "powerThrough"), said(` of ${into(f)} pass ${headlineLength(f.length)} of ${named(2)}.`)];
   }
   const one = told(f, f.powerThrough);
-  const passes = /^1 m?W$/.test(one) ? "passes" : "pass";
+  const passes = /^1 m?W$|nothing/.test(one) ? "passes" : "pass";
   return [
     said(`Of ${into(f)}, `),
     linked(one, "powerThrough"),
@@ -48,6 +52,7 @@ export function buildHeadline(f: BuildFacts): Phrase[] {
 }
 
 export function buildVerdict(f: BuildFacts): Phrase[] {
+  if (f.attenuation === 0) return losslessVerdict(f);
   const share = f.conductorShare > 0.995 ? "all of it" : `${plainNumber(100 * f.conductorShare, 0)} % of it`;
   const by = f.splitByBuild && byBuild(f).length === 0 ? "by its build " : "";
   return [
@@ -67,6 +72,17 @@ export function buildVerdict(f: BuildFacts): Phrase[] {
     said(` ${buildNext(f)}`),
   ];
 }
+
+/** Of perfect conductors with nothing between them that takes anything. */
+const losslessVerdict = (f: BuildFacts): Phrase[] => [
+  said("Perfect conductors with nothing lossy between them take "),
+  linked("nothing", "attenuation"),
+  said(". The impedance is "),
+  linked(ohms(f.z0), "characteristicImpedance"),
+  said("; waves run at "),
+  linked(fixedNumber(f.velocityFactor.value, 3), "velocityFactor"),
+  said(` of the speed of light. ${buildNext(f)}`),
+];
 
 function overNew({ excess }: BuildFacts): Phrase[] {
   if (excess <= 0) return [];

@@ -12,6 +12,7 @@ function bornOut({ frequency, sheet, build }: BuildFacts): boolean {
 const closeEnough = 0.002;
 
 export function buildNext(f: BuildFacts): string {
+  if (f.attenuation === 0) return "Name the metals to see what a real line takes.";
   const wrong = f.sheet?.findings[0];
   if (wrong) {
     const where = wrong.frequency === null ? "" : ` at ${hertz(wrong.frequency)}`;
