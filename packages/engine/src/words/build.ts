@@ -56,7 +56,9 @@ export function buildVerdict(f: BuildFacts): Phrase[] {
   const share = f.conductorShare > 0.995 ? "all of it" : `${plainNumber(100 * f.conductorShare, 0)} % of it`;
   const by = f.splitByBuild && byBuild(f).length === 0 ? "by its build " : "";
   return [
-    said(`At ${hertz(f.frequency)}, matched, ${wordCount(f.designation) > 3 ? f.designation : "it"} takes `),
+    said(
+      `At ${hertz(f.frequency)}, matched, ${wordCount(f.designation) > 3 ? f.designation.replace(/^pair of/, "the pair of") : "it"} takes `,
+    ),
     linked(per100(f.attenuation), "attenuation"),
     ...(f.excess > 0 ? [said(" when new")] : []),
     ...byBuild(f),

@@ -19,7 +19,7 @@ interface Told {
 
 const whole: readonly Told[] = [
   { series: "attenuation", labels: ["in all"], role: "heat", labelRole: "heatInk", dashed: false },
-  { series: "attenuationByBuild", labels: ["by its build"], role: "power", labelRole: "powerInk", dashed: true },
+  { series: "attenuationByBuild", labels: ["by its build"], role: "ink", labelRole: "ink", dashed: true },
   {
     series: "attenuationByRoot",
     labels: ["by the root of frequency", "root of frequency", "root rule"],
@@ -84,7 +84,7 @@ function sharePanel(table: Table): Panel {
   const columns = told.map(({ series }) => requiredColumn(table, series).values);
   const sums = (columns[0] ?? []).map((_, row) => columns.reduce((sum, values) => sum + (values[row] ?? 0), 0));
   const share = (value: number | null, row: number): number | null =>
-    value === null || !(sums[row]! > 0) ? null : (100 * value) / sums[row]!;
+    value === null || !(sums[row]! > 0) ? null : Math.min(100, (100 * value) / sums[row]!);
   return {
     name: hasColumn(table, "attenuationByBuild") ? "where it arises, % (by its build)" : "where it arises, %",
     height: 110,
