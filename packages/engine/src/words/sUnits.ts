@@ -5,6 +5,7 @@ export const decibelsPerSUnit = 6;
 
 const parts: readonly (readonly [number, string])[] = [
   [0.1, "next to nothing on the air"],
+  [0.13, "a tenth of one S-unit"],
   [0.2, "a sixth of one S-unit"],
   [0.29, "a quarter of one S-unit"],
   [0.41, "a third of one S-unit"],
