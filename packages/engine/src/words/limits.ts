@@ -4,7 +4,7 @@ import { isPair } from "../station/isPair";
 import type { Part } from "../station/path";
 import { beyondSoilData } from "../station/soilAtFrequency";
 import type { Assumption, Station } from "../station/station";
-import { asSentence } from "./phrases";
+import { asSentence, theName } from "./phrases";
 
 interface PointFacts {
   /** Hz */
@@ -119,6 +119,23 @@ export function shortfallSays(f: {
   ];
 }
 
+/** A file says that a line is wet, or that nobody knows; how much water it holds it does not say, so that it is computed as dry. */
+function wetLines(point: PointFacts): string[] {
+  const lines = point.parts.flatMap(({ edge }) => (edge.inUse && edge.part?.kind === "line" ? [edge.part] : []));
+  const told = (condition: "wet" | "unknown", says: string, then: string): string[] => {
+    const names = lines.filter((line) => line.condition === condition).map(({ name }) => theName(name));
+    return names.length === 0 ? [] : [`Water in ${names.join(", ")}: ${says}, and how much is not known. ${then}`];
+  };
+  return [
+    ...told(
+      "wet",
+      "the file calls it wet",
+      "It is computed as dry and takes more than that: its `excess loss`, measured, or a line of its own with `water: 1 %` in the dielectric shows how much.",
+    ),
+    ...told("unknown", "its condition is not known", "It is computed as dry; wet it would take more."),
+  ];
+}
+
 export function notCoveredOf(point: PointFacts, skipped: readonly string[]): string[] {
   const reached = new Set(point.antenna.build.outside.map((o) => o.feed));
   const modelled = point.resolved.feedsInUse.every((feed) => reached.has(feed));
@@ -135,6 +152,7 @@ export function notCoveredOf(point: PointFacts, skipped: readonly string[]): str
             : "Current on the outside of the line: no route in the file says where the line runs. The numbers hold only while it carries none; the path has no choke.",
         ]
       : []),
+    ...wetLines(point),
     ...skipped.map(
       (name) => `The range of ${name} reaches values that cannot be worked out: that end is left out of the range.`,
     ),

@@ -44,6 +44,16 @@ describe("watts", () => {
     expect(Math.abs(sumOfTerms(answered(grounds.free)) / 100 - 1)).toBeLessThan(1e-4);
   });
 
+  it("says of a line called wet, or not known, that it is computed as dry", () => {
+    const told = (condition: "dry" | "wet" | "unknown") => {
+      const parts = [{ ...linePart("garden line", 20), condition }];
+      return answered(plainStation({ path: pathOf(parts) })).notCovered.join(" ");
+    };
+    expect(told("wet")).toMatch(/Water in the garden line: the file calls it wet/);
+    expect(told("unknown")).toMatch(/Water in the garden line: its condition is not known/);
+    expect(told("dry")).not.toMatch(/Water in/);
+  });
+
   it("tells whole watts in the headline and sentence that add up", () => {
     const answer = answered(plainStation());
     const told = [...answer.headlinePhrases, ...answer.verdictPhrases]
