@@ -49,6 +49,12 @@ export function* lineLooked(
   if (!((asked.length ?? edge.part.length.value) > 0)) {
     return { refused: `${edge.name} has no length`, mend: "a line with a length above 0 m" };
   }
+  if (typeof asked.load === "string" && asked.loadReactance !== 0) {
+    return {
+      refused: `a load that is ${asked.load} has no reactance beside it`,
+      mend: "a load in ohm, or no reactance",
+    };
+  }
   if (asked.load !== null) return tried(station, edge.part, frequency, asked, asked.load);
   const found = yield* fromStation(station, band, edge, createAntennaSolver(kept));
   return "refused" in found || asked.length === null ? found : withLength(station, found, frequency, asked.length);

@@ -151,6 +151,9 @@ describe("bounce", () => {
     const refused = ask({ load: 25 }, long(900));
     expect(refused).toMatchObject({ refused: { wouldMakeItAnswerable: expect.stringContaining("`signal`") } });
     expect("refused" in ask({ load: 25, signal: "step" }, long(900))).toBe(false);
+    expect(ask({ load: "open", loadReactance: 20 })).toMatchObject({
+      refused: { why: expect.stringContaining("no reactance") },
+    });
   });
 
   it("looks at the longest line, or at the one named, and names those there are", () => {

@@ -27,6 +27,9 @@ export function measuredVelocity(dip: number, length: number, expected: number):
   return { dip, length, value, low: value * (1 - off), high: value * (1 + off), expected };
 }
 
+/** Hz: a higher first dip of this length (m) would have its waves run faster than light, whatever the tape was off. */
+export const highestDip = (length: number): number => speedOfLight / (4 * Math.max(length - usualErrors.tape, 1e-4));
+
 export const measuredValue = ({ value, low, high }: MeasuredVelocity): ScalarValue => ({
   value,
   low,

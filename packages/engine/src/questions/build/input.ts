@@ -5,6 +5,7 @@ import { significantNumber, withPrefix } from "../../quantity/format";
 import type { Station } from "../../station/station";
 import { bandOf } from "../common/bandOf";
 import type { Context, Parameters } from "../common/question";
+import { highestDip } from "./dip";
 import { type ChosenLine, chosenLine } from "./parameters";
 import { type BuildInput, cutOffOf } from "./study";
 
@@ -42,6 +43,16 @@ export function beyondItsMode({ chosen, frequency }: BuildInput): Refused | null
   return {
     refused: `from ${end} on a second mode (TE11) can travel in ${chosen.entry.designation}; at ${withPrefix(frequency, "Hz")} it has no one set of constants`,
     mend: `a frequency below ${end}`,
+  };
+}
+
+/** A dip that no first dip of this length can be. */
+export function impossibleDip({ dip, length }: BuildInput): Refused | null {
+  const highest = highestDip(length);
+  if (dip === null || dip <= highest) return null;
+  return {
+    refused: `a first dip at ${withPrefix(dip, "Hz")} would have the waves run faster than light along ${significantNumber(length, 4)} m`,
+    mend: `the first dip, below ${withPrefix(highest, "Hz", 3)}, or the \`length\` that was measured`,
   };
 }
 

@@ -197,6 +197,7 @@ describe("build", () => {
     expect(answer.verdictPhrases.map((p) => p.text).join("")).toMatch(/they agree/);
     const off = answered(entry(), { length: 7.62, dip: 7.9e6 });
     expect(off.verdictPhrases.map((p) => p.text).join("")).toMatch(/do not agree/);
+    expect(refused(entry(), { length: 7.62, dip: 19.4e6 })).toMatch(/faster than light.*below 9\.85 MHz/);
   });
 
   it("cautions where the insulation is hotter than it bears", () => {

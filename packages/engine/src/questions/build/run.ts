@@ -10,7 +10,7 @@ import { provenanceOf } from "../common/provenanceOf";
 import type { Context, Parameters, Progress, Question } from "../common/question";
 import { refusal } from "../common/refusal";
 import { buildFacts } from "./facts";
-import { assumptionsOf, beyondItsMode, inputOf } from "./input";
+import { assumptionsOf, beyondItsMode, impossibleDip, inputOf } from "./input";
 import { lineBounds } from "./lineNumbers";
 import { buildListing } from "./listing";
 import { type SimilarLine, similarLines, similarTable } from "./similar";
@@ -23,7 +23,7 @@ import { buildWorking } from "./working";
 function* run(station: Station, parameters: Parameters, context: Context): Generator<Progress, Answer | Refusal> {
   const input = inputOf(station, parameters, context);
   if ("refused" in input) return refusal(build, station, input.refused, input.mend);
-  const beyond = beyondItsMode(input);
+  const beyond = beyondItsMode(input) ?? impossibleDip(input);
   if (beyond) return refusal(build, station, beyond.refused, beyond.mend);
   yield { done: 0, of: 1, what: "frequencies" };
   const result = buildResult(input);
