@@ -2,7 +2,7 @@
 import type { ReactNode } from "react";
 
 const unit =
-  "(?:[\\u00b0%]|(?:MHz|kHz|GHz|Hz|dBi|dB|mS/m|S/m|k\\u03a9|\\u03a9|ohm|kV|mV|V/m|V|mA|A/m|A|kW|mW|W|km|cm|mm|m|ft|in|\\u00b5H|nH|pF|min|s)(?:/100\\s?m|/m)?(?!\\p{L}))";
+  "(?:[\\u00b0%]|(?:MHz|kHz|GHz|Hz|dBi|dB|mS/m|S/m|k\\u03a9|\\u03a9|ohm|kV/cm|kV|mV|MV/m|V/m|V|mA|A/m|A|MW|kW|mW|\\u00b5W|W|\\u00b5J|[pnm]J|kg|\\u00b5s|ns|km|cm|mm|m|ft|in|\\u00b5H|nH|pF|min|s)(?:/100\\s?m|/m)?(?!\\p{L}))";
 /** A number, the imaginary part of an impedance with it, and its unit. */
 const number = new RegExp(
   `(?<![\\p{L}\\p{N}.\\-])[+\\u2212-]?\\d+(?:\\.\\d+)?(?: [\\u2212+]\\s?j\\d+(?:\\.\\d+)?)?(?:\\s?${unit})?(?!\\p{L})`,

@@ -17,6 +17,10 @@ const thickest = 9;
 /** V of one wave, two figures. */
 const voltsText = (volts: number): string => withUnit(significantText(volts, 2), "V");
 
+/** Signed percent of the first wave. */
+const shareText = (percent: number): string =>
+  Math.abs(percent) < 0.05 ? "under 0.1\u00a0%" : withUnit(plainText(percent, Math.abs(percent) < 9.95 ? 1 : 0), "%");
+
 export function bounceLattice(answer: Answer, options: ChartOptions): Figure {
   const table = requiredTable(answer, "echoes");
   const s = options.scale ?? 1;
@@ -100,12 +104,7 @@ function labelsOf(
   const slope = (room.row * s) / (right - left);
   const clear = (text: string): number =>
     middle - (5 + (thickest * Math.abs(share)) / 200) * s - (slope * textWidth(text, 13 * s, 600)) / 2;
-  const said = [
-    k === 0
-      ? `first wave ${voltsText(wave)}`
-      : `${voltsText(wave)}, ${plainText(share, Math.abs(share) < 9.95 ? 1 : 0)} %`,
-    voltsText(wave),
-  ];
+  const said = [k === 0 ? `first wave ${voltsText(wave)}` : `${voltsText(wave)}, ${shareText(share)}`, voltsText(wave)];
   return [
     ...board.place(styles, [{ lines: [timeText(time), ...sum], x, y: y + 4 * s, anchor }]),
     ...board.place(

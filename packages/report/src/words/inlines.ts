@@ -2,7 +2,7 @@ import type { Phrase } from "@feedpath/engine";
 import type { Inline } from "../document/document";
 
 const unit =
-  "(?:dB\\/100\\s?m|dB\\/m|dBi|dBd|dBm|dB|[kMG]?Hz|[mkM]?W(?:\\/m²|\\/m)?|[mk]?V(?:\\/m)?|[mµ]?A(?:\\/m)?|[mkM]?Ω|[kM]?ohm|[mk]?S\\/m|[cmk]?m²?|ft|in|[pn]F|[nµ]H|°C|µs|ns|kg|%|°|S-units?)";
+  "(?:dB\\/100\\s?m|dB\\/m|dBi|dBd|dBm|dB|[kMG]?Hz|[µmkMG]?W(?:\\/m²|\\/m)?|[mkM]?V(?:\\/c?m)?|[pnµm]?J|[mµ]?A(?:\\/m)?|[mkM]?Ω|[kM]?ohm|[mk]?S\\/m|[cmk]?m²?|ft|in|[pn]F|[nµ]H|°C|µs|ns|kg|%|°|S-units?)";
 const amount = new RegExp(
   `(?<![\\p{L}\\d./_-])[−-]?\\d+(?:[.,]\\d+)*(?: × 10\\^?[−-]?\\d+)?(?: [−+±] j?\\d+(?:\\.\\d+)?)?(?:[\\s\\u00A0]?${unit}(?![\\p{L}\\d]))?(?![\\p{L}\\d]|-\\p{L})`,
   "gu",
