@@ -12,7 +12,7 @@ describe("finding a question by what was noticed", () => {
   it("puts the question first that shares most words", () => {
     expect(ids("my SWR is high at the band edge")[0]).toBe("band");
     expect(ids("raise the tower")[0]).toBe("height");
-    expect(ids("75 ohm television cable")[0]).toBe("why");
+    expect(ids("75 ohm television cable")[0]).toBe("line");
     expect(ids("weak signal")[0]).toBe("watts");
   });
 
