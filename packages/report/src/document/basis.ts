@@ -21,13 +21,16 @@ export function judged(answer: Answer): { readonly says: string; readonly unit: 
   return { says: wordsOf(name), unit: answer.values[name]?.unit ?? "" };
 }
 
+/** Share of the high end below which the digits of the low end tell nothing. */
+const tooSmall = 0.02;
+
 /** "soil (dry to wet): alone it moves radiated power from 58 to 78 W." or null where nothing is uncertain. */
 export function mattersMost(answer: Answer): string | null {
   const first = byEffect(answer)[0];
   if (first === undefined) return null;
   const { says, unit } = judged(answer);
   const [low, high] = [Math.min(first.atLow, first.atHigh), Math.max(first.atLow, first.atHigh)];
-  const span = `${numberText(low)} to ${quantityText(high, unit)}`;
+  const span = `${Math.abs(low) < tooSmall * Math.abs(high) ? "next to nothing" : numberText(low)} to ${quantityText(high, unit)}`;
   return visibleLine(`${first.input} (${first.says}): alone it moves ${says} from ${span}.`);
 }
 

@@ -1,6 +1,6 @@
 const keptWords: ReadonlyMap<string, string> = new Map([
   ["swr", "SWR"],
-  ["snr", "SNR"],
+  ["snr", "signal-to-noise"],
 ]);
 
 /** Name of a value or column as words: "swrAtTransmitter" becomes "SWR at transmitter". */
