@@ -81,7 +81,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     1,
     1e11,
   ),
-  power: dimension("Power", scaled({ W: 1, kW: 1e3, mW: 1e-3, uW: 1e-6 }), ["W", "kW", "mW"], 0, 1e6),
+  power: dimension("Power", scaled({ W: 1, kW: 1e3, MW: 1e6, mW: 1e-3, uW: 1e-6 }), ["W", "kW", "mW"], 0, 1e6),
   impedance: dimension(
     "Impedance",
     scaled({ ohm: 1, kohm: 1e3, Mohm: 1e6, mohm: 1e-3, Ω: 1, kΩ: 1e3, MΩ: 1e6, mΩ: 1e-3 }),
