@@ -4,7 +4,7 @@ import type { Metal, OuterConductor, RoundConductor } from "./conductor";
 /** K at which the conductivity of a metal is stated: 20 degrees Celsius. */
 export const statedTemperature = 293.15;
 /** Relative rise of the resistivity of annealed copper a kelvin, from 293.15 K. Source: IEC 60028. */
-export const copperTemperatureCoefficient = 0.00393;
+const copperTemperatureCoefficient = 0.00393;
 
 /**
  * Resistivity at `temperature` (K, 150 to 600) over that at 293.15 K: 1 + a (T - 293.15). The straight line holds for the

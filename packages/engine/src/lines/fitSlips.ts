@@ -11,7 +11,7 @@ export interface LengthSlip {
 const perHundredFeet = 100 / 30.48;
 
 /** From the commonest slip to the rarest; with equal factors the first is told. */
-export const lengthSlips: readonly LengthSlip[] = [
+const lengthSlips: readonly LengthSlip[] = [
   { factor: 100, meant: "per 100 m", read: "per metre" },
   { factor: 1 / 100, meant: "per metre", read: "per 100 m" },
   { factor: 1 / perHundredFeet, meant: "per 100 ft", read: "per 100 m" },

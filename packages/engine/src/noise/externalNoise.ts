@@ -30,7 +30,7 @@ export const noiseClassNames = Object.keys(noiseClasses) as NoiseClass[];
 /** Hz from which the formulas of man-made noise are given. */
 export const manMadeFrom = 0.3e6;
 /** Hz between which the formula of galactic noise is given; below, the F2 layer (critical frequency foF2) mostly holds it off. */
-export const galacticSpan = { from: 10e6, to: 100e6 };
+const galacticSpan = { from: 10e6, to: 100e6 };
 /** dB to either decile of galactic noise. */
 const galacticDecile = 2;
 

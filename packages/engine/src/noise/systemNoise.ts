@@ -3,7 +3,7 @@
 /** Reference temperature, K. */
 export const referenceTemperature = 290;
 /** Boltzmann constant, J/K (exact, SI). */
-export const boltzmann = 1.380649e-23;
+const boltzmann = 1.380649e-23;
 
 /** Factors, not decibels. Losses are available power in over available power out: 1 for none. */
 export interface ReceivingSystem {

@@ -98,8 +98,7 @@ function wholeLoss({ series, shunt }: ReturnType<typeof immittancesOf>, side: "s
 }
 
 /** rad/s that the bilinear rule makes of `omega`: 2/T tan(omega T/2). */
-export const bentFrequency = (omega: number, timeStep: number): number =>
-  (2 / timeStep) * Math.tan((omega * timeStep) / 2);
+const bentFrequency = (omega: number, timeStep: number): number => (2 / timeStep) * Math.tan((omega * timeStep) / 2);
 
 /** rad/s for `steppedTermination`: coils and capacitors are then exact at `omega`. */
 export const bendExactAt = (omega: number, timeStep: number): number => omega / Math.tan((omega * timeStep) / 2);

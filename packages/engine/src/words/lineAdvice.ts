@@ -4,7 +4,7 @@ import { isOverloaded, type LineFacts, type LineInPath, onBand } from "./lineFac
 import { asSUnits } from "./sUnits";
 
 /** "3.1 kg, bends to 0.12 m, 45 EUR": what is known of a run. */
-export function runWords(line: LineInPath, money: string | null): string {
+function runWords(line: LineInPath, money: string | null): string {
   const known = [
     line.weight === null ? "" : `${significantNumber(line.weight, 2)} kg`,
     line.bendRadius === null ? "" : `bends to ${metres(line.bendRadius)}`,

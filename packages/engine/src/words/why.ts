@@ -13,6 +13,8 @@ export interface WhyStanding {
 export interface WhyFacts {
   readonly shape: "coaxial" | "pair";
   readonly dielectric: string;
+  /** A permittivity that was asked for, whatever material stands behind it; null where none was. */
+  readonly askedPermittivity: number | null;
   readonly held: "size" | "weight" | "cost";
   /** Ohm; null where there is no best. */
   readonly attenuationOptimum: number | null;
@@ -44,12 +46,9 @@ function subject(f: WhyFacts): string {
   return `${capital(f.dielectric)}${f.dielectric.includes(" ") ? "" : " cable"}`;
 }
 
-/** Of a permittivity that was asked for, with or without a material behind it; null where none was. */
-const askedPermittivity = (f: WhyFacts): string | null => / of permittivity (.*)$/.exec(f.dielectric)?.[1] ?? null;
-
 export function whyHeadline(f: WhyFacts): Phrase[] {
   const [first] = f.standards;
-  const asked = askedPermittivity(f);
+  const asked = f.askedPermittivity;
   if (f.attenuationOptimum === null || !first) {
     return [said(`${asked === null ? subject(f) : "This line"} has no impedance of least loss between those studied.`)];
   }

@@ -12,7 +12,7 @@ import { roundSpan } from "./panelFrame";
 const ways = [0.5, 1.5, 2.5, 3.5, 5];
 
 /** Indices of the moments nearest to `ways`, and the last one. */
-export function chosenMoments(film: BounceFilm): number[] {
+function chosenMoments(film: BounceFilm): number[] {
   const nearest = ways.map((way) => {
     const wanted = way * film.oneWay;
     return film.times.reduce(

@@ -21,7 +21,7 @@ const lossCell = (loss: Quantity | null | undefined, unit: LineUnit): string =>
   loss ? lossText(loss.value * unit.runLength) : notKnown;
 
 /** Decibels of a run: two figures, so that lines can be told apart. */
-export const lossText = (decibels: number): string =>
+const lossText = (decibels: number): string =>
   decibels < 10 ? significantNumber(decibels, 2) : fixedNumber(decibels, 0);
 
 /** "30 m", "100 ft". */

@@ -21,7 +21,7 @@ const lineName = written<string>(
 );
 
 /** What may be said of any line beside its build. */
-export const ratingKeys = {
+const ratingKeys = {
   capacitance: quantity("capacitancePerLength").optional(),
   "loop resistance": quantity("resistancePerLength", { above: 0 }).optional(),
   voltage: quantity("voltage", { above: 0 }).optional(),

@@ -177,5 +177,4 @@ export const stationFile = entry("A station", {
 });
 
 export type FileStation = z.output<typeof stationFile>;
-export type FileGround = z.output<typeof ground>;
 export type FileBand = z.output<typeof band>;

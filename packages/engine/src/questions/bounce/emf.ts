@@ -14,8 +14,8 @@ interface EmfWanted {
 }
 
 /** Share of one way along the line in which a step rises, and for which a pulse lasts. */
-export const riseShare = 0.05;
-export const pulseShare = 0.25;
+const riseShare = 0.05;
+const pulseShare = 0.25;
 
 /** Half a cosine from 0 to 1. */
 const rising = (share: number): number => (share >= 1 ? 1 : share <= 0 ? 0 : (1 - Math.cos(Math.PI * share)) / 2);

@@ -5,8 +5,8 @@ export type Signal = "carrier" | "step" | "pulse";
 export type SourceWord = "matched" | "low" | "high";
 export type LoadWord = "open" | "shorted";
 
-export const signals: readonly Signal[] = ["carrier", "step", "pulse"];
-export const sourceWords: readonly SourceWord[] = ["matched", "low", "high"];
+const signals: readonly Signal[] = ["carrier", "step", "pulse"];
+const sourceWords: readonly SourceWord[] = ["matched", "low", "high"];
 const loadWords: readonly LoadWord[] = ["open", "shorted"];
 
 /** A source called low or high has the line's impedance over or times this: three quarters of the voltage of a wave that comes home is sent out again. */

@@ -3,7 +3,7 @@ import { netPower, stateAt } from "../../lines/alongLine";
 import type { LineConstants } from "../../lines/lineConstants";
 import { type Complex, complex, divide, magnitude, scale } from "../../numerics/complex";
 import { type EchoLattice, echoLattice, sourceVoltage, sumOfWaves } from "../../pulses/echoes";
-import type { LineLooked } from "./lineLooked";
+import type { LineLooked } from "./looked";
 import { type BounceAsked, lowOver, type SourceWord } from "./parameters";
 
 /** Share of the final waves within which they stay for good. */

@@ -7,7 +7,7 @@ import { type Film, film, type Moment } from "../../pulses/film";
 import { oneReactance } from "../../pulses/resonator";
 import { bendExactAt, type SteppedLine, steppedLine } from "../../pulses/steppedLine";
 import { emfOf } from "./emf";
-import type { LineLooked } from "./lineLooked";
+import type { LineLooked } from "./looked";
 import type { BounceAsked } from "./parameters";
 import { type FilmPlan, filmPlan, mostWaves } from "./plan";
 import { mostEchoes, type Steady, scaledLattice, settledWithin, steadyAt, wordedSource } from "./scaled";

@@ -4,7 +4,7 @@ import { speedOfLight } from "../../numerics/vacuum";
 import { fixedNumber, significantNumber, withPrefix } from "../../quantity/format";
 
 /** What the asker did not say of the measurement: tape and plug (m), and the analyser's frequency, relative. */
-export const usualErrors = { tape: 0.01, plug: 0.02, frequency: 1e-3 } as const;
+const usualErrors = { tape: 0.01, plug: 0.02, frequency: 1e-3 } as const;
 
 export interface MeasuredVelocity {
   /** Hz, m. */

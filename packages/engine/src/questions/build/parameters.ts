@@ -59,7 +59,7 @@ export interface ChosenLine {
 }
 
 /** Lines and stubs of the path in reading order, branches included. */
-export function linesOfPath(path: Path): (LinePart | StubPart)[] {
+function linesOfPath(path: Path): (LinePart | StubPart)[] {
   const own = path.parts.filter((part) => part.kind === "line" || part.kind === "stub");
   const { end } = path;
   const branches = end.kind === "switch" ? end.positions : "branches" in end ? end.branches : {};

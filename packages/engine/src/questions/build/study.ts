@@ -85,7 +85,7 @@ export function routeOf(model: LineModel, input: BuildInput): Route {
 }
 
 /** The build that an entry gives apart from its model, or that is its model. */
-export const builtOf = ({ entry }: ChosenLine): BuiltLine | null =>
+const builtOf = ({ entry }: ChosenLine): BuiltLine | null =>
   entry.build ?? (entry.model.kind === "data sheet" ? null : entry.model);
 
 /** Cut-off of the first higher mode; null for anything but a coaxial line whose build is known. */

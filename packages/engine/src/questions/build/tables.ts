@@ -9,7 +9,7 @@ import { type BuildResult, optionsOf, per100m } from "./study";
 const mantissas = [1, 1.5, 2, 3, 5, 7];
 
 /** Six round frequencies a decade with both ends, the frequency asked for and those of the sheet among them, Hz. */
-export function frequenciesOf({ input, from, to, sheet }: BuildResult): number[] {
+function frequenciesOf({ input, from, to, sheet }: BuildResult): number[] {
   const first = Math.floor(Math.log10(from));
   const decades = Array.from({ length: Math.ceil(Math.log10(to)) - first + 1 }, (_, i) => 10 ** (first + i));
   const round = decades.flatMap((decade) => mantissas.map((m) => m * decade));

@@ -20,7 +20,7 @@ import { peakOfPart } from "./partPeak";
 import type { LineStudy, Study } from "./study";
 
 /** dB of power in hand from which the verdict is good: half the power that would fail. Our rule. */
-export const goodFrom = 3;
+const goodFrom = 3;
 
 export const partName = (study: Study, name: string): string =>
   name === "" ? "" : theName(nameInSentence(study.worked.point, name));
@@ -97,7 +97,7 @@ export function hotFacts(study: Study): HotFacts | null {
 }
 
 /** °C at the start of the line with the same power into it and no wave coming back. */
-export function matchedTemperature({ worked: { point }, conditions }: Study, { part, heat }: LineStudy): number {
+function matchedTemperature({ worked: { point }, conditions }: Study, { part, heat }: LineStudy): number {
   if (!heat || part.edge.part?.kind !== "line") return Number.NaN;
   const { z0 } = constantsOf(part.edge.part, point.frequency);
   const square = conditions.duty * part.powerIn;

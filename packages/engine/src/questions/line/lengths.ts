@@ -45,7 +45,7 @@ export interface LengthStudy {
 }
 
 /** m of half a wave on a line at a frequency in Hz. */
-export const halfWaveOn = (entry: LineEntry, frequency: number): number =>
+const halfWaveOn = (entry: LineEntry, frequency: number): number =>
   (lineConstants(entry.model, frequency).velocityFactor * speedOfLight) / frequency / 2;
 
 /** Shares of a half-wave before and behind the present length that are looked at, and steps for each half-wave. */

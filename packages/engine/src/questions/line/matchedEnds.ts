@@ -12,7 +12,7 @@ import { derivedLine } from "./derivedLines";
 import { newLine } from "./swapped";
 
 export type Ends = "plain" | "quarter-wave" | "two short sections";
-export const endings: readonly Ends[] = ["plain", "quarter-wave", "two short sections"];
+const endings: readonly Ends[] = ["plain", "quarter-wave", "two short sections"];
 
 /** Lines of the rated impedance and of the other one; their impedances in ohm. */
 export interface EndsInput {

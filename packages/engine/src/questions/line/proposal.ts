@@ -2,7 +2,7 @@
 import { compared, type Matters, type Ranked } from "./ranking";
 
 /** dB that a change has to bring to be told as worth it, and dB to the best within which a line is enough: our rules. */
-export const worthChanging = 1;
+const worthChanging = 1;
 const enough = 1;
 /** Share of a published voltage up to which a line is proposed. */
 const mostVoltage = 1;

@@ -78,7 +78,7 @@ function worstReceive({ rows }: Studied): number | null {
 }
 
 /** In the worst band of the present line, dB. */
-export function gainedOver({ present }: Study, studied: Studied): number {
+function gainedOver({ present }: Study, studied: Studied): number {
   const at = worstOf(present);
   return 10 * Math.log10(studied.rows[at]!.watts / present.rows[at]!.watts);
 }

@@ -10,7 +10,7 @@ import { shortList } from "./shortList";
 import { worstOf } from "./study";
 
 /** `standing` in the table `lines`. */
-export const standingCodes: Readonly<Record<Standing, number>> = { rated: 1, other: 2, pair: 1, converted: 3 };
+const standingCodes: Readonly<Record<Standing, number>> = { rated: 1, other: 2, pair: 1, converted: 3 };
 
 export const lineTables = (found: Findings): Table[] => [
   linesTable(found, "shortList", shortList(found)),

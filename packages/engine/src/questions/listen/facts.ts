@@ -53,7 +53,7 @@ export function listenFacts(worked: Worked, listening: Listening, rows: readonly
 }
 
 /** dB of a reading over what is expected; 6 dB an S-unit. */
-export const aboveExpected = ({ numbers }: Worked, reading: number): number =>
+const aboveExpected = ({ numbers }: Worked, reading: number): number =>
   decibelsPerSUnit * (reading - numbers.noiseOnMeter!);
 
 /** Lines below this share of the path's heat do not speak for it. */

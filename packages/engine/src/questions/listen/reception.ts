@@ -22,8 +22,8 @@ import type { Listening } from "./parameters";
 export const unheard = 0.5;
 
 /** Hz: where the formulas of P.372 begin, and up to where this question carries them on. */
-export const heardFrom = manMadeFrom;
-export const heardUpTo = 1e9;
+const heardFrom = manMadeFrom;
+const heardUpTo = 1e9;
 export const canHear = (frequency: number): boolean => frequency >= heardFrom && frequency <= heardUpTo;
 
 /** What may differ from the nominal case. */

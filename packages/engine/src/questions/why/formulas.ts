@@ -6,6 +6,9 @@ import { fixedNumber, significantNumber, withPrefix } from "../../quantity/forma
 export const typeset = (value: number, unit: string): string =>
   withPrefix(value, unit, 3).replace(/ (.*)$/, " \\; \\mathrm{$1}");
 
+/** A result in ohm. */
+export const ohm = (value: number): { value: number; unit: string } => ({ value, unit: "ohm" });
+
 const root = (permittivity: number): string => `\\sqrt{${significantNumber(permittivity, 4)}}`;
 const ohms = (value: number): string => `${fixedNumber(value, 1)} \\; \\Omega`;
 const millimetres = (metres: number): string => `${significantNumber(1000 * metres, 4)} \\; \\mathrm{mm}`;

@@ -4,7 +4,7 @@ import type { ParameterDefinition } from "../common/question";
 import { studyMetals } from "./materials";
 
 export const sizeRange = { least: 0.5e-3, most: 0.3 };
-export const permittivityRange = { least: 1, most: 20 };
+const permittivityRange = { least: 1, most: 20 };
 /** Of the outer conductor where its weight or cost counts, m. */
 export const usualWall = 0.2e-3;
 /** Price of a kilogram of metal over one of insulation. */

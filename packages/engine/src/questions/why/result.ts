@@ -52,7 +52,7 @@ export interface StandardPoint extends StudyPoint {
 }
 
 /** Impedances in use, ohm. */
-export const standardImpedances = { coaxial: [50, 75], pair: [300, 450, 600] } as const;
+const standardImpedances = { coaxial: [50, 75], pair: [300, 450, 600] } as const;
 
 /** A tenth more loss, or a tenth less of what is wanted great. */
 const flatShare = 0.1;

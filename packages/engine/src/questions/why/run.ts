@@ -96,6 +96,7 @@ function factsOf(result: WhyResult): words.WhyFacts {
   return {
     shape: study.shape,
     dielectric: study.dielectric.name,
+    askedPermittivity: input.askedPermittivity,
     held: study.held.by,
     attenuationOptimum: at("attenuation"),
     voltageOptimum: at("voltage"),
