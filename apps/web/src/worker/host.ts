@@ -55,7 +55,10 @@ const breathe = (): Promise<void> => {
 };
 
 async function ask({ run, text, fileName, measured, question: id, parameters: typed }: Ask): Promise<void> {
-  const read = readStation(text, { fileName, readFile: (name) => measured[name] ?? null });
+  const read = readStation(text, {
+    fileName,
+    readFile: (name) => (Object.hasOwn(measured, name) ? (measured[name] ?? null) : null),
+  });
   if (read.station === null || read.problems.length > 0)
     return say({ kind: "read", run, problems: read.problems, outline: null });
   const { station } = read;
