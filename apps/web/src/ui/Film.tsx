@@ -79,12 +79,12 @@ function Moments({ answer, film, grey }: MomentsProps) {
   );
 }
 
-/** Where the film stands. A step by hand pauses it; played from its end it begins anew. */
+/** Where the film stands: first at its end, for its beginning is empty. A step by hand pauses it; played from its end it begins anew. */
 function usePlaying(moments: number) {
-  const [moment, setMoment] = useState(0);
+  const last = moments - 1;
+  const [moment, setMoment] = useState(last);
   const [playing, setPlaying] = useState(false);
   const [slow, setSlow] = useState(false);
-  const last = moments - 1;
   useEffect(() => {
     if (!playing) return;
     if (moment >= last) {
